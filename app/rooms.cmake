@@ -1,0 +1,54 @@
+# A room is one static library in one folder. What it may use is said here, once; tests/check_rooms.cmake reads
+# this list again and looks at every #include, and the build fails when a room reaches where it may not.
+set(ODDGLASS_ROOMS stats domain store shelf blinding tasting planning session insight words figures report exchange cli print ui)
+
+set(MAY_USE_stats)
+set(MAY_USE_domain)
+set(MAY_USE_figures)
+set(MAY_USE_store domain)
+set(MAY_USE_shelf domain store)
+set(MAY_USE_blinding domain stats)
+set(MAY_USE_planning domain stats)
+set(MAY_USE_insight domain stats)
+set(MAY_USE_tasting domain store)
+set(MAY_USE_session domain store blinding planning tasting)
+set(MAY_USE_words domain planning insight)
+set(MAY_USE_report domain session insight words figures)
+set(MAY_USE_exchange domain session planning shelf)
+set(MAY_USE_print domain report words figures)
+set(MAY_USE_cli domain stats store shelf blinding planning tasting session insight words figures report exchange)
+set(MAY_USE_ui domain shelf planning tasting session insight words figures report exchange print)
+# These headers of the store are the handle that use cases are given; every room above may name it.
+set(MAY_NAME_THE_HANDLE tasting session report exchange cli ui)
+set(HANDLE_HEADERS store/store.h store/keep.h)
+
+add_library(oddglass_warnings INTERFACE)
+target_compile_options(oddglass_warnings INTERFACE -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion
+  -Wnon-virtual-dtor -Woverloaded-virtual -Werror=switch -Werror=return-type)
+if(ODDGLASS_SANITIZE)
+  add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=undefined -fno-omit-frame-pointer)
+  add_link_options(-fsanitize=address,undefined)
+endif()
+if(ODDGLASS_COVERAGE)
+  add_compile_options(--coverage -O0)
+  add_link_options(--coverage)
+endif()
+
+# oddglass_room(NAME FILES a.cpp ... [LINKS libs ...])
+function(oddglass_room name)
+  cmake_parse_arguments(ROOM "" "" "FILES;LINKS" ${ARGN})
+  add_library(oddglass_${name} STATIC ${ROOM_FILES})
+  target_link_libraries(oddglass_${name} PRIVATE oddglass_warnings PUBLIC ${ROOM_LINKS})
+  foreach(lower IN LISTS MAY_USE_${name})
+    target_link_libraries(oddglass_${name} PUBLIC oddglass_${lower})
+  endforeach()
+  if(name STREQUAL "stats")
+    target_include_directories(oddglass_${name} PUBLIC ${PROJECT_SOURCE_DIR})
+  else()
+    target_include_directories(oddglass_${name} PUBLIC ${PROJECT_SOURCE_DIR}/app ${PROJECT_SOURCE_DIR})
+  endif()
+endfunction()
+
+add_custom_target(check_rooms ALL
+  COMMAND ${CMAKE_COMMAND} -DSOURCE=${PROJECT_SOURCE_DIR} -P ${PROJECT_SOURCE_DIR}/tests/check_rooms.cmake
+  COMMENT "Looking at what each room includes" VERBATIM)
