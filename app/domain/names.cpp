@@ -1,0 +1,87 @@
+#include "domain/names.h"
+
+#include <utility>
+
+namespace oddglass {
+namespace {
+
+template <class E>
+struct Table;
+
+#define ODDGLASS_NAMES(E, ...)                                                        \
+  template <>                                                                         \
+  struct Table<E> {                                                                   \
+    static const std::vector<std::pair<E, std::string_view>>& rows() {                \
+      using enum E;                                                                   \
+      static const std::vector<std::pair<E, std::string_view>> all{__VA_ARGS__};      \
+      return all;                                                                     \
+    }                                                                                 \
+  }
+#define N(value, word) {value, word}
+
+ODDGLASS_NAMES(Origin, N(batch, "batch"), N(reference, "reference"));
+ODDGLASS_NAMES(Kind, N(beer, "beer"), N(mead, "mead"), N(cider, "cider"), N(wine, "wine"), N(other, "other"));
+ODDGLASS_NAMES(AbvFrom, N(label, "label"), N(gravities, "gravities"), N(measured, "measured"), N(guess, "guess"));
+ODDGLASS_NAMES(Allergen, N(gluten, "gluten"), N(egg, "egg"), N(fish, "fish"), N(milk, "milk"), N(nuts, "nuts"), N(peanuts, "peanuts"),
+               N(soy, "soy"), N(sesame, "sesame"), N(mustard, "mustard"), N(celery, "celery"), N(lupin, "lupin"),
+               N(molluscs, "molluscs"), N(crustaceans, "crustaceans"), N(sulphites, "sulphites"));
+ODDGLASS_NAMES(IngredientsKnown, N(known, "known"), N(none, "none"), N(notKnown, "not_known"));
+ODDGLASS_NAMES(StockChange, N(added, "added"), N(counted, "counted"), N(poured, "poured"), N(given, "given"), N(lost, "lost"));
+ODDGLASS_NAMES(NoteKind, N(reading, "reading"), N(addition, "addition"), N(stabilised, "stabilised"), N(racked, "racked"),
+               N(bottled, "bottled"), N(other, "other"));
+ODDGLASS_NAMES(Question, N(differ, "differ"));
+ODDGLASS_NAMES(Method, N(triangle, "triangle"));
+ODDGLASS_NAMES(Claim, N(people, "people"), N(table, "table"), N(me, "me"));
+ODDGLASS_NAMES(Sought, N(difference, "difference"), N(alike, "alike"), N(both, "both"));
+ODDGLASS_NAMES(ItemKind, N(choose, "choose"), N(sureness, "sureness"), N(clue, "clue"), N(words, "words"));
+ODDGLASS_NAMES(Outcome, N(shown, "shown"), N(notShown, "not_shown"), N(alike, "alike"));
+ODDGLASS_NAMES(State, N(draft, "draft"), N(sealed, "sealed"), N(tasting, "tasting"), N(closed, "closed"), N(revealed, "revealed"),
+               N(broken, "broken"), N(abandoned, "abandoned"));
+ODDGLASS_NAMES(Event, N(sealed, "sealed"), N(pourSheetOpened, "pour_sheet_opened"), N(poured, "poured"), N(asPoured, "as_poured"),
+               N(placeTaken, "place_taken"), N(placeLeft, "place_left"), N(spilled, "spilled"), N(voided, "voided"), N(said, "said"),
+               N(opened, "opened"), N(began, "began"), N(answered, "answered"), N(takenBack, "taken_back"), N(closed, "closed"),
+               N(revealed, "revealed"), N(broken, "broken"), N(abandoned, "abandoned"), N(decided, "decided"), N(erased, "erased"));
+ODDGLASS_NAMES(ShownAs, N(signedName, "signed"), N(nickname, "nickname"), N(loose, "loose"));
+ODDGLASS_NAMES(VoidReason, N(notSure, "not_sure"), N(pouredWrong, "poured_wrong"), N(mixedUp, "mixed_up"), N(wrongPerson, "wrong_person"),
+               N(cupLost, "cup_lost"), N(other, "other"));
+ODDGLASS_NAMES(CameFrom, N(here, "here"), N(import, "import"), N(demo, "demo"));
+ODDGLASS_NAMES(ErasureKind, N(words, "words"), N(everything, "everything"));
+ODDGLASS_NAMES(Clue, N(taste, "taste"), N(smell, "smell"), N(mouthfeel, "mouthfeel"), N(look, "look"), N(fizz, "fizz"), N(guess, "guess"));
+ODDGLASS_NAMES(Sureness, N(guess, "guess"), N(fairly, "fairly"), N(sure, "sure"));
+
+}  // namespace
+
+template <class E>
+std::string_view nameOf(E value) {
+  for (const auto& [each, word] : Table<E>::rows())
+    if (each == value) return word;
+  return {};
+}
+
+template <class E>
+std::optional<E> named(std::string_view word) {
+  for (const auto& [each, text] : Table<E>::rows())
+    if (text == word) return each;
+  return std::nullopt;
+}
+
+template <class E>
+const std::vector<E>& allOf() {
+  static const std::vector<E> all = [] {
+    std::vector<E> values;
+    for (const auto& row : Table<E>::rows()) values.push_back(row.first);
+    return values;
+  }();
+  return all;
+}
+
+#define FOR(E)                                            \
+  template std::string_view nameOf<E>(E);                 \
+  template std::optional<E> named<E>(std::string_view);   \
+  template const std::vector<E>& allOf<E>();
+
+FOR(Origin) FOR(Kind) FOR(AbvFrom) FOR(Allergen) FOR(IngredientsKnown) FOR(StockChange) FOR(NoteKind) FOR(Question) FOR(Method)
+FOR(Claim) FOR(Sought) FOR(ItemKind) FOR(Outcome) FOR(State) FOR(Event) FOR(ShownAs) FOR(VoidReason) FOR(CameFrom) FOR(ErasureKind)
+FOR(Clue) FOR(Sureness)
+
+}  // namespace oddglass

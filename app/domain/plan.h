@@ -1,0 +1,119 @@
+#pragma once
+
+#include "domain/numbers.h"
+#include "domain/shelf.h"
+#include "domain/uid.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace oddglass {
+
+enum class Question { differ };   ///< can anyone tell them apart?
+enum class Method { triangle };
+enum class Claim { people, table, me };             ///< whom the verdict is about: people like these, this table, or me (alone)
+enum class Sought { difference, alike, both };      ///< which verdict is sought
+enum class Outcome { shown, notShown, alike };
+enum class ItemKind { choose, sureness, clue, words };
+enum class Sureness { guess = 1, fairly = 2, sure = 3 };
+enum class Clue { taste = 1, smell = 2, mouthfeel = 3, look = 4, fizz = 5, guess = 6 };
+enum class CameFrom { here, import, demo };
+
+/// How a taster wants to appear: by name, by a nickname, or only in the sums (a new letter each time).
+enum class ShownAs { signedName, nickname, loose };
+
+/// Why a flight cannot count; offered reasons only, so that the log holds no words.
+enum class VoidReason { notSure, pouredWrong, mixedUp, wrongPerson, cupLost, other };
+
+/// What a person may ask to be forgotten: name and words, or every answer too.
+enum class ErasureKind { words, everything };
+
+/// What will be done in each outcome, written before anything is poured. Each 0 to 500 letters.
+using Promises = std::map<Outcome, std::string>;
+
+/// A plan while it is being made: live, may be incomplete. Checked as a whole by planning and by the seal.
+struct Draft {
+  SessionId id;
+  std::string title;          ///< for the brewer: 1 to 200 letters
+  std::string guestTitle;     ///< all that tasters are shown; neutral
+  Question question = Question::differ;
+  Method method = Method::triangle;
+  std::vector<LotId> lots;    ///< two for a triangle
+  std::vector<TasterId> tasters;   ///< who is invited to taste, makers included
+  std::optional<TasterId> pourer;  ///< nobody yet, or somebody who is not a taster; a maker of a poured batch is refused
+  std::string pourerName;     ///< a pourer who is not among the people; not stored after the seal
+  int rounds = 1;             ///< 1 to 20
+  int cupMl = 30;             ///< 5 to 200
+  int spares = 0;             ///< places for people who might still come, 0 to 12
+  int alphaPm = 50;           ///< risk of a false "shown" in 1/1000; 1 to 200
+  Sought sought = Sought::difference;
+  std::optional<int> limitPm; ///< share of people, in 1/1000, below which it counts as alike; 1 to 500
+  Promises promises;
+  bool careSettled = false;   ///< the Care page was read through
+  bool operator==(const Draft&) const = default;
+};
+
+/// One question of the sheet.
+struct SheetItem {
+  Item item;
+  ItemKind kind = ItemKind::choose;
+  bool required = true;
+  std::optional<int> low, high;
+  bool operator==(const SheetItem&) const = default;
+};
+
+/// A lot as it was at the seal.
+struct PlannedLot {
+  Slot slot;
+  LotId lot;
+  std::string beverageName;
+  std::string lotName;
+  Origin origin = Origin::batch;
+  Kind kind = Kind::beer;
+  std::optional<int> abvBp;
+  Ingredients ingredients;
+  int bottleMl = 0;
+  std::string packagedOn;
+  std::string bestBefore;
+  std::string storage;
+  bool operator==(const PlannedLot&) const = default;
+};
+
+/// A cup as everybody may know it. Nothing here depends on the key.
+struct Cup {
+  Code code;
+  Place place;
+  Round round;
+  Position position;
+  int spare = 0;  ///< 0 the cup that is poured first; 1, 2, ... the code that takes its place when it is spilled
+  auto operator<=>(const Cup&) const = default;
+};
+
+/// The plan as it was sealed: it is hashed, never changes, and holds no person's name.
+struct Plan {
+  Question question = Question::differ;
+  Method method = Method::triangle;
+  Claim claim = Claim::people;
+  Sought sought = Sought::difference;
+  int alphaPm = 50;
+  std::optional<int> limitPm;
+  int gammaPm = 300;      ///< how much people are assumed to differ, for what could have been missed
+  int rounds = 1;
+  int cupMl = 30;
+  int ceilingGrams = 20;
+  std::string country = "GB";
+  int panelPlanned = 0;   ///< people who made none of the drinks
+  int makersPlanned = 0;
+  int places = 0;         ///< all of them; the last `spares` are spare
+  int spares = 0;
+  bool hasPourer = false; ///< a pourer was named at the plan
+  std::vector<PlannedLot> lots;
+  std::vector<SheetItem> items;
+  std::vector<Cup> cups;  ///< ordered by place, round, position, spare
+  std::map<Outcome, std::string> promiseDigests;  ///< hex; the words lie beside the plan
+  bool operator==(const Plan&) const = default;
+};
+
+}  // namespace oddglass

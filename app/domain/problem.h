@@ -1,0 +1,97 @@
+#pragma once
+
+#include <exception>
+#include <map>
+#include <string>
+
+namespace oddglass {
+
+/// Everything that can be wrong with a request. `words` has one sentence for each: what happened, what is kept, what to do.
+enum class Trouble {
+  // forms and files
+  empty,            ///< a field that must be filled is empty
+  tooLong,          ///< longer than {limit} letters
+  notANumber,       ///< {text} is not a number
+  outOfRange,       ///< {text} lies outside {low} to {high}
+  notAChoice,       ///< {text} is none of {choices}
+  notADay,          ///< {text} is not a day such as 2026-03-14
+  finalAboveOriginal,  ///< final gravity above the original one
+  unknown,          ///< there is no {what} called {text}
+  ambiguous,        ///< {text} begins more than one
+  alreadyThere,     ///< {text} is there already
+  alreadyStabilised,  ///< this batch was stabilised on {day}
+  stillInUse,       ///< cannot be archived while a sealed session pours it
+  badFile,          ///< {file}, line {line}, column {column}: {text}
+  // the plan
+  needsTwoLots,     ///< a comparison needs a second drink
+  sameLotTwice,     ///< {lot} stands on both sides
+  noPanel,          ///< nobody is left who did not make it
+  makerPours,       ///< {name} made this batch and is also the pourer
+  pourerTastes,     ///< {name} pours and cannot taste as well
+  tooFewBottles,    ///< there are {have} bottles of {lot}; this plan needs {need}
+  aboveCeiling,     ///< {grams} g an evening is above the ceiling of {ceiling} g
+  limitTooWide,     ///< half the room tasting it is not alike
+  alikeNeedsLimit,  ///< a verdict of alike is sought and no limit is set
+  noStrength,       ///< no alcohol strength is known for {lot}
+  tooManyCups,      ///< more cups than there are codes
+  abvMissing,
+  // the session's state
+  wrongState,       ///< not while the session is {state}
+  notSealed,        ///< not sealed yet
+  alreadySealed,    ///< the plan is sealed and cannot be changed
+  stillSealed,      ///< the key is still sealed
+  askTwice,         ///< this needs to be said twice
+  // the table
+  noSuchPlace,      ///< there is no place {place}
+  placeTaken,       ///< place {place} is taken
+  placeEmpty,       ///< nobody sits at place {place}
+  alreadySeated,    ///< {name} sits at place {place} already
+  notOfAge,         ///< only adults taste
+  careNotHeard,     ///< the cautions have not been read
+  noConsent,        ///< no consent
+  pourerSits,       ///< the pourer knows the cups
+  noSuchRound,      ///< there is no round {round}
+  notThisRound,     ///< round {round} is not the next one at place {place}
+  codeNotHere,      ///< {code} is not a code at place {place}. This place has {codes}.
+  flightLocked,     ///< already locked at {time}
+  flightVoid,       ///< this flight was set aside
+  placeLeft,        ///< whoever sat here has stopped
+  answerMissing,    ///< item {item} needs an answer
+  answerOutOfRange, ///< {value} is no answer to item {item}
+  noSpareLeft,      ///< no spare code is left for {code}
+  alreadySpilled,   ///< {code} was replaced already
+  tableClosed,      ///< a closed table cannot take late sheets
+  // the store
+  storeInUse,       ///< the file is in use by another program
+  storeNewer,       ///< this file comes from a newer Oddglass ({version})
+  storeForeign,     ///< this is no Oddglass file
+  storeDamaged,     ///< the file is damaged
+  storeReadOnly,    ///< the file or its folder cannot be written
+  diskFull,         ///< not saved: the disk is full
+  storeFailed,      ///< {text}
+  storeMissing,     ///< there is no file
+  // interchange
+  fileTooLarge, fileTooDeep, keyTwice, notWhole, brokenReference, doesNotVerify, sessionThere, fileNewer,
+};
+
+/// The one error of the program. Nothing was changed when it is thrown.
+class Problem : public std::exception {
+ public:
+  using Values = std::map<std::string, std::string>;
+
+  /// `argument` names the field, option or column; `values` fill the sentence that `words` has for `trouble`.
+  Problem(Trouble trouble, std::string argument, Values values = {});
+
+  Trouble trouble() const { return trouble_; }
+  const std::string& argument() const { return argument_; }
+  const Values& values() const { return values_; }
+  const char* what() const noexcept override { return text_.c_str(); }
+
+ private:
+  Trouble trouble_;
+  std::string argument_;
+  Values values_;
+  std::string text_;
+};
+
+}  // namespace oddglass

@@ -1,0 +1,81 @@
+#pragma once
+
+#include "domain/plan.h"
+#include "domain/state.h"
+
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace oddglass {
+
+/// One taster's flight with what the key says about it.
+struct RevealedFlight {
+  Place place;
+  Round round;
+  Seq lockedAt;                       ///< 0 when nothing was handed in
+  Millis lockedTime = 0;
+  std::vector<Slot> drawn;            ///< lot by position as the key says
+  std::vector<std::optional<Slot>> poured;  ///< lot by position as really poured; nothing where the pourer was not sure
+  std::optional<VoidReason> voided;
+  std::optional<Position> chosen;
+  std::optional<Sureness> sureness;
+  std::optional<Clue> clue;
+  std::string words;                  ///< may be empty, or erased
+};
+
+/// Panel answers and makers' answers are different types, so that they cannot be added up together.
+struct PanelFlight : RevealedFlight {};
+struct MakerFlight : RevealedFlight {};
+
+/// A person at a place, as they asked to be shown: a name, a nickname, or a letter.
+struct ShownPerson {
+  Place place;
+  ShownAs as = ShownAs::loose;
+  std::string shown;
+  bool isMaker = false;
+  bool left = false;      ///< stopped before the end
+  bool late = false;      ///< took a spare place
+  bool erased = false;    ///< all answers were destroyed on request
+};
+
+/// Something was said aloud: later locks of those who heard it are looked at apart.
+struct SaidAloud {
+  Seq seq;
+  Millis at = 0;
+  std::set<Place> heardBy;  ///< empty: everybody
+  std::string words;
+};
+
+struct LoggedEvent {
+  Seq seq;
+  Millis at = 0;
+  Event event = Event::sealed;
+  std::optional<Place> place;
+  std::optional<Round> round;
+};
+
+/// A revealed session by value, all that findings are worked out from.
+struct RevealedSession {
+  SessionId id;
+  std::string title;
+  CameFrom cameFrom = CameFrom::here;
+  Plan plan;
+  std::vector<PanelFlight> panel;    ///< one entry for each place taken and round planned, missing ones included
+  std::vector<MakerFlight> makers;
+  std::vector<ShownPerson> people;
+  std::vector<SaidAloud> said;
+  std::vector<LoggedEvent> log;
+  Millis sealedAt = 0;
+  Millis revealedAt = 0;
+  int pourSheetOpenings = 0;
+  int erasedPeople = 0;
+  bool commitmentHolds = false;
+  std::string commitment;   ///< hex
+  std::string sealMark;
+  Promises promises;        ///< as written before; empty where erased
+  std::string decision;     ///< may be empty
+};
+
+}  // namespace oddglass
