@@ -39,7 +39,7 @@ ODDGLASS_NAMES(State, N(draft, "draft"), N(sealed, "sealed"), N(tasting, "tastin
                N(broken, "broken"), N(abandoned, "abandoned"));
 ODDGLASS_NAMES(Event, N(sealed, "sealed"), N(pourSheetOpened, "pour_sheet_opened"), N(poured, "poured"), N(asPoured, "as_poured"),
                N(placeTaken, "place_taken"), N(placeLeft, "place_left"), N(spilled, "spilled"), N(voided, "voided"), N(said, "said"),
-               N(opened, "opened"), N(began, "began"), N(answered, "answered"), N(takenBack, "taken_back"), N(closed, "closed"),
+               N(opened, "opened"), N(began, "began"), N(answered, "answered"), N(closed, "closed"),
                N(revealed, "revealed"), N(broken, "broken"), N(abandoned, "abandoned"), N(decided, "decided"), N(erased, "erased"));
 ODDGLASS_NAMES(ShownAs, N(signedName, "signed"), N(nickname, "nickname"), N(loose, "loose"));
 ODDGLASS_NAMES(VoidReason, N(notSure, "not_sure"), N(pouredWrong, "poured_wrong"), N(mixedUp, "mixed_up"), N(wrongPerson, "wrong_person"),

@@ -10,7 +10,6 @@ const std::vector<Transition>& transitions() {
         {sealed, Event::opened, tasting},
         {tasting, Event::began, tasting},
         {tasting, Event::answered, tasting},
-        {tasting, Event::takenBack, tasting},
         {tasting, Event::closed, closed},
         {closed, Event::voided, closed},
         {closed, Event::asPoured, closed},

@@ -18,7 +18,6 @@ enum class Event {
   opened,           ///< the table is open: the first flight began
   began,            ///< a taster confirmed their cups
   answered,         ///< a hand-in, locked; only a salted digest
-  takenBack,        ///< a taster took all their answers back before the close
   closed, revealed, broken, abandoned,
   decided,          ///< what the brewer will do; only a salted digest
   erased,
