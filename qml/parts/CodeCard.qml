@@ -1,0 +1,98 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+
+// One cup before a taster: its code, huge and underlined, and where it stands.
+AbstractButton {
+    id: root
+
+    required property string code
+    required property string spokenCode
+    required property string position
+    property bool chosen: false
+    property bool acts: true
+    property string mark: qsTr("this one")
+
+    implicitWidth: 288
+    implicitHeight: Math.max(250, Theme.code * 1.2 + Theme.body * 5)
+    enabled: acts
+    focusPolicy: acts ? Qt.StrongFocus : Qt.NoFocus
+    Accessible.role: acts ? Accessible.RadioButton : Accessible.StaticText
+    Accessible.name: qsTr("%1, %2").arg(position).arg(spokenCode)
+    Accessible.checkable: acts
+    Accessible.checked: chosen
+    Keys.onReturnPressed: click()
+
+    contentItem: Item {
+        Text {
+            anchors.horizontalCenter: parent.horizontalCenter
+            y: 18
+            text: root.position
+            color: Theme.muted
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.body * 1.0625
+        }
+        Column {
+            anchors.centerIn: parent
+            spacing: 6
+
+            Row {
+                id: digits
+
+                anchors.horizontalCenter: parent.horizontalCenter
+
+                Repeater {
+                    model: root.code.length
+
+                    Text {
+                        required property int index
+
+                        width: size.advance
+                        text: root.code.charAt(index)
+                        color: Theme.ink
+                        font: size.font
+                        horizontalAlignment: Text.AlignHCenter
+                    }
+                }
+            }
+            Rectangle {
+                anchors.horizontalCenter: parent.horizontalCenter
+                width: digits.width
+                height: 4
+                radius: 2
+                color: Theme.ink
+            }
+        }
+        Text {
+            anchors.horizontalCenter: parent.horizontalCenter
+            y: parent.height - height - 20
+            visible: root.chosen
+            text: root.mark
+            color: Theme.ink
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.body * 1.125
+            font.weight: Font.DemiBold
+        }
+    }
+    background: Rectangle {
+        radius: Theme.wideRadius
+        color: Theme.sheet
+        border.width: root.chosen ? 5 : 1
+        border.color: root.chosen ? Theme.ink : Theme.hair
+
+        FocusRing {
+            corner: Theme.wideRadius
+            shown: root.visualFocus
+        }
+    }
+
+    FontMetrics {
+        id: size
+
+        readonly property real advance: Math.ceil(advanceWidth("0"))
+
+        font.family: Theme.displayFamily
+        font.pixelSize: Math.min(Theme.code, root.width / 3)
+        font.weight: Font.Medium
+    }
+}

@@ -1,0 +1,132 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+
+// A page: where one is, what it says, its evidence, and one main action at the end of the reading line.
+FocusScope {
+    id: root
+
+    property string over: ""
+    property string headline: ""
+    property string lead: ""
+    property string shape: ""
+    property string primary: ""
+    property string primaryReason: ""
+    property bool primaryShown: primary !== ""
+    default property alias content: body.data
+    property alias links: links.data
+    readonly property real columnWidth: column.width
+
+    signal primaryRequested()
+
+    // The part that holds the keyboard is never out of sight.
+    function reveal(item: Item) {
+        if (!item)
+            return;
+        const top = item.mapToItem(column, 0, 0).y;
+        if (top < flick.contentY + 20)
+            flick.contentY = Math.max(0, top - 60);
+        else if (top + item.height > flick.contentY + flick.height - 60)
+            flick.contentY = Math.min(Math.max(0, flick.contentHeight - flick.height), top + item.height - flick.height + 100);
+    }
+
+    Flickable {
+        id: flick
+
+        anchors.fill: parent
+        contentWidth: width
+        contentHeight: column.height + column.y + 48
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        ScrollBar.vertical: ScrollBar {
+            policy: flick.contentHeight > flick.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+        }
+
+        Column {
+            id: column
+
+            x: Math.max(28, Math.min(72, (flick.width - Theme.column) / 2))
+            y: Theme.tasting ? 28 : 44
+            width: Math.min(Theme.column, flick.width - 2 * x)
+            spacing: 28
+
+            Column {
+                width: parent.width
+                spacing: 10
+
+                Small {
+                    width: parent.width
+                    visible: text !== ""
+                    text: root.over
+                }
+                Row {
+                    width: parent.width
+                    spacing: 20
+
+                    VerdictMark {
+                        id: mark
+
+                        y: (Theme.headline * 1.15 - height) / 2
+                        visible: root.shape !== ""
+                        shape: root.shape
+                    }
+                    Column {
+                        width: parent.width - (mark.visible ? mark.width + 20 : 0)
+                        spacing: 8
+
+                        Headline {
+                            objectName: "headline"
+                            width: parent.width
+                            visible: text !== ""
+                            text: root.headline
+                        }
+                        Lead {
+                            width: parent.width
+                            visible: text !== ""
+                            text: root.lead
+                        }
+                    }
+                }
+            }
+            Column {
+                id: body
+
+                width: parent.width
+                spacing: 24
+            }
+            Flow {
+                width: parent.width
+                spacing: 24
+                visible: root.primaryShown || links.children.length > 0
+
+                PrimaryButton {
+                    objectName: "primary"
+                    visible: root.primaryShown
+                    text: root.primary
+                    reason: root.primaryReason
+                    onActed: root.primaryRequested()
+                }
+                Flow {
+                    id: links
+
+                    width: Math.min(implicitWidth, column.width)
+                    topPadding: 6
+                    spacing: 24
+                }
+            }
+        }
+    }
+
+    Connections {
+        target: root.Window.window
+        function onActiveFocusItemChanged() {
+            const item = root.Window.activeFocusItem;
+            for (let up = item; up; up = up.parent) {
+                if (up === column) {
+                    root.reveal(item);
+                    return;
+                }
+            }
+        }
+    }
+}

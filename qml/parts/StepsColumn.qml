@@ -1,0 +1,48 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+
+// The steps of a plan: done, here, still to come.
+Column {
+    id: root
+
+    required property list<string> steps
+    required property int current
+
+    signal stepRequested(int index)
+
+    Repeater {
+        model: root.steps
+
+        Item {
+            id: step
+
+            required property string modelData
+            required property int index
+            readonly property bool reachable: index <= root.current
+
+            width: root.width
+            height: link.height
+
+            Rectangle {
+                anchors.verticalCenter: parent.verticalCenter
+                width: 11
+                height: 11
+                radius: 6
+                color: step.index < root.current ? Theme.accent : "transparent"
+                border.width: 2
+                border.color: step.reachable ? Theme.accent : Theme.hair
+            }
+            NavLink {
+                id: link
+
+                objectName: "step" + step.index
+                x: 24
+                width: parent.width - 24
+                text: step.modelData
+                here: step.index === root.current
+                enabled: step.reachable
+                onClicked: root.stepRequested(step.index)
+            }
+        }
+    }
+}
