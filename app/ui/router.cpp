@@ -1,0 +1,34 @@
+#include "ui/router.h"
+
+namespace oddglass::ui {
+
+bool Router::isTasting(Page page) {
+  switch (page) {
+    case Page::PourSheet:
+    case Page::Places:
+    case Page::HandOver:
+    case Page::MyCups:
+    case Page::Locked:
+    case Page::OpenKey:
+      return true;
+    default:
+      return false;
+  }
+}
+
+void Router::go(Page page) {
+  if (page == m_page) return;
+  if (isTasting(page) || isTasting(m_page)) m_behind.clear();
+  else m_behind.push_back(m_page);
+  m_page = page;
+  emit pageChanged();
+}
+
+void Router::back() {
+  if (m_behind.empty()) return;
+  m_page = m_behind.back();
+  m_behind.pop_back();
+  emit pageChanged();
+}
+
+}  // namespace oddglass::ui

@@ -1,0 +1,43 @@
+#pragma once
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+#include <vector>
+
+namespace oddglass::ui {
+
+/// Which page the window shows. Pages that belong to a taster or to the pourer are never gone back to.
+class Router : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("made by the program")
+  Q_PROPERTY(Page page READ page NOTIFY pageChanged)
+  Q_PROPERTY(bool tasting READ isTasting NOTIFY pageChanged)
+  Q_PROPERTY(bool canGoBack READ canGoBack NOTIFY pageChanged)
+
+public:
+  enum class Page {
+    Today, Shelf, Beverage, Question, Takes, Care, Seal, PourSheet, Places, HandOver, MyCups, Locked, OpenKey, CameOut, History, People, Keeping
+  };
+  Q_ENUM(Page)
+
+  using QObject::QObject;
+  Page page() const { return m_page; }
+  /// True on the pages that are neutral grey, fill the window and have no side column.
+  bool isTasting() const { return isTasting(m_page); }
+  static bool isTasting(Page page);
+  bool canGoBack() const { return !m_behind.empty(); }
+
+  /// Shows a page. From a tasting page nothing is kept to go back to.
+  Q_INVOKABLE void go(oddglass::ui::Router::Page page);
+  /// Shows the page before this one, if there is one.
+  Q_INVOKABLE void back();
+
+signals:
+  void pageChanged();
+
+private:
+  Page m_page = Page::Today;
+  std::vector<Page> m_behind;
+};
+
+}  // namespace oddglass::ui

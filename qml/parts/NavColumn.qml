@@ -1,0 +1,89 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+import Oddglass.Ui
+
+// The side column: where one can go, or, while a tasting is planned, its steps; below, the seal mark.
+FocusScope {
+    id: root
+
+    required property App app
+    readonly property Router router: app.router
+    readonly property int step: [Router.Question, Router.Takes, Router.Care, Router.Seal].indexOf(router.page)
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.dark ? Theme.sheet : Theme.paper
+    }
+    Rectangle {
+        x: parent.width - 1
+        width: 1
+        height: parent.height
+        color: Theme.hair
+    }
+    Flickable {
+        id: flick
+
+        anchors.fill: parent
+        anchors.bottomMargin: mark.visible ? mark.height + 40 : 0
+        contentHeight: column.height + 60
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+
+        Column {
+            id: column
+
+            x: 28
+            y: 30
+            width: root.width - 44
+            spacing: 16
+
+            Text {
+                text: qsTr("Oddglass")
+                color: Theme.accent
+                font.family: Theme.displayFamily
+                font.pixelSize: Theme.title
+                font.weight: Font.DemiBold
+                Accessible.role: Accessible.StaticText
+                Accessible.name: text
+            }
+            StepsColumn {
+                width: parent.width
+                visible: root.step >= 0
+                steps: [qsTr("The question"), qsTr("What it takes"), qsTr("Care"), qsTr("The seal")]
+                current: root.step
+                onStepRequested: index => root.router.go([Router.Question, Router.Takes, Router.Care, Router.Seal][index])
+            }
+            HairLine {
+                visible: root.step >= 0
+                width: parent.width
+            }
+            Column {
+                width: parent.width
+
+                NavLink { objectName: "navToday"; width: parent.width; text: qsTr("Today"); here: root.router.page === Router.Today; onClicked: root.router.go(Router.Today) }
+                NavLink { objectName: "navShelf"; width: parent.width; text: qsTr("Shelf"); here: root.router.page === Router.Shelf; onClicked: root.router.go(Router.Shelf) }
+                NavLink { objectName: "navPeople"; width: parent.width; text: qsTr("People"); here: root.router.page === Router.People; onClicked: root.router.go(Router.People) }
+                NavLink { objectName: "navKeeping"; width: parent.width; text: qsTr("Keeping"); here: root.router.page === Router.Keeping; onClicked: root.router.go(Router.Keeping) }
+            }
+        }
+    }
+    Column {
+        id: mark
+
+        x: 28
+        y: parent.height - height - 28
+        width: root.width - 44
+        visible: root.app.sealMark !== ""
+        spacing: 2
+
+        Small {
+            text: qsTr("Seal mark")
+        }
+        Body {
+            width: parent.width
+            text: root.app.sealMark
+            font.weight: Font.Medium
+        }
+    }
+}
