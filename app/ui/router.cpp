@@ -1,6 +1,19 @@
 #include "ui/router.h"
 
+#include <algorithm>
+#include <array>
+
 namespace oddglass::ui {
+namespace {
+constexpr std::array plan{Router::Page::Question, Router::Page::Takes, Router::Page::Care, Router::Page::Seal};
+}
+
+int Router::planStep() const {
+  const auto* found = std::find(plan.begin(), plan.end(), m_page);
+  return found == plan.end() ? -1 : static_cast<int>(found - plan.begin());
+}
+
+void Router::goToStep(int step) { go(plan.at(static_cast<std::size_t>(step))); }
 
 bool Router::isTasting(Page page) {
   switch (page) {

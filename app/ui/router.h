@@ -12,6 +12,7 @@ class Router : public QObject {
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(Page page READ page NOTIFY pageChanged)
   Q_PROPERTY(bool tasting READ isTasting NOTIFY pageChanged)
+  Q_PROPERTY(int planStep READ planStep NOTIFY pageChanged)
   Q_PROPERTY(bool canGoBack READ canGoBack NOTIFY pageChanged)
 
 public:
@@ -25,10 +26,14 @@ public:
   /// True on the pages that are neutral grey, fill the window and have no side column.
   bool isTasting() const { return isTasting(m_page); }
   static bool isTasting(Page page);
+  /// 0 to 3 on the four pages on which a tasting is planned, else -1.
+  int planStep() const;
   bool canGoBack() const { return !m_behind.empty(); }
 
   /// Shows a page. From a tasting page nothing is kept to go back to.
   Q_INVOKABLE void go(oddglass::ui::Router::Page page);
+  /// Shows one of the four pages of a plan, 0 to 3.
+  Q_INVOKABLE void goToStep(int step);
   /// Shows the page before this one, if there is one.
   Q_INVOKABLE void back();
 

@@ -8,25 +8,27 @@ AbstractButton {
     property bool ticked: false
     property string more: ""
 
+    readonly property real boxSide: Theme.tasting ? 36 : 24
+
     signal tickRequested(bool ticked)
 
     implicitWidth: 400
-    implicitHeight: Math.max(Theme.target, words.implicitHeight + 12)
+    implicitHeight: Math.max(Theme.target, implicitContentHeight + 12)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.CheckBox
     Accessible.name: text
     Accessible.description: more
     Accessible.checkable: true
     Accessible.checked: ticked
-    Keys.onReturnPressed: click()
+    Keys.onReturnPressed: root.clicked()
     onClicked: tickRequested(!ticked)
 
-    contentItem: Item {
-        Rectangle {
-            id: box
+    contentItem: Row {
+        spacing: 14
 
-            anchors.verticalCenter: parent.verticalCenter
-            width: Theme.tasting ? 36 : 24
+        Rectangle {
+            y: Math.max(0, (root.availableHeight - height) / 2)
+            width: root.boxSide
             height: width
             radius: 5
             color: root.ticked ? Theme.accent : Theme.sheet
@@ -44,11 +46,8 @@ AbstractButton {
             }
         }
         Column {
-            id: words
-
-            anchors.verticalCenter: parent.verticalCenter
-            x: box.width + 14
-            width: parent.width - x
+            y: Math.max(0, (root.availableHeight - height) / 2)
+            width: root.availableWidth - root.boxSide - 14
 
             Body {
                 width: parent.width

@@ -21,7 +21,7 @@ AbstractButton {
     Accessible.name: qsTr("%1, %2").arg(position).arg(spokenCode)
     Accessible.checkable: acts
     Accessible.checked: chosen
-    Keys.onReturnPressed: click()
+    Keys.onReturnPressed: root.clicked()
 
     contentItem: Item {
         Text {
@@ -37,9 +37,7 @@ AbstractButton {
             spacing: 6
 
             Row {
-                id: digits
-
-                anchors.horizontalCenter: parent.horizontalCenter
+                    anchors.horizontalCenter: parent.horizontalCenter
 
                 Repeater {
                     model: root.code.length
@@ -57,7 +55,7 @@ AbstractButton {
             }
             Rectangle {
                 anchors.horizontalCenter: parent.horizontalCenter
-                width: digits.width
+                width: size.advance * root.code.length
                 height: 4
                 radius: 2
                 color: Theme.ink

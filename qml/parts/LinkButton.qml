@@ -9,28 +9,23 @@ AbstractButton {
     property bool quiet: false
     readonly property color tint: danger ? Theme.attention : (quiet ? Theme.muted : Theme.accent)
 
-    implicitWidth: label.implicitWidth + 8
-    implicitHeight: Math.max(Theme.target, label.implicitHeight + 8)
+    implicitWidth: implicitContentWidth + 8
+    implicitHeight: Math.max(Theme.target, implicitContentHeight + 8)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
     Accessible.name: text
-    Keys.onReturnPressed: click()
-    Keys.onEnterPressed: click()
+    Keys.onReturnPressed: root.clicked()
+    Keys.onEnterPressed: root.clicked()
 
-    contentItem: Item {
-        Text {
-            id: label
-
-            anchors.verticalCenter: parent.verticalCenter
-            width: Math.min(implicitWidth, root.width)
-            text: root.text
-            color: root.tint
-            font.family: Theme.textFamily
-            font.pixelSize: Theme.tasting ? Theme.body * 1.125 : Theme.body
-            wrapMode: Text.Wrap
-            textFormat: Text.PlainText
-            font.underline: true
-        }
+    contentItem: Text {
+        text: root.text
+        color: root.tint
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.tasting ? Theme.body * 1.125 : Theme.body
+        font.underline: true
+        verticalAlignment: Text.AlignVCenter
+        wrapMode: Text.Wrap
+        textFormat: Text.PlainText
     }
     background: Item {
         FocusRing {

@@ -1,6 +1,5 @@
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Controls.Basic
 import Oddglass.Ui
 
 // The side column: where one can go, or, while a tasting is planned, its steps; below, the seal mark.
@@ -9,7 +8,6 @@ FocusScope {
 
     required property App app
     readonly property Router router: app.router
-    readonly property int step: [Router.Question, Router.Takes, Router.Care, Router.Seal].indexOf(router.page)
 
     Rectangle {
         anchors.fill: parent
@@ -49,13 +47,13 @@ FocusScope {
             }
             StepsColumn {
                 width: parent.width
-                visible: root.step >= 0
+                visible: root.router.planStep >= 0
                 steps: [qsTr("The question"), qsTr("What it takes"), qsTr("Care"), qsTr("The seal")]
-                current: root.step
-                onStepRequested: index => root.router.go([Router.Question, Router.Takes, Router.Care, Router.Seal][index])
+                current: root.router.planStep
+                onStepRequested: index => root.router.goToStep(index)
             }
             HairLine {
-                visible: root.step >= 0
+                visible: root.router.planStep >= 0
                 width: parent.width
             }
             Column {

@@ -8,26 +8,21 @@ AbstractButton {
     property bool here: false
 
     implicitWidth: 200
-    implicitHeight: Math.max(40, label.implicitHeight + 10)
+    implicitHeight: Math.max(40, implicitContentHeight + 10)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Link
     Accessible.name: text
     Accessible.selected: here
-    Keys.onReturnPressed: click()
+    Keys.onReturnPressed: root.clicked()
 
-    contentItem: Item {
-        Text {
-            id: label
-
-            anchors.verticalCenter: parent.verticalCenter
-            width: parent.width
-            text: root.text
-            color: root.here ? Theme.ink : (root.hovered ? Theme.ink : Theme.muted)
-            font.family: Theme.textFamily
-            font.pixelSize: Theme.body
-            font.weight: root.here ? Font.DemiBold : Font.Normal
-            wrapMode: Text.Wrap
-        }
+    contentItem: Text {
+        text: root.text
+        color: root.here || root.hovered ? Theme.ink : Theme.muted
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.body
+        font.weight: root.here ? Font.DemiBold : Font.Normal
+        verticalAlignment: Text.AlignVCenter
+        wrapMode: Text.Wrap
     }
     background: Item {
         FocusRing {

@@ -8,30 +8,25 @@ AbstractButton {
     property bool chosen: false
     property string more: ""
 
-    implicitWidth: Math.max(96, label.implicitWidth + 48)
-    implicitHeight: Math.max(Theme.target, label.implicitHeight + 16)
+    implicitWidth: Math.max(96, implicitContentWidth + 48)
+    implicitHeight: Math.max(Theme.target, implicitContentHeight + 16)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.RadioButton
     Accessible.name: text
     Accessible.description: more
     Accessible.checkable: true
     Accessible.checked: chosen
-    Keys.onReturnPressed: click()
+    Keys.onReturnPressed: root.clicked()
 
-    contentItem: Item {
-        Text {
-            id: label
-
-            anchors.centerIn: parent
-            width: Math.min(implicitWidth, root.width - 24)
-            text: root.text
-            color: root.chosen ? Theme.accentText : Theme.ink
-            font.family: Theme.textFamily
-            font.pixelSize: Theme.tasting ? Theme.body * 1.125 : Theme.body
-            horizontalAlignment: Text.AlignHCenter
-            wrapMode: Text.Wrap
-            textFormat: Text.PlainText
-        }
+    contentItem: Text {
+        text: root.text
+        color: root.chosen ? Theme.accentText : Theme.ink
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.tasting ? Theme.body * 1.125 : Theme.body
+        horizontalAlignment: Text.AlignHCenter
+        verticalAlignment: Text.AlignVCenter
+        wrapMode: Text.Wrap
+        textFormat: Text.PlainText
     }
     background: Rectangle {
         radius: Math.min(height / 2, 30)

@@ -22,20 +22,18 @@ Column {
         text: root.text
         leftPadding: root.big ? 48 : 28
         rightPadding: leftPadding
-        implicitHeight: Math.max(root.big ? 84 : 52, Theme.target, label.implicitHeight + 20)
-        implicitWidth: Math.max(root.big ? 300 : 200, label.implicitWidth + leftPadding + rightPadding)
+        implicitHeight: Math.max(root.big ? 84 : 52, Theme.target, implicitContentHeight + 20)
+        implicitWidth: Math.max(root.big ? 300 : 200, implicitContentWidth + leftPadding + rightPadding)
         width: Math.min(implicitWidth, root.parent ? root.parent.width : implicitWidth)
         focusPolicy: Qt.StrongFocus
         Accessible.role: Accessible.Button
         Accessible.name: root.text
         Accessible.description: root.reason
-        Keys.onReturnPressed: click()
-        Keys.onEnterPressed: click()
+        Keys.onReturnPressed: button.clicked()
+        Keys.onEnterPressed: button.clicked()
         onClicked: if (root.ready) root.acted()
 
         contentItem: Text {
-            id: label
-
             text: button.text
             color: root.ready ? Theme.accentText : Theme.muted
             font.family: Theme.textFamily

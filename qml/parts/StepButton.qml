@@ -13,7 +13,7 @@ AbstractButton {
     autoRepeat: true
     Accessible.role: Accessible.Button
     Accessible.name: spoken
-    Keys.onReturnPressed: click()
+    Keys.onReturnPressed: root.clicked()
 
     contentItem: Text {
         text: root.text

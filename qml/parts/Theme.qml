@@ -22,8 +22,9 @@ QtObject {
     readonly property color soft: tasting ? (dark ? "#303236" : "#dfe0e1") : (dark ? "#26313b" : "#e7edf2")
     readonly property color attention: tasting ? ink : (dark ? "#dca6c4" : "#7a2f5b")
 
-    readonly property string textFamily: Qt.fontFamilies().indexOf("Inter") >= 0 ? "Inter" : Qt.application.font.family
-    readonly property string displayFamily: Qt.fontFamilies().indexOf("Inter Display") >= 0 ? "Inter Display" : textFamily
+    // Where Inter is not installed the program names a substitute.
+    readonly property string textFamily: "Inter"
+    readonly property string displayFamily: "Inter Display"
     readonly property real lineHeight: 1.35
 
     readonly property real small: 14 * scale

@@ -1,10 +1,7 @@
 #include <QQmlEngine>
 #include <QQuickStyle>
-#include <QtPlugin>
 #include <QtQuickTest/quicktest.h>
 
-Q_IMPORT_QML_PLUGIN(OddglassPlugin)
-Q_IMPORT_QML_PLUGIN(Oddglass_UiPlugin)
 
 class Setup : public QObject {
   Q_OBJECT

@@ -72,9 +72,10 @@ TestCase {
     }
 
     function watch(item, signalName) {
+        spy.target = null;
         spy.clear();
-        spy.target = item;
         spy.signalName = signalName;
+        spy.target = item;
     }
 
     function test_danger_is_asked_about_twice() {
