@@ -1,0 +1,48 @@
+#include "blinding/draw.h"
+
+#include "blinding/codes.h"
+#include "blinding/orders.h"
+#include "domain/problem.h"
+
+#include <algorithm>
+
+namespace oddglass::blinding {
+namespace {
+
+void needWithin(int value, int low, int high, const char* argument) {
+  if (value < low || value > high)
+    throw Problem(Trouble::outOfRange, argument, {{"text", std::to_string(value)}, {"low", std::to_string(low)}, {"high", std::to_string(high)}});
+}
+
+}  // namespace
+
+Streams streamsFrom(const Seed& seed) { return {Stream(seed, StreamName::orders), Stream(seed, StreamName::codes)}; }
+
+Drawn draw(const Shape& shape, Streams& streams) {
+  needWithin(shape.places, 1, 999, "places");
+  needWithin(shape.rounds, 1, 99, "rounds");
+  needWithin(shape.cupsPerFlight, 3, 3, "cups_per_flight");
+  needWithin(shape.spareCodesPerCup, 0, 9, "spare_codes_per_cup");
+
+  const auto codes = drawCodes(shape.places * shape.rounds, shape.cupsPerFlight * (1 + shape.spareCodesPerCup), streams.codes);
+  const auto orders = dealTriangles(shape.places, shape.rounds, streams.orders);
+  Drawn drawn;
+  for (std::size_t f = 0; f < orders.size(); ++f)
+    for (int position = 0; position < shape.cupsPerFlight; ++position)
+      for (int spare = 0; spare <= shape.spareCodesPerCup; ++spare) {
+        const int at = spare == 0 ? position : shape.cupsPerFlight + position * shape.spareCodesPerCup + spare - 1;
+        const Code code = codes[f][at];
+        drawn.cups.push_back({code, orders[f].place, orders[f].round, Position{position + 1}, spare});
+        drawn.lines.emplace_back(code, orders[f].slots[position]);
+      }
+  std::ranges::sort(drawn.lines);
+  return drawn;
+}
+
+bool reproduces(const Seed& seed, const Shape& shape, const Drawn& drawn) {
+  Streams streams = streamsFrom(seed);
+  const Drawn again = draw(shape, streams);
+  return again.cups == drawn.cups && again.lines == drawn.lines;
+}
+
+}  // namespace oddglass::blinding
