@@ -1,0 +1,3 @@
+#include "domain/logged.h"
+
+oddglass::Logged forge() { return oddglass::Logged(oddglass::Seq{1}, oddglass::Event::revealed); }

@@ -1,0 +1,3 @@
+#include "blinding/key.h"
+
+oddglass::Slot wrong(const oddglass::blinding::OpenedKey& key, oddglass::Place place) { return key.slotOf(place); }

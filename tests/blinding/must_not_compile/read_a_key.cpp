@@ -1,0 +1,3 @@
+#include "blinding/key.h"
+
+auto lines(const oddglass::blinding::SealedKey& key) { return key.contents().lines; }
