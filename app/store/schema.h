@@ -1,0 +1,17 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace oddglass::store {
+
+/// The statements of migration 1.
+extern const char* const schema1;
+
+/// Tables whose rows are never changed or deleted.
+const std::vector<std::string>& keptTables();
+
+/// Tables whose rows may be erased, but never changed.
+const std::vector<std::string>& unchangedTables();
+
+}  // namespace oddglass::store

@@ -1,0 +1,73 @@
+#pragma once
+
+#include "store/store.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <utility>
+
+namespace oddglass::store {
+
+/// Turns what SQLite says into a Problem that names the cause: a full disk, a read-only file, a damaged one, one in use.
+[[noreturn]] void rethrow(const SQLite::Exception& error);
+
+/// Takes the write lock at once (BEGIN IMMEDIATE), so that what is checked is still true when it is written. Throws storeReadOnly for a store
+/// that was opened to read.
+class Writing {
+ public:
+  explicit Writing(Store& store);
+  ~Writing();
+  Writing(const Writing&) = delete;
+  Writing& operator=(const Writing&) = delete;
+  void commit();
+
+ private:
+  SQLite::Database& db_;
+  bool done_ = false;
+};
+
+/// Runs `work(db)` in one immediate transaction: all of it is on disk when this returns, or nothing is and a Problem is thrown.
+template <class Work>
+auto write(Store& store, Work&& work) {
+  try {
+    Writing writing(store);
+    if constexpr (std::is_void_v<decltype(work(store.db()))>) {
+      work(store.db());
+      writing.commit();
+    } else {
+      auto result = work(store.db());
+      writing.commit();
+      return result;
+    }
+  } catch (const SQLite::Exception& error) {
+    rethrow(error);
+  }
+}
+
+/// Runs `work(db)` on one unchanging view of the store.
+template <class Work>
+auto read(Store& store, Work&& work) {
+  try {
+    SQLite::Transaction view(store.db());
+    return work(store.db());
+  } catch (const SQLite::Exception& error) {
+    rethrow(error);
+  }
+}
+
+/// A prepared statement kept by the connection's owner for one call; binds in order.
+template <class... Values>
+SQLite::Statement bound(SQLite::Database& db, const char* sql, const Values&... values) {
+  SQLite::Statement statement(db, sql);
+  int index = 0;
+  (statement.bind(++index, values), ...);
+  return statement;
+}
+
+/// Runs one statement that returns no rows.
+template <class... Values>
+int run(SQLite::Database& db, const char* sql, const Values&... values) {
+  return bound(db, sql, values...).exec();
+}
+
+}  // namespace oddglass::store
