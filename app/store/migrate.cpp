@@ -1,0 +1,67 @@
+#include "store/migrate.h"
+
+#include "canon/digest.h"
+#include "domain/names.h"
+#include "domain/state.h"
+#include "store/schema.h"
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace oddglass::store {
+namespace {
+
+void keepRows(SQLite::Database& db) {
+  for (const std::string& table : keptTables()) {
+    db.exec("CREATE TRIGGER " + table + "_no_update BEFORE UPDATE ON " + table + " BEGIN SELECT RAISE(ABORT, '" + table + ": kept as it is'); END");
+    db.exec("CREATE TRIGGER " + table + "_no_delete BEFORE DELETE ON " + table + " BEGIN SELECT RAISE(ABORT, '" + table + ": kept as it is'); END");
+  }
+  for (const std::string& table : unchangedTables())
+    db.exec("CREATE TRIGGER " + table + "_no_update BEFORE UPDATE ON " + table + " BEGIN SELECT RAISE(ABORT, '" + table + ": never changed'); END");
+}
+
+void firstShape(SQLite::Database& db, Clock& clock, Chance& chance) {
+  db.exec("PRAGMA application_id = " + std::to_string(applicationId));
+  db.exec(schema1);
+  SQLite::Statement step(db, "INSERT INTO transition VALUES (?, ?, ?)");
+  for (const Transition& row : transitions()) {
+    step.bind(1, std::string(nameOf(row.state)));
+    step.bind(2, std::string(nameOf(row.event)));
+    step.bind(3, std::string(nameOf(row.after)));
+    step.exec();
+    step.reset();
+  }
+  keepRows(db);
+  SQLite::Statement store(db, "INSERT INTO store VALUES (1, ?, ?, ?)");
+  store.bind(1, canon::hex(chance.bytes<16>()));
+  store.bind(2, clock.now());
+  store.bind(3, ODDGLASS_VERSION);
+  store.exec();
+  db.exec("INSERT INTO house_rules (one) VALUES (1)");
+}
+
+using Step = std::function<void(SQLite::Database&, Clock&, Chance&)>;
+const std::vector<Step>& steps() {
+  static const std::vector<Step> all{firstShape};
+  return all;
+}
+
+}  // namespace
+
+int newestVersion() { return static_cast<int>(steps().size()); }
+
+int versionOf(SQLite::Database& db) { return db.execAndGet("PRAGMA user_version").getInt(); }
+
+void migrateTo(SQLite::Database& db, int version, Clock& clock, Chance& chance) {
+  for (int at = versionOf(db); at < version; ++at) {
+    SQLite::Transaction transaction(db, SQLite::TransactionBehavior::IMMEDIATE);
+    steps()[static_cast<std::size_t>(at)](db, clock, chance);
+    db.exec("PRAGMA user_version = " + std::to_string(at + 1));
+    transaction.commit();
+  }
+}
+
+void migrate(SQLite::Database& db, Clock& clock, Chance& chance) { migrateTo(db, newestVersion(), clock, chance); }
+
+}  // namespace oddglass::store

@@ -1,0 +1,203 @@
+#include "store/plan_json.h"
+
+#include "domain/names.h"
+#include "domain/problem.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace oddglass::store {
+namespace {
+
+using canon::Json;
+
+[[noreturn]] void refuse(const std::string& key, const std::string& text) {
+  throw Problem(Trouble::brokenReference, key, {{"text", text}});
+}
+
+const Json& at(const Json& json, const char* key) {
+  if (!json.is_object() || !json.contains(key)) refuse(key, "is missing");
+  return json.at(key);
+}
+
+int whole(const Json& json, const char* key) {
+  const Json& value = at(json, key);
+  if (!value.is_number_integer()) refuse(key, "is no whole number");
+  const auto number = value.get<std::int64_t>();
+  if (number < std::numeric_limits<int>::min() || number > std::numeric_limits<int>::max()) refuse(key, "is out of range");
+  return static_cast<int>(number);
+}
+
+std::optional<int> maybeWhole(const Json& json, const char* key) {
+  if (at(json, key).is_null()) return std::nullopt;
+  return whole(json, key);
+}
+
+std::string text(const Json& json, const char* key) {
+  const Json& value = at(json, key);
+  if (!value.is_string()) refuse(key, "is no text");
+  return value.get<std::string>();
+}
+
+bool truth(const Json& json, const char* key) {
+  const Json& value = at(json, key);
+  if (!value.is_boolean()) refuse(key, "is neither true nor false");
+  return value.get<bool>();
+}
+
+const Json& list(const Json& json, const char* key) {
+  const Json& value = at(json, key);
+  if (!value.is_array()) refuse(key, "is no list");
+  return value;
+}
+
+template <class E>
+E choice(const Json& json, const char* key) {
+  const auto value = named<E>(text(json, key));
+  if (!value) refuse(key, "knows no " + text(json, key));
+  return *value;
+}
+
+Json maybe(std::optional<int> value) { return value ? Json(*value) : Json(nullptr); }
+
+void onlyKeys(const Json& json, std::initializer_list<const char*> keys) {
+  for (const auto& [key, value] : json.items())
+    if (std::ranges::none_of(keys, [&](const char* known) { return key == known; })) refuse(key, "is not known here");
+}
+
+Json lotJson(const PlannedLot& lot) {
+  Json allergens = Json::array();
+  for (Allergen each : lot.ingredients.allergens) allergens.push_back(nameOf(each));
+  return {{"slot", lot.slot.value}, {"lot", lot.lot.text}, {"beverage", lot.beverageName}, {"name", lot.lotName},
+          {"origin", nameOf(lot.origin)}, {"kind", nameOf(lot.kind)}, {"abv_bp", maybe(lot.abvBp)},
+          {"ingredients", nameOf(lot.ingredients.how)}, {"allergens", allergens}, {"bottle_ml", lot.bottleMl},
+          {"packaged_on", lot.packagedOn}, {"best_before", lot.bestBefore}, {"storage", lot.storage}};
+}
+
+PlannedLot lotFrom(const Json& json) {
+  onlyKeys(json, {"slot", "lot", "beverage", "name", "origin", "kind", "abv_bp", "ingredients", "allergens", "bottle_ml", "packaged_on",
+                  "best_before", "storage"});
+  PlannedLot lot;
+  lot.slot = {whole(json, "slot")};
+  lot.lot = {text(json, "lot")};
+  lot.beverageName = text(json, "beverage");
+  lot.lotName = text(json, "name");
+  lot.origin = choice<Origin>(json, "origin");
+  lot.kind = choice<Kind>(json, "kind");
+  lot.abvBp = maybeWhole(json, "abv_bp");
+  lot.ingredients.how = choice<IngredientsKnown>(json, "ingredients");
+  for (const Json& each : list(json, "allergens")) {
+    const auto allergen = each.is_string() ? named<Allergen>(each.get<std::string>()) : std::nullopt;
+    if (!allergen) refuse("allergens", "has an entry that is none of the list");
+    lot.ingredients.allergens.insert(*allergen);
+  }
+  lot.bottleMl = whole(json, "bottle_ml");
+  lot.packagedOn = text(json, "packaged_on");
+  lot.bestBefore = text(json, "best_before");
+  lot.storage = text(json, "storage");
+  return lot;
+}
+
+}  // namespace
+
+Json planJson(const Plan& plan) {
+  Json lots = Json::array(), items = Json::array(), cups = Json::array(), promises = Json::object();
+  for (const PlannedLot& lot : plan.lots) lots.push_back(lotJson(lot));
+  for (const SheetItem& item : plan.items)
+    items.push_back({{"item", item.item.value}, {"kind", nameOf(item.kind)}, {"required", item.required}, {"low", maybe(item.low)}, {"high", maybe(item.high)}});
+  for (const Cup& cup : plan.cups)
+    cups.push_back({{"code", cup.code.value}, {"place", cup.place.value}, {"round", cup.round.value}, {"position", cup.position.value}, {"spare", cup.spare}});
+  for (const auto& [outcome, digest] : plan.promiseDigests) promises[std::string(nameOf(outcome))] = digest;
+  return {{"question", nameOf(plan.question)},
+          {"method", nameOf(plan.method)},
+          {"claim", nameOf(plan.claim)},
+          {"analysis", {{"test", "exact_binomial"}, {"seeks", nameOf(plan.sought)}, {"alpha_pm", plan.alphaPm}, {"limit_pm", maybe(plan.limitPm)}, {"gamma_pm", plan.gammaPm}}},
+          {"rounds", plan.rounds},
+          {"cup_ml", plan.cupMl},
+          {"ceiling_g", plan.ceilingGrams},
+          {"country", plan.country},
+          {"panel", plan.panelPlanned},
+          {"makers", plan.makersPlanned},
+          {"places", plan.places},
+          {"spares", plan.spares},
+          {"pourer", plan.hasPourer},
+          {"lots", lots},
+          {"items", items},
+          {"cups", cups},
+          {"promises", promises}};
+}
+
+Plan planFrom(const Json& json) {
+  onlyKeys(json, {"question", "method", "claim", "analysis", "rounds", "cup_ml", "ceiling_g", "country", "panel", "makers", "places", "spares",
+                  "pourer", "lots", "items", "cups", "promises"});
+  Plan plan;
+  plan.question = choice<Question>(json, "question");
+  plan.method = choice<Method>(json, "method");
+  plan.claim = choice<Claim>(json, "claim");
+  const Json& analysis = at(json, "analysis");
+  onlyKeys(analysis, {"test", "seeks", "alpha_pm", "limit_pm", "gamma_pm"});
+  if (text(analysis, "test") != "exact_binomial") refuse("test", "knows no " + text(analysis, "test"));
+  plan.sought = choice<Sought>(analysis, "seeks");
+  plan.alphaPm = whole(analysis, "alpha_pm");
+  plan.limitPm = maybeWhole(analysis, "limit_pm");
+  plan.gammaPm = whole(analysis, "gamma_pm");
+  plan.rounds = whole(json, "rounds");
+  plan.cupMl = whole(json, "cup_ml");
+  plan.ceilingGrams = whole(json, "ceiling_g");
+  plan.country = text(json, "country");
+  plan.panelPlanned = whole(json, "panel");
+  plan.makersPlanned = whole(json, "makers");
+  plan.places = whole(json, "places");
+  plan.spares = whole(json, "spares");
+  plan.hasPourer = truth(json, "pourer");
+  for (const Json& each : list(json, "lots")) plan.lots.push_back(lotFrom(each));
+  for (const Json& each : list(json, "items")) {
+    onlyKeys(each, {"item", "kind", "required", "low", "high"});
+    plan.items.push_back({{whole(each, "item")}, choice<ItemKind>(each, "kind"), truth(each, "required"), maybeWhole(each, "low"), maybeWhole(each, "high")});
+  }
+  for (const Json& each : list(json, "cups")) {
+    onlyKeys(each, {"code", "place", "round", "position", "spare"});
+    plan.cups.push_back({{whole(each, "code")}, {whole(each, "place")}, {whole(each, "round")}, {whole(each, "position")}, whole(each, "spare")});
+  }
+  const Json& promises = at(json, "promises");
+  if (!promises.is_object()) refuse("promises", "is no object");
+  for (const auto& [key, value] : promises.items()) {
+    const auto outcome = named<Outcome>(key);
+    if (!outcome || !value.is_string()) refuse("promises", "knows no " + key);
+    plan.promiseDigests[*outcome] = value.get<std::string>();
+  }
+  return plan;
+}
+
+Json draftJson(const Draft& draft) {
+  Json lots = Json::array(), tasters = Json::array(), promises = Json::object();
+  for (const LotId& each : draft.lots) lots.push_back(each.text);
+  for (const TasterId& each : draft.tasters) tasters.push_back(each.text);
+  for (const auto& [outcome, words] : draft.promises) promises[std::string(nameOf(outcome))] = words;
+  return {{"question", nameOf(draft.question)}, {"method", nameOf(draft.method)}, {"lots", lots}, {"tasters", tasters},
+          {"pourer", draft.pourer ? Json(draft.pourer->text) : Json(nullptr)}, {"pourer_name", draft.pourerName}, {"rounds", draft.rounds},
+          {"cup_ml", draft.cupMl}, {"spares", draft.spares}, {"alpha_pm", draft.alphaPm}, {"seeks", nameOf(draft.sought)},
+          {"limit_pm", maybe(draft.limitPm)}, {"promises", promises}, {"care_settled", draft.careSettled}};
+}
+
+Draft draftFrom(const Json& json) {
+  Draft draft;
+  draft.question = choice<Question>(json, "question");
+  draft.method = choice<Method>(json, "method");
+  for (const Json& each : list(json, "lots")) draft.lots.push_back({each.get<std::string>()});
+  for (const Json& each : list(json, "tasters")) draft.tasters.push_back({each.get<std::string>()});
+  if (!at(json, "pourer").is_null()) draft.pourer = TasterId{text(json, "pourer")};
+  draft.pourerName = text(json, "pourer_name");
+  draft.rounds = whole(json, "rounds");
+  draft.cupMl = whole(json, "cup_ml");
+  draft.spares = whole(json, "spares");
+  draft.alphaPm = whole(json, "alpha_pm");
+  draft.sought = choice<Sought>(json, "seeks");
+  draft.limitPm = maybeWhole(json, "limit_pm");
+  for (const auto& [key, value] : at(json, "promises").items())
+    if (const auto outcome = named<Outcome>(key)) draft.promises[*outcome] = value.get<std::string>();
+  draft.careSettled = truth(json, "care_settled");
+  return draft;
+}
+
+}  // namespace oddglass::store
