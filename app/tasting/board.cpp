@@ -1,0 +1,102 @@
+#include "tasting/board.h"
+
+#include "domain/problem.h"
+#include "tasting/table.h"
+
+#include <algorithm>
+
+namespace oddglass::tasting {
+namespace {
+
+using store::bound;
+
+std::vector<Invited> invited(SQLite::Database& db, std::int64_t session) {
+  std::vector<Invited> all;
+  auto rows = bound(db, R"sql(
+    SELECT t.uid, t.name, t.nickname, EXISTS (SELECT 1 FROM place_person p WHERE p.session_id = i.session_id AND p.taster_id = i.taster_id)
+      FROM invited i JOIN taster t ON t.id = i.taster_id
+     WHERE i.session_id = ? AND i.pours = 0 ORDER BY t.name COLLATE NOCASE, t.uid)sql", session);
+  while (rows.executeStep())
+    all.push_back({{rows.getColumn(0).getString()}, rows.getColumn(1).getString(), rows.getColumn(2).getString(), rows.getColumn(3).getInt() != 0});
+  return all;
+}
+
+// The last of the place's log entries says whether a flight is in front of somebody now.
+bool isTasting(SQLite::Database& db, std::int64_t session, Place place, int round) {
+  auto row = bound(db, "SELECT 1 FROM log WHERE session_id = ? AND kind = 'began' AND body = ?", session,
+                   canon::canonical({{"place", place.value}, {"round", round}}));
+  return row.executeStep();
+}
+
+BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, bool isSpare) {
+  BoardPlace now{place, isSpare, PlaceStep::empty, {}, std::nullopt, 0, 0};
+  auto taken = bound(db, R"sql(
+    SELECT k.shown_as, coalesce(CASE WHEN k.shown_as = 'nickname' AND t.nickname <> '' THEN t.nickname ELSE t.name END, ''),
+           EXISTS (SELECT 1 FROM place_left l WHERE l.session_id = k.session_id AND l.place = k.place),
+           (SELECT count(*) FROM hand_in h WHERE h.session_id = k.session_id AND h.place = k.place)
+      FROM place_taken k
+      LEFT JOIN place_person p ON p.session_id = k.session_id AND p.place = k.place
+      LEFT JOIN taster t ON t.id = p.taster_id
+     WHERE k.session_id = ? AND k.place = ?)sql", session, place.value);
+  auto aside = bound(db, "SELECT count(*) FROM voided WHERE session_id = ? AND place = ?", session, place.value);
+  aside.executeStep();
+  now.voidRounds = aside.getColumn(0).getInt();
+  if (!taken.executeStep()) return now;
+  if (taken.getColumn(0).getString() != "loose") now.who = taken.getColumn(1).getString();
+  now.lockedRounds = taken.getColumn(3).getInt();
+  if (taken.getColumn(2).getInt() != 0) {
+    now.step = PlaceStep::left;
+    return now;
+  }
+  const int round = nextRound(db, session, place);
+  if (round == 0) {
+    now.step = PlaceStep::locked;
+    return now;
+  }
+  now.round = Round{round};
+  now.step = isTasting(db, session, place, round) ? PlaceStep::tasting : PlaceStep::waiting;
+  return now;
+}
+
+}  // namespace
+
+Board board(store::Store& store, const SessionId& session) {
+  return store::read(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, session);
+    Board board;
+    board.id = session;
+    board.state = store::stateOf(db, id);
+    if (board.state == State::draft) throw Problem(Trouble::notSealed, "session");
+    auto head = bound(db, R"sql(
+      SELECT s.guest_title, p.seal_mark, (SELECT max(round) FROM cup WHERE session_id = s.id),
+             EXISTS (SELECT 1 FROM log WHERE session_id = s.id AND kind = 'poured'),
+             (SELECT count(*) FROM log WHERE session_id = s.id AND kind = 'said'), (SELECT max(at) FROM log WHERE session_id = s.id)
+        FROM session s JOIN session_plan p ON p.session_id = s.id WHERE s.id = ?)sql", id);
+    head.executeStep();
+    board.guestTitle = head.getColumn(0).getString();
+    board.sealMark = head.getColumn(1).getString();
+    board.rounds = head.getColumn(2).getInt();
+    board.pourReported = head.getColumn(3).getInt() != 0;
+    board.timesSaid = head.getColumn(4).getInt();
+    board.lastAt = head.getColumn(5).getInt64();
+    board.invited = invited(db, id);
+    auto places = bound(db, "SELECT place, is_spare FROM place WHERE session_id = ? ORDER BY place", id);
+    bool anyOpen = false, anySeated = false;
+    while (places.executeStep()) {
+      const BoardPlace now = placeNow(db, id, {places.getColumn(0).getInt()}, places.getColumn(1).getInt() != 0);
+      board.locked += now.lockedRounds;
+      if (now.step == PlaceStep::waiting || now.step == PlaceStep::tasting || now.step == PlaceStep::locked) {
+        anySeated = true;
+        anyOpen = anyOpen || now.step != PlaceStep::locked;
+        board.expected += std::max(now.lockedRounds, board.rounds - now.voidRounds);
+      } else if (now.step == PlaceStep::left) {
+        board.expected += now.lockedRounds;
+      }
+      board.places.push_back(now);
+    }
+    board.everyoneHasLocked = anySeated && !anyOpen;
+    return board;
+  });
+}
+
+}  // namespace oddglass::tasting

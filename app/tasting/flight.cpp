@@ -1,0 +1,65 @@
+#include "tasting/flight.h"
+
+#include "domain/names.h"
+#include "domain/problem.h"
+#include "tasting/table.h"
+
+namespace oddglass::tasting {
+namespace {
+
+using store::bound;
+
+std::vector<SheetItem> items(SQLite::Database& db, std::int64_t session) {
+  std::vector<SheetItem> all;
+  auto rows = bound(db, "SELECT item, kind, required, low, high FROM item WHERE session_id = ? ORDER BY item", session);
+  const auto maybe = [](const SQLite::Column& column) { return column.isNull() ? std::nullopt : std::optional(column.getInt()); };
+  while (rows.executeStep())
+    all.push_back({{rows.getColumn(0).getInt()}, named<ItemKind>(rows.getColumn(1).getString()).value_or(ItemKind::words),
+                   rows.getColumn(2).getInt() != 0, maybe(rows.getColumn(3)), maybe(rows.getColumn(4))});
+  return all;
+}
+
+// A flight began when its cups were confirmed and none of them was replaced since.
+bool hasBegun(SQLite::Database& db, std::int64_t session, Place place, Round round) {
+  auto row = bound(db, R"sql(
+    SELECT coalesce((SELECT max(seq) FROM log WHERE session_id = ?1 AND kind = 'began' AND body = ?4), 0) >
+           coalesce((SELECT max(s.seq) FROM spilled s JOIN cup c ON c.session_id = s.session_id AND c.code = s.code
+                      WHERE s.session_id = ?1 AND c.place = ?2 AND c.round = ?3), 0))sql",
+                   session, place.value, round.value,
+                   canon::canonical({{"place", place.value}, {"round", round.value}}));
+  row.executeStep();
+  return row.getColumn(0).getInt() != 0;
+}
+
+}  // namespace
+
+std::optional<Flight> nextFlight(store::Store& store, const SessionId& session, Place place) {
+  return store::read(store, [&](SQLite::Database& db) -> std::optional<Flight> {
+    const auto id = store::sessionRow(db, session);
+    requireOpenTable(db, id);
+    requireSeated(db, id, place);
+    const int round = nextRound(db, id, place);
+    if (round == 0) return std::nullopt;
+    Flight flight{place, {round}, 1, {}, items(db, id), hasBegun(db, id, place, {round})};
+    for (const auto& [position, code] : currentCodes(db, id, place, {round})) flight.cups.push_back({code, position});
+    auto rounds = bound(db, "SELECT max(round) FROM cup WHERE session_id = ?", id);
+    rounds.executeStep();
+    flight.rounds = rounds.getColumn(0).getInt();
+    return flight;
+  });
+}
+
+void begin(store::Store& store, Clock& clock, const SessionId& session, Place place, Round round) {
+  store::write(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, session);
+    requireOpenTable(db, id);
+    requireSeated(db, id, place);
+    if (nextRound(db, id, place) != round.value)
+      throw Problem(Trouble::notThisRound, "round", {{"round", std::to_string(round.value)}, {"place", std::to_string(place.value)}});
+    const Millis at = clock.now();
+    openTable(db, id, at);
+    if (!hasBegun(db, id, place, round)) store::Log::append(db, id, at, Event::began, {{"place", place.value}, {"round", round.value}});
+  });
+}
+
+}  // namespace oddglass::tasting

@@ -1,0 +1,95 @@
+#include "tasting/mishaps.h"
+
+#include "domain/names.h"
+#include "domain/problem.h"
+#include "domain/text.h"
+#include "store/blob.h"
+#include "tasting/table.h"
+
+namespace oddglass::tasting {
+namespace {
+
+using store::bound;
+using store::Log;
+
+std::string text(int value) { return std::to_string(value); }
+
+void keepRemark(SQLite::Database& db, std::int64_t session, const Logged& entry, const char* about, const canon::Salt& salt, const std::string& words) {
+  auto insert = bound(db, "INSERT INTO remark (session_id, seq, about, text, salt) VALUES (?, ?, ?, ?, ?)", session, entry.seq().value, about, words);
+  store::bindBlob(insert, 5, salt);
+  insert.exec();
+}
+
+std::string wordsAllowed(const std::string& words) {
+  const std::string clean = cleaned(words);
+  if (lettersIn(clean) > 4000) throw Problem(Trouble::tooLong, "words", {{"limit", "4000"}});
+  return clean;
+}
+
+}  // namespace
+
+void said(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::set<Place>& heardBy, const std::string& words) {
+  const std::string clean = wordsAllowed(words);
+  store::write(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, session);
+    requireOpenTable(db, id);
+    canon::Json heard = canon::Json::array();
+    for (Place place : heardBy) {
+      requirePlace(db, id, place);
+      heard.push_back(place.value);
+    }
+    const canon::Salt salt = chance.bytes<16>();
+    const Logged entry = Log::append(db, id, clock.now(), Event::said,
+                                     {{"digest", clean.empty() ? canon::Json(nullptr) : canon::Json(digestOf(salt, clean))}, {"heard", heard}});
+    for (Place place : heardBy) store::run(db, "INSERT INTO said_aloud VALUES (?, ?, ?)", id, entry.seq().value, place.value);
+    if (!clean.empty()) keepRemark(db, id, entry, "said", salt, clean);
+  });
+}
+
+Code spilled(store::Store& store, Clock& clock, const SessionId& session, Code code) {
+  return store::write(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, session);
+    requireOpenTable(db, id);
+    auto cup = bound(db, "SELECT place, round, position, spare FROM cup WHERE session_id = ? AND code = ?", id, code.value);
+    if (!cup.executeStep()) throw Problem(Trouble::codeNotHere, "code", {{"code", text(code.value)}});
+    const int place = cup.getColumn(0).getInt(), round = cup.getColumn(1).getInt(), position = cup.getColumn(2).getInt(), spare = cup.getColumn(3).getInt();
+    auto locked = bound(db, "SELECT at FROM hand_in WHERE session_id = ? AND place = ? AND round = ?", id, place, round);
+    if (locked.executeStep())
+      throw Problem(Trouble::flightLocked, "code", {{"at", std::to_string(locked.getColumn(0).getInt64())}, {"place", text(place)}, {"round", text(round)}});
+    auto gone = bound(db, "SELECT 1 FROM spilled WHERE session_id = ? AND code = ?", id, code.value);
+    if (gone.executeStep()) throw Problem(Trouble::alreadySpilled, "code", {{"code", text(code.value)}});
+    // A spare code that is not in use yet is no cup on the table.
+    if (spare > 0) {
+      auto inUse = bound(db, "SELECT 1 FROM spilled WHERE session_id = ? AND by_code = ?", id, code.value);
+      if (!inUse.executeStep()) throw Problem(Trouble::codeNotHere, "code", {{"code", text(code.value)}});
+    }
+    auto next = bound(db, "SELECT code FROM cup WHERE session_id = ? AND place = ? AND round = ? AND position = ? AND spare = ?", id, place, round,
+                      position, spare + 1);
+    if (!next.executeStep()) throw Problem(Trouble::noSpareLeft, "code", {{"code", text(code.value)}});
+    const Code by{next.getColumn(0).getInt()};
+    const Logged entry = Log::append(db, id, clock.now(), Event::spilled, {{"by", by.value}, {"code", code.value}});
+    store::run(db, "INSERT INTO spilled VALUES (?, ?, ?, ?)", id, code.value, by.value, entry.seq().value);
+    return by;
+  });
+}
+
+void setAside(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Place place, Round round, VoidReason reason,
+              const std::string& words) {
+  const std::string clean = wordsAllowed(words);
+  store::write(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, session);
+    requirePlace(db, id, place);
+    requireRound(db, id, round);
+    auto before = bound(db, "SELECT 1 FROM voided WHERE session_id = ? AND place = ? AND round = ?", id, place.value, round.value);
+    if (before.executeStep()) throw Problem(Trouble::flightVoid, "round", {{"place", text(place.value)}, {"round", text(round.value)}});
+    const std::string why(nameOf(reason));
+    const canon::Salt salt = chance.bytes<16>();
+    const Logged entry = Log::append(db, id, clock.now(), Event::voided,
+                                     {{"digest", clean.empty() ? canon::Json(nullptr) : canon::Json(digestOf(salt, clean))},
+                                      {"place", place.value}, {"reason", why}, {"round", round.value}});
+    store::run(db, "INSERT INTO voided VALUES (?, ?, ?, ?, ?)", id, place.value, round.value, why, entry.seq().value);
+    if (!clean.empty()) keepRemark(db, id, entry, "reason", salt, clean);
+  });
+}
+
+}  // namespace oddglass::tasting

@@ -1,0 +1,72 @@
+#include "tasting/table.h"
+
+#include "domain/names.h"
+#include "domain/problem.h"
+
+namespace oddglass::tasting {
+
+using store::bound;
+
+void requirePlace(SQLite::Database& db, std::int64_t session, Place place) {
+  auto row = bound(db, "SELECT 1 FROM place WHERE session_id = ? AND place = ?", session, place.value);
+  if (!row.executeStep()) throw Problem(Trouble::noSuchPlace, "place", {{"place", std::to_string(place.value)}});
+}
+
+void requireSeated(SQLite::Database& db, std::int64_t session, Place place) {
+  requirePlace(db, session, place);
+  const Problem::Values values{{"place", std::to_string(place.value)}};
+  auto taken = bound(db, "SELECT 1 FROM place_taken WHERE session_id = ? AND place = ?", session, place.value);
+  if (!taken.executeStep()) throw Problem(Trouble::placeEmpty, "place", values);
+  auto left = bound(db, "SELECT 1 FROM place_left WHERE session_id = ? AND place = ?", session, place.value);
+  if (left.executeStep()) throw Problem(Trouble::placeLeft, "place", values);
+}
+
+void requireRound(SQLite::Database& db, std::int64_t session, Round round) {
+  auto row = bound(db, "SELECT max(round) FROM cup WHERE session_id = ?", session);
+  row.executeStep();
+  if (round.value < 1 || round.value > row.getColumn(0).getInt())
+    throw Problem(Trouble::noSuchRound, "round", {{"round", std::to_string(round.value)}});
+}
+
+int nextRound(SQLite::Database& db, std::int64_t session, Place place) {
+  auto row = bound(db, R"sql(
+    SELECT min(round) FROM (SELECT DISTINCT round FROM cup WHERE session_id = ?1 AND place = ?2)
+     WHERE round NOT IN (SELECT round FROM hand_in WHERE session_id = ?1 AND place = ?2)
+       AND round NOT IN (SELECT round FROM voided WHERE session_id = ?1 AND place = ?2))sql", session, place.value);
+  row.executeStep();
+  return row.getColumn(0).isNull() ? 0 : row.getColumn(0).getInt();
+}
+
+void requireOpenTable(SQLite::Database& db, std::int64_t session) {
+  const State state = store::stateOf(db, session);
+  if (state == State::sealed || state == State::tasting) return;
+  const Problem::Values values{{"state", std::string(nameOf(state))}};
+  if (state == State::draft) throw Problem(Trouble::notSealed, "session", values);
+  if (state == State::closed || state == State::revealed) throw Problem(Trouble::tableClosed, "session", values);
+  throw Problem(Trouble::wrongState, "session", values);
+}
+
+void openTable(SQLite::Database& db, std::int64_t session, Millis at) {
+  if (store::stateOf(db, session) == State::sealed) store::Log::append(db, session, at, Event::opened, canon::Json::object());
+}
+
+Code currentCode(SQLite::Database& db, std::int64_t session, Code code) {
+  for (;;) {
+    auto row = bound(db, "SELECT by_code FROM spilled WHERE session_id = ? AND code = ?", session, code.value);
+    if (!row.executeStep()) return code;
+    code.value = row.getColumn(0).getInt();
+  }
+}
+
+std::vector<std::pair<Position, Code>> currentCodes(SQLite::Database& db, std::int64_t session, Place place, Round round) {
+  std::vector<std::pair<Position, Code>> codes;
+  auto rows = bound(db, "SELECT position, code FROM cup WHERE session_id = ? AND place = ? AND round = ? AND spare = 0 ORDER BY position",
+                    session, place.value, round.value);
+  while (rows.executeStep())
+    codes.emplace_back(Position{rows.getColumn(0).getInt()}, currentCode(db, session, {rows.getColumn(1).getInt()}));
+  return codes;
+}
+
+std::string digestOf(const canon::Salt& salt, const std::string& text) { return canon::hex(canon::sha256({salt, canon::bytesOf(text)})); }
+
+}  // namespace oddglass::tasting

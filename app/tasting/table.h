@@ -1,0 +1,39 @@
+#pragma once
+
+#include "canon/digest.h"
+#include "domain/plan.h"
+#include "store/log.h"
+
+#include <set>
+#include <string>
+
+namespace oddglass::tasting {
+
+/// What the steps of the blind side ask the store again and again; used inside their transactions.
+
+/// Throws Problem placeEmpty or placeLeft (and noSuchPlace) unless somebody sits at `place` and has not stopped.
+void requireSeated(SQLite::Database& db, std::int64_t session, Place place);
+
+/// Throws Problem noSuchPlace / noSuchRound.
+void requirePlace(SQLite::Database& db, std::int64_t session, Place place);
+void requireRound(SQLite::Database& db, std::int64_t session, Round round);
+
+/// The lowest round of a place that is neither locked nor set aside; 0 when there is none.
+int nextRound(SQLite::Database& db, std::int64_t session, Place place);
+
+/// Throws Problem wrongState (tableClosed after the close) unless the table takes people and answers.
+void requireOpenTable(SQLite::Database& db, std::int64_t session);
+
+/// Adds "the table is open" when it is not yet.
+void openTable(SQLite::Database& db, std::int64_t session, Millis at);
+
+/// The code that stands for `code` now, after spills.
+Code currentCode(SQLite::Database& db, std::int64_t session, Code code);
+
+/// The codes of a flight as they stand now, by position.
+std::vector<std::pair<Position, Code>> currentCodes(SQLite::Database& db, std::int64_t session, Place place, Round round);
+
+/// Keeps words beside a log entry and gives the digest that the entry holds: sha256(salt, text).
+std::string digestOf(const canon::Salt& salt, const std::string& text);
+
+}  // namespace oddglass::tasting
