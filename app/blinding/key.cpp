@@ -34,8 +34,6 @@ void wipe(KeyContents& key) {
   key.lines.clear();
 }
 
-constexpr std::size_t nonceBytes = crypto_secretbox_NONCEBYTES, macBytes = crypto_secretbox_MACBYTES;
-
 }  // namespace
 
 SealedKey SealedKey::fromBox(Bytes box, const Secret& secret) { return {std::move(box), secret}; }
@@ -49,11 +47,8 @@ Slot OpenedKey::slotOf(Code code) const {
 SealedKey seal(KeyContents&& contents, Chance& chance) {
   std::ranges::sort(contents.lines);
   std::string plain = canon::canonical(written(contents));
-  const Secret secret = chance.bytes<crypto_secretbox_KEYBYTES>();
-  const auto nonce = chance.bytes<nonceBytes>();
-  Bytes box(nonce.begin(), nonce.end());
-  box.resize(nonceBytes + macBytes + plain.size());
-  crypto_secretbox_easy(box.data() + nonceBytes, canon::bytesOf(plain).data(), plain.size(), nonce.data(), secret.data());
+  const Secret secret = chance.bytes<std::tuple_size_v<Secret>>();
+  Bytes box = closeBox(plain, secret, chance);
   sodium_memzero(plain.data(), plain.size());
   wipe(contents);
   return {std::move(box), secret};
@@ -63,15 +58,11 @@ OpenedKey open(SealedKey&& key, const Logged& entry) {
   if (entry.event() != Event::pourSheetOpened && entry.event() != Event::revealed && entry.event() != Event::broken)
     throw Problem(Trouble::stillSealed, "key");
   const Problem damaged(Trouble::storeDamaged, "key");
-  const Bytes& box = key.box();
-  if (box.size() < nonceBytes + macBytes) throw damaged;
-  std::string plain(box.size() - nonceBytes - macBytes, '\0');
-  if (crypto_secretbox_open_easy(reinterpret_cast<unsigned char*>(plain.data()), box.data() + nonceBytes, box.size() - nonceBytes,
-                                 box.data(), key.secret().data()) != 0)
-    throw damaged;
+  auto plain = openBox(key.box(), key.secret());
+  if (!plain) throw damaged;
   try {
-    OpenedKey opened(read(plain));
-    sodium_memzero(plain.data(), plain.size());
+    OpenedKey opened(read(*plain));
+    sodium_memzero(plain->data(), plain->size());
     return opened;
   } catch (const std::exception&) {
     throw damaged;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blinding/box.h"
 #include "blinding/stream.h"
 #include "domain/chance.h"
 #include "domain/logged.h"
@@ -14,8 +15,6 @@
 namespace oddglass::blinding {
 
 using Salt = std::array<std::uint8_t, 32>;
-using Secret = std::array<std::uint8_t, 32>;
-using Bytes = std::vector<std::uint8_t>;
 
 /// Which code holds which lot, and what it was drawn from. Exists in the open only while a session is being sealed and
 /// after its key was opened.

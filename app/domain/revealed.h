@@ -61,6 +61,7 @@ struct RevealedSession {
   SessionId id;
   std::string title;
   CameFrom cameFrom = CameFrom::here;
+  State state = State::revealed;     ///< or broken: then the key is open and no verdict can come of it
   Plan plan;
   std::vector<PanelFlight> panel;    ///< one entry for each place taken and round planned, missing ones included
   std::vector<MakerFlight> makers;

@@ -247,7 +247,7 @@ CREATE TABLE as_poured (                   -- [grows] what really went into a cu
   FOREIGN KEY (session_id, seq) REFERENCES log (session_id, seq)
 ) STRICT, WITHOUT ROWID;
 
--- The opened key: these rows cannot exist before the log says 'revealed'.
+-- The opened key: these rows cannot exist before the log says 'revealed' or 'broken'.
 CREATE TABLE key_opened (                  -- [grows]
   session_id   INTEGER PRIMARY KEY REFERENCES session_plan (session_id),
   seq          INTEGER NOT NULL,
@@ -257,7 +257,7 @@ CREATE TABLE key_opened (                  -- [grows]
   matches      INTEGER NOT NULL CHECK (matches IN (0, 1)),   -- commitment recomputed; 0 is shown for good, not hidden
   FOREIGN KEY (session_id, seq) REFERENCES log (session_id, seq)
 ) STRICT;
-CREATE TABLE key_line (                    -- [grows] poured: 1 as the sheet said, 0 another lot (poured_slot), 2 not sure
+CREATE TABLE key_line (                    -- [grows] what the sheet said, and what was really poured
   session_id   INTEGER NOT NULL,
   code         INTEGER NOT NULL,
   slot         INTEGER NOT NULL,
@@ -268,10 +268,10 @@ CREATE TABLE key_line (                    -- [grows] poured: 1 as the sheet sai
   FOREIGN KEY (session_id, poured_slot) REFERENCES session_lot (session_id, slot)
 ) STRICT, WITHOUT ROWID;
 CREATE TRIGGER key_opened_after_reveal BEFORE INSERT ON key_opened
-  WHEN coalesce((SELECT state FROM session_state WHERE session_id = NEW.session_id), '') <> 'revealed'
+  WHEN coalesce((SELECT state FROM session_state WHERE session_id = NEW.session_id), '') NOT IN ('revealed', 'broken')
   BEGIN SELECT RAISE(ABORT, 'key: still sealed'); END;
 CREATE TRIGGER key_line_after_reveal BEFORE INSERT ON key_line
-  WHEN coalesce((SELECT state FROM session_state WHERE session_id = NEW.session_id), '') <> 'revealed'
+  WHEN coalesce((SELECT state FROM session_state WHERE session_id = NEW.session_id), '') NOT IN ('revealed', 'broken')
   BEGIN SELECT RAISE(ABORT, 'key: still sealed'); END;
 
 -- The tasting --------------------------------------------------------------------------------------------------------
