@@ -24,19 +24,22 @@ void rethrow(const SQLite::Exception& error) {
   }
 }
 
-Writing::Writing(Store& store) : db_(store.db()) {
-  if (store.access() != Access::write) throw Problem(Trouble::storeReadOnly, "store");
-  db_.exec("BEGIN IMMEDIATE");
+bool isInside(SQLite::Database& db) { return sqlite3_get_autocommit(db.getHandle()) == 0; }
+
+Writing::Writing(Store& store) : db_(store.db()), isPart_(isInside(store.db())) {
+  if (store.access() != Access::write) throw Problem(Trouble::storeReadOnly, "store", {{"file", store.file().string()}});
+  db_.exec(isPart_ ? "SAVEPOINT part" : "BEGIN IMMEDIATE");
 }
 
 Writing::~Writing() {
-  if (done_) return;
   // After a full disk SQLite may have rolled back already; then there is nothing to undo.
-  if (sqlite3_get_autocommit(db_.getHandle()) == 0) db_.tryExec("ROLLBACK");
+  if (done_ || !isInside(db_)) return;
+  if (!isPart_) db_.tryExec("ROLLBACK");
+  else if (db_.tryExec("ROLLBACK TO part") == SQLITE_OK) db_.tryExec("RELEASE part");
 }
 
 void Writing::commit() {
-  db_.exec("COMMIT");
+  db_.exec(isPart_ ? "RELEASE part" : "COMMIT");
   done_ = true;
 }
 

@@ -11,8 +11,8 @@ namespace oddglass::store {
 /// Turns what SQLite says into a Problem that names the cause: a full disk, a read-only file, a damaged one, one in use.
 [[noreturn]] void rethrow(const SQLite::Exception& error);
 
-/// Takes the write lock at once (BEGIN IMMEDIATE), so that what is checked is still true when it is written. Throws storeReadOnly for a store
-/// that was opened to read.
+/// Takes the write lock at once (BEGIN IMMEDIATE), so that what is checked is still true when it is written. Inside a step that is running already it
+/// is a part of that one: undone alone when it fails, on disk with the whole. Throws storeReadOnly for a store that was opened to read.
 class Writing {
  public:
   explicit Writing(Store& store);
@@ -23,10 +23,15 @@ class Writing {
 
  private:
   SQLite::Database& db_;
+  bool isPart_ = false;
   bool done_ = false;
 };
 
+/// True while a transaction is running on this connection.
+bool isInside(SQLite::Database& db);
+
 /// Runs `work(db)` in one immediate transaction: all of it is on disk when this returns, or nothing is and a Problem is thrown.
+/// Use cases called from inside `work` become parts of the same transaction.
 template <class Work>
 auto write(Store& store, Work&& work) {
   try {
@@ -48,6 +53,7 @@ auto write(Store& store, Work&& work) {
 template <class Work>
 auto read(Store& store, Work&& work) {
   try {
+    if (isInside(store.db())) return work(store.db());
     SQLite::Transaction view(store.db());
     return work(store.db());
   } catch (const SQLite::Exception& error) {
