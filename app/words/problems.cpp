@@ -1,0 +1,168 @@
+#include "words/problems.h"
+
+#include "domain/names.h"
+#include "words/history.h"
+#include "words/mark.h"
+#include "words/numbers.h"
+
+namespace oddglass::words {
+namespace {
+
+/// The sentence with its {places}; a new trouble without one does not compile.
+const char* sourceOf(Trouble trouble) {
+  switch (trouble) {
+    case Trouble::empty: return QT_TRANSLATE_NOOP("words", "{Field} is empty. Nothing was changed. Fill it in and try again.");
+    case Trouble::tooLong: return QT_TRANSLATE_NOOP("words", "{Field} is longer than {limit} letters. Nothing was changed. Shorten it and try again.");
+    case Trouble::notANumber: return QT_TRANSLATE_NOOP("words", "{Field}: “{text}” is not a number. Nothing was changed. Write digits, with a comma or a point before the fraction.");
+    case Trouble::outOfRange: return QT_TRANSLATE_NOOP("words", "{Field}: {text} lies outside {low} to {high}. Nothing was changed. Choose a value within that range.");
+    case Trouble::notAChoice: return QT_TRANSLATE_NOOP("words", "{Field}: “{text}” cannot be chosen here. Nothing was changed. Choose one of {choices}.");
+    case Trouble::notADay: return QT_TRANSLATE_NOOP("words", "{Field}: “{text}” is not a day. Nothing was changed. Write it like 2026-03-14.");
+    case Trouble::finalAboveOriginal: return QT_TRANSLATE_NOOP("words", "The final gravity is above the original one. Nothing was changed. Check that the two were not swapped.");
+    case Trouble::unknown: return QT_TRANSLATE_NOOP("words", "There is no {what} called “{text}”. Nothing was changed. Check the name, or look in the list.");
+    case Trouble::ambiguous: return QT_TRANSLATE_NOOP("words", "“{text}” begins more than one. Nothing was changed. Give a few more letters.");
+    case Trouble::alreadyThere: return QT_TRANSLATE_NOOP("words", "“{text}” is there already. Nothing was changed. Use the one that is there, or choose another name.");
+    case Trouble::alreadyStabilised: return QT_TRANSLATE_NOOP("words", "This batch was stabilised on {day}. Nothing was added. If it was really done twice, say so once more.");
+    case Trouble::stillInUse: return QT_TRANSLATE_NOOP("words", "A sealed session still pours this. It stays on the shelf. Put it away after the reveal.");
+    case Trouble::badFile: return QT_TRANSLATE_NOOP("words", "{file}, line {line}, column {column}: {text}. Nothing was read in. Mend that place and try again.");
+
+    case Trouble::needsTwoLots: return QT_TRANSLATE_NOOP("words", "A comparison needs a second drink. The plan is kept. Add the bought one, or another of your own.");
+    case Trouble::sameLotTwice: return QT_TRANSLATE_NOOP("words", "{lot} stands on both sides. The plan is kept. Choose a different drink for one of them.");
+    case Trouble::noPanel: return QT_TRANSLATE_NOOP("words", "Nobody is left who did not make it. The plan is kept. Add at least one person who had no hand in it, or taste alone.");
+    case Trouble::makerPours: return QT_TRANSLATE_NOOP("words", "{name} made this batch and is also the pourer. The plan is kept. Choose someone else to pour, or use a routine where nobody knows.");
+    case Trouble::pourerTastes: return QT_TRANSLATE_NOOP("words", "{name} pours and so knows the cups. The plan is kept. Take {name} off the tasters, or choose someone else to pour.");
+    case Trouble::tooFewBottles: return QT_TRANSLATE_NOOP("words", "There are {have} bottles of {lot}; this plan needs {need}. The plan is kept. Pour less into each cup, or leave out a round.");
+    case Trouble::aboveCeiling: return QT_TRANSLATE_NOOP("words", "This plan offers each person {grams} g of alcohol in an evening; your ceiling is {ceiling} g. The plan is kept. Pour less into each cup, spread it over two evenings, or leave out a round.");
+    case Trouble::limitTooWide: return QT_TRANSLATE_NOOP("words", "Half the room tasting it is not alike. The plan is kept. Set a limit of half the people or fewer.");
+    case Trouble::alikeNeedsLimit: return QT_TRANSLATE_NOOP("words", "A verdict of alike needs a limit that is set before. The plan is kept. Say how few may still taste it.");
+    case Trouble::noStrength: return QT_TRANSLATE_NOOP("words", "No alcohol strength is known for {lot}. The plan is kept. Write its strength, a careful guess if need be: it is marked as one.");
+    case Trouble::tooManyCups: return QT_TRANSLATE_NOOP("words", "This plan needs more cups than there are codes. The plan is kept. Leave out a round, or invite fewer people.");
+    case Trouble::abvMissing: return QT_TRANSLATE_NOOP("words", "The alcohol strength is missing. Nothing was changed. Write it, or both gravities.");
+
+    case Trouble::wrongState: return QT_TRANSLATE_NOOP("words", "That cannot be done while this session is {state}. Nothing was changed. Go on with what the session's page offers now.");
+    case Trouble::notSealed: return QT_TRANSLATE_NOOP("words", "This plan is not sealed yet. The plan is kept. Seal it first.");
+    case Trouble::alreadySealed: return QT_TRANSLATE_NOOP("words", "This plan is sealed and cannot be changed. It stays as it is. Make a new plan, or break the seal, which ends the session without a verdict.");
+    case Trouble::stillSealed: return QT_TRANSLATE_NOOP("words", "The key is still sealed, so there is nothing to report. All answers are kept. Close the table and open the key first.");
+    case Trouble::askTwice: return QT_TRANSLATE_NOOP("words", "This cannot be undone, so it needs to be said twice. Nothing was changed. Say it once more if you mean it.");
+
+    case Trouble::noSuchPlace: return QT_TRANSLATE_NOOP("words", "There is no place {place}. Nothing was changed. Look at the number on the mat.");
+    case Trouble::placeTaken: return QT_TRANSLATE_NOOP("words", "Place {place} is taken. Nothing was changed. Choose a free one.");
+    case Trouble::placeEmpty: return QT_TRANSLATE_NOOP("words", "Nobody sits at place {place}. Nothing was changed. Seat somebody there first.");
+    case Trouble::alreadySeated: return QT_TRANSLATE_NOOP("words", "{name} sits at place {place} already. Nothing was changed. Go on there.");
+    case Trouble::notOfAge: return QT_TRANSLATE_NOOP("words", "Only adults taste. Nothing was changed. Somebody else may take this place.");
+    case Trouble::careNotHeard: return QT_TRANSLATE_NOOP("words", "The cautions have not been read yet. Nothing was changed. Read them aloud, then go on.");
+    case Trouble::noConsent: return QT_TRANSLATE_NOOP("words", "Without consent nobody tastes. Nothing was changed. Sitting out needs no reason.");
+    case Trouble::pourerSits: return QT_TRANSLATE_NOOP("words", "The pourer knows the cups and cannot taste. Nothing was changed. Seat somebody else.");
+    case Trouble::noSuchRound: return QT_TRANSLATE_NOOP("words", "There is no round {round} in this session. Nothing was changed. Look at the sheet.");
+    case Trouble::notThisRound: return QT_TRANSLATE_NOOP("words", "Round {round} is not the next one at place {place}. Nothing was changed. Take the rounds in their order.");
+    case Trouble::codeNotHere: return QT_TRANSLATE_NOOP("words", "{code} is not a code at place {place}. Nothing was changed. This place has {codes}.");
+    case Trouble::flightLocked: return QT_TRANSLATE_NOOP("words", "This answer was already locked at {time}. It stays as it is. Tell the host if it is wrong: a note can be added.");
+    case Trouble::flightVoid: return QT_TRANSLATE_NOOP("words", "This round was set aside at place {place}. What was said before is kept. Go on with the next round.");
+    case Trouble::placeLeft: return QT_TRANSLATE_NOOP("words", "Whoever sat at place {place} has stopped. What was locked is kept. A latecomer takes a spare place.");
+    case Trouble::answerMissing: return QT_TRANSLATE_NOOP("words", "Question {item} needs an answer. What you chose is still here. A guess is a good answer.");
+    case Trouble::answerOutOfRange: return QT_TRANSLATE_NOOP("words", "“{value}” is no answer to question {item}. Nothing was locked. Choose one of those offered.");
+    case Trouble::noSpareLeft: return QT_TRANSLATE_NOOP("words", "No spare code is left for cup {code}. What was locked is kept. Set this round aside at that place; it will be counted as missing.");
+    case Trouble::alreadySpilled: return QT_TRANSLATE_NOOP("words", "Cup {code} was replaced already. Nothing was changed. Use the code that took its place.");
+    case Trouble::tableClosed: return QT_TRANSLATE_NOOP("words", "A closed table cannot take late sheets. All that was locked is kept. Keep it as a note; it will not be counted.");
+
+    case Trouble::storeInUse: return QT_TRANSLATE_NOOP("words", "The file is in use by another program. Nothing was changed. Close the other one and try again.");
+    case Trouble::storeNewer: return QT_TRANSLATE_NOOP("words", "This file comes from a newer Oddglass ({version}). It was not touched. Update the program, or open a backup.");
+    case Trouble::storeForeign: return QT_TRANSLATE_NOOP("words", "{file} is no Oddglass file. It was not touched. Choose another file.");
+    case Trouble::storeDamaged: return QT_TRANSLATE_NOOP("words", "{file} is damaged. It was not touched any further. Keep a copy of it, then restore the latest backup.");
+    case Trouble::storeReadOnly: return QT_TRANSLATE_NOOP("words", "Not saved: {file} or its folder cannot be written. What was there is kept. Allow writing, or choose another folder.");
+    case Trouble::diskFull: return QT_TRANSLATE_NOOP("words", "Not saved: the disk is full. What was saved before is kept, and your answer is still on this screen. Free some space, then try again.");
+    case Trouble::storeFailed: return QT_TRANSLATE_NOOP("words", "The store could not be used: {text}. What was saved before is kept. Try again; if it stays so, make a backup.");
+    case Trouble::storeMissing: return QT_TRANSLATE_NOOP("words", "There is no file {file}. Nothing was made in its place. Check the name, or restore a backup.");
+
+    case Trouble::fileTooLarge: return QT_TRANSLATE_NOOP("words", "{file} is too large to be one of ours. Nothing was read in. Choose another file.");
+    case Trouble::fileTooDeep: return QT_TRANSLATE_NOOP("words", "{file} is nested too deeply to be one of ours. Nothing was read in. Choose another file.");
+    case Trouble::keyTwice: return QT_TRANSLATE_NOOP("words", "In {file} the name “{text}” stands twice in one place. Nothing was read in. Mend that place and try again.");
+    case Trouble::notWhole: return QT_TRANSLATE_NOOP("words", "In {file}, {field} is not a whole number. Nothing was read in. Mend that place and try again.");
+    case Trouble::brokenReference: return QT_TRANSLATE_NOOP("words", "In {file}, {field} points to something that is not in it ({text}). Nothing was read in. Ask for a complete file.");
+    case Trouble::doesNotVerify: return QT_TRANSLATE_NOOP("words", "The record does not check: {text}. Nothing was read in or changed by this. Compare with your backup, or ask for a fresh file.");
+    case Trouble::sessionThere: return QT_TRANSLATE_NOOP("words", "This session is here already. It stays as it is. There is nothing more to do.");
+    case Trouble::fileNewer: return QT_TRANSLATE_NOOP("words", "{file} was written by a newer Oddglass ({version}). Nothing was read in. Update the program, or ask for an older file.");
+  }
+  return "";
+}
+
+/// What stands in for a value that the problem does not bring.
+Values generalWords(const Voice& voice) {
+  return {{"lot", say(voice, QT_TRANSLATE_NOOP("words", "this drink"))},
+          {"name", say(voice, QT_TRANSLATE_NOOP("words", "this person"))},
+          {"what", say(voice, QT_TRANSLATE_NOOP("words", "entry"))},
+          {"text", say(voice, QT_TRANSLATE_NOOP("words", "what was given"))},
+          {"value", say(voice, QT_TRANSLATE_NOOP("words", "what was given"))},
+          {"file", say(voice, QT_TRANSLATE_NOOP("words", "the file"))},
+          {"choices", say(voice, QT_TRANSLATE_NOOP("words", "those offered"))},
+          {"codes", say(voice, QT_TRANSLATE_NOOP("words", "other codes"))},
+          {"place", say(voice, QT_TRANSLATE_NOOP("words", "of this number"))},
+          {"version", say(voice, QT_TRANSLATE_NOOP("words", "not known"))},
+          {"time", say(voice, QT_TRANSLATE_NOOP("words", "an earlier time"))},
+          {"day", say(voice, QT_TRANSLATE_NOOP("words", "an earlier day"))},
+          {"state", say(voice, QT_TRANSLATE_NOOP("words", "where it stands now"))},
+          {"limit", "…"}, {"low", "…"}, {"high", "…"}, {"have", "…"}, {"need", "…"}, {"grams", "…"}, {"ceiling", "…"},
+          {"round", "…"}, {"code", "…"}, {"item", "…"}, {"line", "…"}, {"column", "…"}};
+}
+
+}  // namespace
+
+std::string fieldName(const Voice& voice, const std::string& argument) {
+  static const std::map<std::string, const char*> names{
+      {"name", QT_TRANSLATE_NOOP("words", "the name")},
+      {"nickname", QT_TRANSLATE_NOOP("words", "the nickname")},
+      {"title", QT_TRANSLATE_NOOP("words", "the title")},
+      {"guest_title", QT_TRANSLATE_NOOP("words", "the title that guests see")},
+      {"lots", QT_TRANSLATE_NOOP("words", "the two drinks")},
+      {"lot", QT_TRANSLATE_NOOP("words", "the drink")},
+      {"tasters", QT_TRANSLATE_NOOP("words", "the tasters")},
+      {"pourer", QT_TRANSLATE_NOOP("words", "the pourer")},
+      {"rounds", QT_TRANSLATE_NOOP("words", "the number of rounds")},
+      {"cup_ml", QT_TRANSLATE_NOOP("words", "the millilitres in a cup")},
+      {"spares", QT_TRANSLATE_NOOP("words", "the number of spare places")},
+      {"limit", QT_TRANSLATE_NOOP("words", "the limit for alike")},
+      {"alpha", QT_TRANSLATE_NOOP("words", "the risk of a false alarm")},
+      {"original_gravity", QT_TRANSLATE_NOOP("words", "the original gravity")},
+      {"final_gravity", QT_TRANSLATE_NOOP("words", "the final gravity")},
+      {"gravity", QT_TRANSLATE_NOOP("words", "the gravity")},
+      {"abv", QT_TRANSLATE_NOOP("words", "the alcohol strength")},
+      {"bottles", QT_TRANSLATE_NOOP("words", "the number of bottles")},
+      {"bottle_ml", QT_TRANSLATE_NOOP("words", "the bottle size")},
+      {"packaged_on", QT_TRANSLATE_NOOP("words", "the day of bottling")},
+      {"best_before", QT_TRANSLATE_NOOP("words", "the best-before day")},
+      {"done_on", QT_TRANSLATE_NOOP("words", "the day")},
+      {"storage", QT_TRANSLATE_NOOP("words", "the storage")},
+      {"source", QT_TRANSLATE_NOOP("words", "where it was bought")},
+      {"text", QT_TRANSLATE_NOOP("words", "the text")},
+      {"decision", QT_TRANSLATE_NOOP("words", "what you will do")},
+      {"reason", QT_TRANSLATE_NOOP("words", "the reason")},
+      {"ceiling", QT_TRANSLATE_NOOP("words", "the ceiling in grams")},
+      {"country", QT_TRANSLATE_NOOP("words", "the country")},
+      {"place", QT_TRANSLATE_NOOP("words", "the place")},
+      {"round", QT_TRANSLATE_NOOP("words", "the round")},
+      {"code", QT_TRANSLATE_NOOP("words", "the code")},
+      {"session", QT_TRANSLATE_NOOP("words", "the session")},
+      {"taster", QT_TRANSLATE_NOOP("words", "the taster")},
+      {"beverage", QT_TRANSLATE_NOOP("words", "the drink")},
+  };
+  const auto found = names.find(argument);
+  if (found != names.end()) return say(voice, found->second);
+  return argument.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "this field")) : argument;
+}
+
+std::string sentence(const Voice& voice, const Problem& problem) {
+  Values values = problem.values();
+  if (const auto state = values.find("state"); state != values.end())
+    if (const auto known = named<State>(state->second)) state->second = stateName(voice, *known);
+  if (const auto locked = values.find("at"); locked != values.end())
+    if (const auto at = readWhole(locked->second)) values.emplace("time", timeOfDay(voice, *at));
+  const char* source = sourceOf(problem.trouble());
+  if (problem.trouble() == Trouble::codeNotHere && (!values.contains("place") || !values.contains("codes")))
+    source = QT_TRANSLATE_NOOP("words", "{code} is not a code that can be meant here. Nothing was changed. Read the cup again.");
+  values.merge(generalWords(voice));
+  const std::string field = fieldName(voice, problem.argument());
+  values["field"] = field;
+  values["Field"] = capitalised(field);
+  return say(voice, source, values);
+}
+
+}  // namespace oddglass::words
