@@ -18,10 +18,14 @@ std::string stateName(const Voice& voice, State state) {
   return {};
 }
 
-std::string eventLine(const Voice& voice, const LoggedEvent& event) {
+namespace {
+
+std::string entry(const Voice& voice, const LoggedEvent& event, const LogDetails& details) {
   Values values;
   if (event.place) values["place"] = whole(voice, event.place->value);
   if (event.round) values["round"] = whole(voice, event.round->value);
+  if (details.code) values["code"] = std::to_string(details.code->value);
+  if (details.byCode) values["by"] = std::to_string(details.byCode->value);
   const bool where = event.place && event.round;
   const auto line = [&](const char* source) { return say(voice, source, values); };
   switch (event.event) {
@@ -36,25 +40,49 @@ std::string eventLine(const Voice& voice, const LoggedEvent& event) {
     case Event::placeLeft:
       return event.place ? line(QT_TRANSLATE_NOOP("words", "Place {place} stopped.")) : line(QT_TRANSLATE_NOOP("words", "Somebody stopped."));
     case Event::spilled:
+      if (details.code && details.byCode) return line(QT_TRANSLATE_NOOP("words", "Cup {code} was spilled and poured again as {by}."));
       return where ? line(QT_TRANSLATE_NOOP("words", "A cup was spilled at place {place}, round {round}, and poured again under a spare code."))
                    : line(QT_TRANSLATE_NOOP("words", "A cup was spilled and poured again under a spare code."));
     case Event::voided:
       return where ? line(QT_TRANSLATE_NOOP("words", "Round {round} at place {place} was set aside and does not count."))
                    : line(QT_TRANSLATE_NOOP("words", "A round was set aside and does not count."));
-    case Event::said: return line(QT_TRANSLATE_NOOP("words", "Something was said aloud."));
+    case Event::said: {
+      std::vector<std::string> heard;
+      for (const Place place : details.heardBy) heard.push_back(whole(voice, place.value));
+      if (heard.empty()) return line(QT_TRANSLATE_NOOP("words", "Something was said aloud, and everybody heard it."));
+      values["places"] = listed(voice, heard);
+      return line(heard.size() == 1 ? QT_TRANSLATE_NOOP("words", "Something was said aloud, heard at place {places}.")
+                                    : QT_TRANSLATE_NOOP("words", "Something was said aloud, heard at places {places}."));
+    }
     case Event::opened: return line(QT_TRANSLATE_NOOP("words", "The table was opened."));
     case Event::began:
       return where ? line(QT_TRANSLATE_NOOP("words", "Place {place} began round {round}.")) : line(QT_TRANSLATE_NOOP("words", "A round was begun."));
     case Event::answered:
       return where ? line(QT_TRANSLATE_NOOP("words", "Place {place} locked round {round}.")) : line(QT_TRANSLATE_NOOP("words", "An answer was locked."));
-    case Event::closed: return line(QT_TRANSLATE_NOOP("words", "The table was closed."));
-    case Event::revealed: return line(QT_TRANSLATE_NOOP("words", "The key was opened."));
+    case Event::closed:
+      return details.missing && *details.missing > 0
+                 ? sayCount(voice, QT_TRANSLATE_NOOP("words", "The table was closed. 1 answer is missing."),
+                            QT_TRANSLATE_NOOP("words", "The table was closed. {n} answers are missing."), *details.missing)
+                 : line(QT_TRANSLATE_NOOP("words", "The table was closed."));
+    case Event::revealed:
+      if (!details.commitmentHolds) return line(QT_TRANSLATE_NOOP("words", "The key was opened."));
+      return *details.commitmentHolds ? line(QT_TRANSLATE_NOOP("words", "The key was opened. Plan and key are what was sealed."))
+                                      : line(QT_TRANSLATE_NOOP("words", "The key was opened. Plan or key are not what was sealed."));
     case Event::broken: return line(QT_TRANSLATE_NOOP("words", "The seal was broken early. No verdict can come of this session."));
     case Event::abandoned: return line(QT_TRANSLATE_NOOP("words", "The session was abandoned."));
     case Event::decided: return line(QT_TRANSLATE_NOOP("words", "What will be done was written down."));
-    case Event::erased: return line(QT_TRANSLATE_NOOP("words", "Somebody's words were destroyed at their wish."));
+    case Event::erased: return line(QT_TRANSLATE_NOOP("words", "What somebody left here was destroyed at their wish."));
   }
   return {};
+}
+
+}  // namespace
+
+std::string eventLine(const Voice& voice, const LoggedEvent& event, const LogDetails& details) {
+  std::string text = entry(voice, event, details);
+  if (details.reason) text += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "Reason: {reason}."), {{"reason", voidReason(voice, *details.reason)}});
+  if (!details.words.empty()) text += ' ' + quoted(voice, details.words);
+  return text;
 }
 
 std::string voidReason(const Voice& voice, VoidReason reason) {
@@ -78,15 +106,34 @@ std::string cameFrom(const Voice& voice, CameFrom from) {
   return {};
 }
 
-std::string checkLine(const Voice& voice, std::optional<Seq> firstBroken, std::optional<bool> commitmentHolds) {
-  if (firstBroken)
-    return say(voice, QT_TRANSLATE_NOOP("words", "This record does not check: entry {n} was altered or is missing. The rest is shown, not trusted. Compare with your backup."),
-               {{"n", whole(voice, firstBroken->value)}});
-  if (!commitmentHolds)
-    return say(voice, QT_TRANSLATE_NOOP("words", "Every entry of this record checks. Plan and key are checked against the seal once the key is open."));
-  if (!*commitmentHolds)
-    return say(voice, QT_TRANSLATE_NOOP("words", "Every entry of this record checks, but plan or key are not what was sealed. This stays with the session for good."));
-  return say(voice, QT_TRANSLATE_NOOP("words", "Every entry of this record checks, and plan and key are what was sealed."));
+std::string checkLine(const Voice& voice, const std::string& what, bool holds, const std::string& where) {
+  struct Said {
+    const char* holds;
+    const char* breaks;
+  };
+  static const std::map<std::string, Said> all{
+      {"chain", {QT_TRANSLATE_NOOP("words", "No entry of the record was altered, and none is missing."), QT_TRANSLATE_NOOP("words", "An entry of the record was altered or is missing.")}},
+      {"states", {QT_TRANSLATE_NOOP("words", "The steps follow each other as they may."), QT_TRANSLATE_NOOP("words", "A step was taken that is not allowed there.")}},
+      {"plan", {QT_TRANSLATE_NOOP("words", "The plan is the one that was sealed."), QT_TRANSLATE_NOOP("words", "The plan is not the one that was sealed.")}},
+      {"commitment", {QT_TRANSLATE_NOOP("words", "Plan and key are what was sealed."), QT_TRANSLATE_NOOP("words", "Plan or key are not what was sealed.")}},
+      {"orders", {QT_TRANSLATE_NOOP("words", "Orders and codes follow from the seed."), QT_TRANSLATE_NOOP("words", "Orders or codes do not follow from the seed.")}},
+      {"answers", {QT_TRANSLATE_NOOP("words", "The answers are the ones that were locked."), QT_TRANSLATE_NOOP("words", "An answer is not the one that was locked.")}},
+      {"words", {QT_TRANSLATE_NOOP("words", "The remarks on the sheets are the ones that were locked."), QT_TRANSLATE_NOOP("words", "A remark on a sheet is not the one that was locked.")}},
+      {"promises", {QT_TRANSLATE_NOOP("words", "What would be done is what was written before."), QT_TRANSLATE_NOOP("words", "What would be done is not what was written before.")}},
+      {"remarks", {QT_TRANSLATE_NOOP("words", "Reasons and decisions are as they were written."), QT_TRANSLATE_NOOP("words", "A reason or a decision is not as it was written.")}},
+      {"poured", {QT_TRANSLATE_NOOP("words", "What the pourer said about the cups is as it was said."), QT_TRANSLATE_NOOP("words", "What the pourer said about the cups was altered.")}},
+  };
+  const auto found = all.find(what);
+  const Said said = found == all.end() ? Said{QT_TRANSLATE_NOOP("words", "This holds: {what}."), QT_TRANSLATE_NOOP("words", "This does not hold: {what}.")} : found->second;
+  const std::string text = say(voice, holds ? said.holds : said.breaks, {{"what", what}});
+  return holds || where.empty() ? text : say(voice, QT_TRANSLATE_NOOP("words", "{sentence} First at: {where}."), {{"sentence", text}, {"where", where}});
+}
+
+std::string checkHeadline(const Voice& voice, bool holds, bool keyOpen) {
+  if (!holds)
+    return say(voice, QT_TRANSLATE_NOOP("words", "This record does not check. What there is is shown, not trusted. Compare with your backup."));
+  return keyOpen ? say(voice, QT_TRANSLATE_NOOP("words", "This record checks."))
+                 : say(voice, QT_TRANSLATE_NOOP("words", "This record checks so far. Plan and key are compared with the seal once the key is open."));
 }
 
 }  // namespace oddglass::words

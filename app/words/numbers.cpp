@@ -160,6 +160,12 @@ std::string shareLimit(const Voice& voice, int perMille) {
   return say(voice, QT_TRANSLATE_NOOP("words", "{n} in {of}"), {{"n", whole(voice, perMille)}, {"of", whole(voice, 1000)}});
 }
 
+std::string risk(const Voice& voice, int perMille) {
+  if (perMille % 10 == 0)
+    return sayCount(voice, QT_TRANSLATE_NOOP("words", "once in 100"), QT_TRANSLATE_NOOP("words", "{n} times in 100"), perMille / 10);
+  return sayCount(voice, QT_TRANSLATE_NOOP("words", "once in 1,000"), QT_TRANSLATE_NOOP("words", "{n} times in 1,000"), perMille);
+}
+
 std::string people(const Voice& voice, int count) {
   return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 person"), QT_TRANSLATE_NOOP("words", "{n} people"), count);
 }

@@ -44,6 +44,9 @@ std::string shareRange(const Voice& voice, double low, double high);
 /// A limit in 1/1000 of people: 300 is "3 in 10", 250 "1 in 4", 333 "333 in 1,000".
 std::string shareLimit(const Voice& voice, int perMille);
 
+/// A risk that was set, in 1/1000: 50 is "5 times in 100", 10 "once in 100", 5 "5 times in 1,000".
+std::string risk(const Voice& voice, int perMille);
+
 /// "1 person", "5 people" and so on for what the program counts.
 std::string people(const Voice& voice, int count);
 std::string tastings(const Voice& voice, int count);

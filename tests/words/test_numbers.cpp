@@ -123,6 +123,9 @@ TEST_CASE("one and many of what the program counts") {
   CHECK(cups(voice, 1) == "1 cup");
   CHECK(minutes(voice, 1) == "1 minute");
   CHECK(places(voice, 2) == "2 places");
+  CHECK(risk(voice, 50) == "5 times in 100");
+  CHECK(risk(voice, 10) == "once in 100");
+  CHECK(risk(voice, 5) == "5 times in 1,000");
   CHECK(spelled(voice, 6) == "six");
   CHECK(spelled(voice, 13) == "13");
   CHECK(spelled(voice, 0) == "0");

@@ -58,11 +58,41 @@ TEST_CASE("every event, state and reason has words of its own") {
   CHECK(eventLine(voice, {Seq{9}, 0, Event::answered, Place{4}, Round{2}}) == "Place 4 locked round 2.");
 }
 
-TEST_CASE("the check of a record says which entry broke, and never more than was checked") {
+TEST_CASE("an entry tells what it holds") {
   const Voice voice;
-  CHECK(checkLine(voice, Seq{41}, true) ==
-        "This record does not check: entry 41 was altered or is missing. The rest is shown, not trusted. Compare with your backup.");
-  CHECK_THAT(checkLine(voice, std::nullopt, std::nullopt), Catch::Contains("once the key is open"));
-  CHECK_THAT(checkLine(voice, std::nullopt, false), Catch::Contains("not what was sealed"));
-  CHECK_THAT(checkLine(voice, std::nullopt, true), !Catch::Contains("not"));
+  const auto line = [&](Event event, const LogDetails& details) { return eventLine(voice, {Seq{7}, 0, event, Place{4}, Round{2}}, details); };
+  LogDetails spilled;
+  spilled.code = Code{472};
+  spilled.byCode = Code{318};
+  CHECK(line(Event::spilled, spilled) == "Cup 472 was spilled and poured again as 318.");
+  LogDetails aside;
+  aside.reason = VoidReason::mixedUp;
+  CHECK(line(Event::voided, aside) == "Round 2 at place 4 was set aside and does not count. Reason: cups mixed up.");
+  LogDetails said;
+  said.heardBy = {Place{1}, Place{3}};
+  said.words = "butter {n}";
+  CHECK(line(Event::said, said) == "Something was said aloud, heard at places 1 and 3. “butter {n}”");
+  said.heardBy = {Place{1}};
+  CHECK_THAT(line(Event::said, said), Catch::StartsWith("Something was said aloud, heard at place 1."));
+  LogDetails closing;
+  closing.missing = 1;
+  CHECK(line(Event::closed, closing) == "The table was closed. 1 answer is missing.");
+  LogDetails opening;
+  opening.commitmentHolds = false;
+  CHECK_THAT(line(Event::revealed, opening), Catch::Contains("not what was sealed"));
+}
+
+TEST_CASE("the check of a record says what broke, and never more than was checked") {
+  const Voice voice;
+  std::set<std::string> seen;
+  for (const char* what : {"chain", "states", "plan", "commitment", "orders", "answers", "words", "promises", "remarks", "poured", "another"}) {
+    INFO(what);
+    CHECK(seen.insert(checkLine(voice, what, true, "")).second);
+    CHECK(seen.insert(checkLine(voice, what, false, "")).second);
+    CHECK_THAT(checkLine(voice, what, false, "entry 41"), Catch::EndsWith("First at: entry 41."));
+    CHECK_THAT(checkLine(voice, what, true, "entry 41"), !Catch::Contains("41"));
+  }
+  CHECK_THAT(checkHeadline(voice, false, true), Catch::Contains("does not check"));
+  CHECK_THAT(checkHeadline(voice, true, false), Catch::Contains("once the key is open"));
+  CHECK(checkHeadline(voice, true, true) == "This record checks.");
 }
