@@ -1,0 +1,46 @@
+#pragma once
+
+#include "domain/plan.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace oddglass::planning {
+
+/// One lot of the plan as far as amounts go.
+struct SetupLot {
+  std::optional<int> abvBp;  ///< strength in 1/100 % by volume, 0 to 9600; nothing when it is not known
+  int bottleMl = 0;          ///< 0 when not known
+  int freeBottles = 0;       ///< in stock and not held for another session
+  bool operator==(const SetupLot&) const = default;
+};
+
+/// All of a plan that amounts and chances follow from. Numbers only: no names, no lots' ids.
+struct Setup {
+  int panel = 0;   ///< people who made none of the drinks, the pourer not among them
+  int makers = 0;  ///< tasters who made one
+  int spares = 0;  ///< places for people who might still come
+  int rounds = 1;  ///< 1 to 20
+  int cupMl = 30;  ///< 5 to 200
+  std::vector<SetupLot> lots;
+  int alphaPm = 50;  ///< 1 to 200
+  Sought sought = Sought::difference;
+  std::optional<int> limitPm;  ///< share of people in 1/1000
+  int gammaPm = 300;           ///< how much people are taken to differ, 0 to 1000
+  int ceilingGrams = 20;
+  std::string country = "GB";
+
+  int places() const { return panel + makers + spares; }
+  /// The people whose answers are the data: the panel, or, when there is none, a single maker tasting alone.
+  int counting() const { return panel > 0 ? panel : (makers == 1 ? 1 : 0); }
+  bool operator==(const Setup&) const = default;
+};
+
+/// Whom a verdict of this plan is about: `me` alone, `people` like these after one round, `table` after several.
+Claim claimOf(const Setup& setup);
+
+/// Throws Problem(outOfRange), naming the field, when a number lies outside what is written above.
+void requireSetup(const Setup& setup);
+
+}  // namespace oddglass::planning
