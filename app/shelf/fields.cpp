@@ -26,7 +26,9 @@ std::string decimal(int value, int places) {
   std::string fraction = digits.substr(digits.size() - static_cast<std::size_t>(places));
   digits.resize(digits.size() - fraction.size());
   fraction.resize(fraction.find_last_not_of('0') + 1);
-  return (value < 0 ? "-" : "") + digits + (fraction.empty() ? "" : "." + fraction);
+  if (value < 0) digits.insert(0, 1, '-');
+  if (!fraction.empty()) digits.append(1, '.').append(fraction);
+  return digits;
 }
 
 void checkGravity(std::optional<int> gravity, const char* argument) {
