@@ -25,19 +25,18 @@ std::vector<TooSmall> tooSmallOf(const Setup& setup, const Outlook& outlook) {
 
 Outlook outlookFor(const Setup& setup) {
   requireSetup(setup);
-  const double alpha = setup.alphaPm / 1000.0, gamma = setup.gammaPm / 1000.0;
   Outlook outlook;
   outlook.claim = claimOf(setup);
   outlook.people = setup.counting();
   outlook.trials = outlook.people * setup.rounds;
   for (const int sharePm : sharesPm) {
-    const auto power = stats::powerOfRounds(stats::Method::triangle, outlook.people, setup.rounds, sharePm / 1000.0, gamma, alpha);
+    const auto power = stats::powerOfRounds(stats::Method::triangle, outlook.people, setup.rounds, sharePm / 1000.0, setup.gamma(), setup.alpha());
     outlook.needed = power.critical;
     outlook.alphaActual = power.alphaActual;
     outlook.findings.push_back({sharePm, power.power, power.independent});
   }
   if (setup.limitPm) {
-    const auto alike = stats::alikePowerOfRounds(stats::Method::triangle, outlook.people, setup.rounds, *setup.limitPm / 1000.0, 0.0, gamma, alpha);
+    const auto alike = stats::alikePowerOfRounds(stats::Method::triangle, outlook.people, setup.rounds, *setup.limitPm / 1000.0, 0.0, setup.gamma(), setup.alpha());
     outlook.alike = AlikeOutlook{*setup.limitPm, alike.largest, alike.power};
   }
   outlook.tooSmall = tooSmallOf(setup, outlook);

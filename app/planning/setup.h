@@ -34,6 +34,9 @@ struct Setup {
   int places() const { return panel + makers + spares; }
   /// The people whose answers are the data: the panel, or, when there is none, a single maker tasting alone.
   int counting() const { return panel > 0 ? panel : (makers == 1 ? 1 : 0); }
+  /// How much the counting people are taken to differ, 0 to 1. Alone there is only one person to speak of: 0.
+  double gamma() const { return panel > 0 ? gammaPm / 1000.0 : 0.0; }
+  double alpha() const { return alphaPm / 1000.0; }
   bool operator==(const Setup&) const = default;
 };
 

@@ -14,9 +14,6 @@ namespace {
 constexpr int smallestCupMl = 15;   // volumes from 15 mL appear in sources
 constexpr int mostRounds = 8, mostPeople = 60;
 
-double alphaOf(const Setup& setup) { return setup.alphaPm / 1000.0; }
-double gammaOf(const Setup& setup) { return setup.gammaPm / 1000.0; }
-
 bool fits(const Setup& setup, int cupMl, int rounds) {
   const auto round = gramsPerRound(setup, cupMl);
   return !round || *round * rounds <= setup.ceilingGrams;
@@ -49,7 +46,7 @@ WayOut named(const Setup& setup) {
   using stats::Method;
   const double dPrime = stats::dPrimeOf(Method::triangle, stats::rightAnswersOfShare(Method::triangle, 0.5)).value_or(0.0);
   const double share = stats::shareOf(Method::pair, stats::rightAnswers(Method::pair, dPrime));
-  const auto power = stats::powerOfRounds(Method::pair, setup.counting(), setup.rounds, share, gammaOf(setup), alphaOf(setup));
+  const auto power = stats::powerOfRounds(Method::pair, setup.counting(), setup.rounds, share, setup.gamma(), setup.alpha());
   WayOut out{};
   out.way = Way::nameTheThing;
   out.needed = power.critical;
@@ -72,10 +69,10 @@ std::optional<int> peopleThatReach(const Setup& setup) {
 }  // namespace
 
 Reach reachOf(const Setup& setup, int people, int rounds) {
-  const auto power = stats::powerOfRounds(stats::Method::triangle, people, rounds, 0.5, gammaOf(setup), alphaOf(setup));
+  const auto power = stats::powerOfRounds(stats::Method::triangle, people, rounds, 0.5, setup.gamma(), setup.alpha());
   Reach reach{power.critical, power.power, std::nullopt};
   if (setup.limitPm)
-    reach.alike = stats::alikePowerOfRounds(stats::Method::triangle, people, rounds, *setup.limitPm / 1000.0, 0.0, gammaOf(setup), alphaOf(setup)).power;
+    reach.alike = stats::alikePowerOfRounds(stats::Method::triangle, people, rounds, *setup.limitPm / 1000.0, 0.0, setup.gamma(), setup.alpha()).power;
   return reach;
 }
 
