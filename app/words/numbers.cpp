@@ -46,7 +46,8 @@ const std::array<Often, 13>& sayable() {
   return all;
 }
 
-constexpr double near = 0.02;  // a share this close is called "about" the sayable one
+constexpr double beyond = 0.01;  // a sayable share may promise this much more than there is
+constexpr double close = 0.025;  // one this close is called "about" the sayable one
 
 }  // namespace
 
@@ -117,10 +118,10 @@ std::string timesIn(const Voice& voice, double probability) {
 std::string roughlyOften(const Voice& voice, double probability) {
   const Often* found = nullptr;
   for (const Often& each : sayable())
-    if (each.share <= probability + near) found = &each;
+    if (each.share <= probability + beyond) found = &each;
   if (!found || probability < 0.05) return say(voice, QT_TRANSLATE_NOOP("words", "less than once in 20"));
   const Values words{{"often", say(voice, found->words)}};
-  return probability > found->share + near ? say(voice, QT_TRANSLATE_NOOP("words", "more than {often}"), words)
+  return probability > found->share + close ? say(voice, QT_TRANSLATE_NOOP("words", "more than {often}"), words)
                                            : say(voice, QT_TRANSLATE_NOOP("words", "about {often}"), words);
 }
 
@@ -128,9 +129,9 @@ std::string roughlyMissed(const Voice& voice, double probability) {
   const double missed = 1 - probability;
   if (missed > 0.95) return say(voice, QT_TRANSLATE_NOOP("words", "more than 19 times in 20"));
   for (const Often& each : sayable()) {
-    if (each.share < missed - near) continue;
+    if (each.share < missed - beyond) continue;
     const Values words{{"often", say(voice, each.words)}};
-    return each.share > missed + near ? say(voice, QT_TRANSLATE_NOOP("words", "less than {often}"), words)
+    return each.share > missed + close ? say(voice, QT_TRANSLATE_NOOP("words", "less than {often}"), words)
                                       : say(voice, QT_TRANSLATE_NOOP("words", "about {often}"), words);
   }
   return say(voice, QT_TRANSLATE_NOOP("words", "more than 19 times in 20"));
