@@ -19,9 +19,9 @@ set(MAY_USE_exchange domain canon shelf planning tasting session)
 set(MAY_USE_print domain report words figures)
 set(MAY_USE_cli domain canon stats store shelf blinding planning tasting session insight words figures report exchange)
 set(MAY_USE_ui domain shelf planning tasting session insight words figures report exchange print)
-# These headers of the store are the handle that use cases are given; every room above may name it.
+# These headers of the store are the handle that use cases are given, and a plan as text; every room above may name them.
 set(MAY_NAME_THE_HANDLE tasting session report exchange cli ui)
-set(HANDLE_HEADERS store/store.h store/keep.h store/together.h)
+set(HANDLE_HEADERS store/store.h store/keep.h store/together.h store/plan_json.h)
 
 add_library(oddglass_warnings INTERFACE)
 target_compile_options(oddglass_warnings INTERFACE -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion

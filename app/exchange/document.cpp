@@ -1,6 +1,7 @@
 #include "exchange/document.h"
 
 #include "domain/problem.h"
+#include "domain/text.h"
 
 #include <algorithm>
 #include <fstream>
@@ -57,7 +58,10 @@ class Look : public nlohmann::json_sax<Json> {
     return put(static_cast<std::int64_t>(value));
   }
   bool number_float(number_float_t, const string_t& text) override { refuse(Trouble::notWhole, text); }
-  bool string(string_t& value) override { return put(std::move(value)); }
+  bool string(string_t& value) override {
+    if (cleaned(value) != value) refuse(Trouble::badFile, "this text has control or direction characters, or blanks at an end");
+    return put(std::move(value));
+  }
   bool binary(binary_t&) override { refuse(Trouble::badFile, "binary"); }
   bool start_object(std::size_t) override { return open(Json::object()); }
   bool start_array(std::size_t) override { return open(Json::array()); }

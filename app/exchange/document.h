@@ -26,8 +26,8 @@ struct Document {
 };
 
 /// Reads a file. Refused with the file, the line and the path named: not there (storeMissing), too large (fileTooLarge), too
-/// deep (fileTooDeep), a key that stands twice (keyTwice), a number with a fraction or beyond 64 bits (notWhole), and
-/// anything that is no JSON in UTF-8 (badFile).
+/// deep (fileTooDeep), a key that stands twice (keyTwice), a number with a fraction or beyond 64 bits (notWhole), text with
+/// control or direction characters or blanks at an end, and anything that is no JSON in UTF-8 (badFile).
 Document readDocument(const std::filesystem::path& file, const Limits& limits = {});
 
 /// The same for text that is at hand.

@@ -27,6 +27,8 @@ class Node {
   std::vector<Node> list(std::size_t most = 100000) const;
   /// The same for member `key`; no entries when the key is not there.
   std::vector<Node> maybeList(const char* key) const;
+  /// The member `key`, or nothing when it is not there or null.
+  std::optional<Node> maybe(const char* key) const;
 
   /// Refuses keys that are not among these: what is not understood is not silently dropped.
   void onlyKeys(std::initializer_list<const char*> keys) const;
@@ -36,7 +38,7 @@ class Node {
   int small(int low, int high) const { return static_cast<int>(whole(low, high)); }
   std::optional<int> maybeSmall(int low, int high) const;
 
-  /// Text of at most `letters` letters that stays as it is when it is cleaned (no control or direction characters).
+  /// Text of at most `letters` letters.
   std::string text(std::size_t letters, bool mayBeEmpty = true) const;
   /// A day, YYYY-MM-DD; or nothing at all where `mayBeEmpty`.
   std::string day(bool mayBeEmpty) const;

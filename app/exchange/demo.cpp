@@ -1,0 +1,25 @@
+#include "exchange/demo.h"
+
+#include "domain/problem.h"
+#include "exchange/plan_file.h"
+#include "exchange/take_in.h"
+#include "session/seal.h"
+#include "store/together.h"
+
+namespace oddglass::exchange {
+
+Demo loadDemo(store::Store& store, Clock& clock, Chance& chance, const std::filesystem::path& folder) {
+  std::error_code error;
+  if (!std::filesystem::is_directory(folder, error)) throw Problem(Trouble::storeMissing, "demo", {{"file", folder.string()}});
+  store::Together together(store);
+  Demo demo;
+  put(store, clock, folder / "shelf.json");
+  for (const char* evening : {"evening_1.json", "evening_2.json"})
+    for (const SessionId& session : importFile(store, clock, chance, folder / evening, CameFrom::demo).sessions) demo.revealed.push_back(session);
+  demo.waiting = planFromFile(store, clock, chance, folder / "plan.json", CameFrom::demo);
+  demo.sealMark = session::seal(store, clock, chance, demo.waiting).sealMark;
+  together.commit();
+  return demo;
+}
+
+}  // namespace oddglass::exchange

@@ -1,0 +1,96 @@
+#include "exchange/plan_file.h"
+
+#include "domain/text.h"
+#include "exchange/shelf_json.h"
+#include "session/drafts.h"
+#include "shelf/beverages.h"
+#include "shelf/lots.h"
+#include "shelf/people.h"
+#include "store/together.h"
+
+#include <algorithm>
+
+namespace oddglass::exchange {
+namespace {
+
+/// The one id that `matches` gives; refused when it gives none or several.
+template <class Id>
+Id onlyOne(const Node& node, const std::vector<Id>& found, const char* what) {
+  const Problem::Values values{{"what", what}, {"text", node.json().get<std::string>()}};
+  if (found.empty()) node.refuse(Trouble::unknown, values);
+  if (found.size() > 1) node.refuse(Trouble::ambiguous, values);
+  return found.front();
+}
+
+LotId lotNamed(store::Store& store, const Node& node) {
+  const std::string text = node.text(402, false);
+  std::vector<LotId> byId, byBoth, byDrink;
+  for (const Lot& lot : shelf::lotsToPour(store)) {
+    const std::string drink = shelf::beverage(store, lot.beverage).name;
+    if (lot.id.text == text) byId.push_back(lot.id);
+    if (drink + ", " + lot.name == text) byBoth.push_back(lot.id);
+    if (drink == text) byDrink.push_back(lot.id);
+  }
+  return onlyOne(node, !byId.empty() ? byId : !byBoth.empty() ? byBoth : byDrink, "lot");
+}
+
+TasterId tasterNamed(store::Store& store, const Node& node) {
+  const std::string text = node.text(100, false);
+  std::vector<TasterId> found;
+  for (const Taster& taster : shelf::people(store))
+    if (taster.id.text == text || taster.name == text) found.push_back(taster.id);
+  return onlyOne(node, found, "taster");
+}
+
+Draft draftFrom(store::Store& store, const Node& node) {
+  node.onlyKeys({"title", "guest_title", "question", "method", "lots", "tasters", "pourer", "pourer_name", "rounds", "cup_ml", "spares", "alpha_pm",
+                 "seeks", "limit_pm", "promises", "care_settled"});
+  Draft draft;
+  draft.title = node.at("title").text(200, false);
+  if (const auto title = node.maybe("guest_title")) draft.guestTitle = title->text(200);
+  if (const auto question = node.maybe("question")) draft.question = question->choice<Question>();
+  if (const auto method = node.maybe("method")) draft.method = method->choice<Method>();
+  for (const Node& each : node.at("lots").list(40)) draft.lots.push_back(lotNamed(store, each));
+  for (const Node& each : node.at("tasters").list(200)) draft.tasters.push_back(tasterNamed(store, each));
+  if (const auto pourer = node.maybe("pourer")) draft.pourer = tasterNamed(store, *pourer);
+  if (const auto name = node.maybe("pourer_name")) draft.pourerName = name->text(100);
+  if (const auto rounds = node.maybe("rounds")) draft.rounds = rounds->small(1, 20);
+  if (const auto cup = node.maybe("cup_ml")) draft.cupMl = cup->small(5, 200);
+  if (const auto spares = node.maybe("spares")) draft.spares = spares->small(0, 12);
+  if (const auto alpha = node.maybe("alpha_pm")) draft.alphaPm = alpha->small(1, 200);
+  if (const auto sought = node.maybe("seeks")) draft.sought = sought->choice<Sought>();
+  if (const auto limit = node.maybe("limit_pm")) draft.limitPm = limit->small(1, 500);
+  if (const auto promises = node.maybe("promises")) {
+    promises->onlyKeys({"shown", "not_shown", "alike"});
+    for (Outcome outcome : allOf<Outcome>())
+      if (const auto words = promises->maybe(std::string(nameOf(outcome)).c_str())) draft.promises[outcome] = words->text(500);
+  }
+  if (const auto care = node.maybe("care_settled")) draft.careSettled = care->truth();
+  return draft;
+}
+
+}  // namespace
+
+SessionId planFromFile(store::Store& store, Clock& clock, Chance& chance, const std::filesystem::path& path, CameFrom as) {
+  const Document document = readDocument(path);
+  const Node file(document);
+  requireForm(file);
+  if (file.has("sessions") && !file.at("sessions").json().empty())
+    file.at("sessions").refuse(Trouble::notAChoice, {{"text", "sessions"}, {"choices", "plan, beverages, lots, notes, tasters"}});
+  store::Together together(store);
+  Brought brought;
+  bringShelf(store, clock, file, brought);
+  const Node plan = file.at("plan");
+  Draft draft = draftFrom(store, plan);
+  draft.id = session::newDraft(store, clock, chance, draft.title, as);
+  try {
+    session::saveDraft(store, clock, draft);
+  } catch (const Problem& problem) {
+    const auto part = plan.maybe(problem.argument().c_str());
+    (part ? *part : plan).refuse(problem.trouble(), problem.values());
+  }
+  together.commit();
+  return draft.id;
+}
+
+}  // namespace oddglass::exchange
