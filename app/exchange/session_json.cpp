@@ -11,7 +11,8 @@ namespace {
 using canon::Json;
 using session::SessionRecord;
 
-bool isOver(State state) { return state == State::revealed || state == State::broken || state == State::abandoned; }
+/// Only then has a session more to tell than its plan.
+bool isOpen(State state) { return state == State::revealed || state == State::broken; }
 
 // Out -----------------------------------------------------------------------------------------------------------------
 
@@ -186,7 +187,7 @@ Json sessionJson(const SessionRecord& record) {
             {"created_at", record.createdAt},
             {"state", nameOf(record.state)},
             {"plan", Json::parse(record.planText)}};
-  if (!isOver(record.state)) return json;
+  if (!isOpen(record.state)) return json;
   json["seal_mark"] = record.sealMark;
   for (const char* key : {"log", "promises", "remarks", "hand_ins", "people"}) json[key] = Json::array();
   for (const auto& entry : record.log) json["log"].push_back(entryJson(record.id, entry));
@@ -194,7 +195,7 @@ Json sessionJson(const SessionRecord& record) {
   for (const auto& each : record.remarks) json["remarks"].push_back({{"seq", each.seq.value}, {"about", each.about}, {"salt", canon::hex(each.salt)}, {"text", each.text}});
   for (const auto& each : record.handIns) json["hand_ins"].push_back(handInJson(each));
   for (const auto& each : record.people) json["people"].push_back({{"place", each.place.value}, {"taster", each.taster.text}});
-  json["key"] = record.key ? keyJson(*record.key) : Json(nullptr);
+  if (record.key) json["key"] = keyJson(*record.key);
   return json;
 }
 
@@ -224,9 +225,9 @@ std::optional<SessionRecord> sessionFrom(const Node& node) {
   record.state = node.at("state").choice<State>();
   record.plan = planOf(node);
   record.planText = canon::canonical(node.at("plan").json());
-  if (!isOver(record.state)) {
+  if (!isOpen(record.state)) {
     for (const char* key : {"log", "hand_ins", "key"})
-      if (node.has(key)) node.at(key).refuse("a session that is not over has a plan and nothing else");
+      if (node.has(key)) node.at(key).refuse("a session whose key was never opened has a plan and nothing else");
     return std::nullopt;
   }
   record.sealMark = node.at("seal_mark").text(20);
@@ -253,8 +254,7 @@ std::optional<SessionRecord> sessionFrom(const Node& node) {
     each.onlyKeys({"place", "taster"});
     record.people.push_back({known.place(each), each.at("taster").uid<struct TasterTag>(), {}, {}});
   }
-  if (!node.at("key").isNull()) record.key = keyFrom(node.at("key"), known);
-  if (record.state == State::revealed && !record.key) node.at("key").refuse(Trouble::brokenReference, {{"text", "a revealed session has its key"}});
+  record.key = keyFrom(node.at("key"), known);
   return record;
 }
 

@@ -7,7 +7,7 @@
 
 namespace oddglass::exchange {
 
-/// A session's record in the interchange form. Before the reveal (or the end) only what a plan says.
+/// A session's record in the interchange form. Before the reveal (or the breaking of the seal) only what a plan says.
 canon::Json sessionJson(const session::SessionRecord& record);
 
 /// The record in such JSON, or nothing when it holds a sealed plan only. The form and all references inside it are right then; what the record

@@ -86,7 +86,8 @@ Brought importFile(store::Store& store, Clock& clock, Chance& chance, const std:
       if (problem.trouble() == Trouble::diskFull || problem.trouble() == Trouble::storeReadOnly || problem.trouble() == Trouble::storeInUse) throw;
       auto values = problem.values();
       values.emplace("text", in.record->title);
-      in.node.refuse(problem.trouble(), values);
+      // What the store's own guards refuse is a record that cannot have come about.
+      in.node.refuse(problem.trouble() == Trouble::storeFailed ? Trouble::brokenReference : problem.trouble(), values);
     }
     brought.sessions.push_back(in.record->id);
   }

@@ -15,7 +15,7 @@ struct Brought {
   int beverages = 0, lots = 0, notes = 0, tasters = 0;  ///< new on the shelf
   int alreadyThere = 0;                 ///< records whose id was known; they stay as they are here
   std::vector<SessionId> sessions;      ///< sessions that came whole
-  std::vector<SessionId> leftOut;       ///< sessions that were still sealed where the file was written: a plan alone cannot be carried on here
+  std::vector<SessionId> leftOut;       ///< sessions whose key was never opened where the file was written: a plan alone cannot be carried on here
 };
 
 /// Puts beverages, lots, notes and tasters of an interchange file onto the shelf: the whole file or nothing of it. A file with sessions is

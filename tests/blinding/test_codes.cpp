@@ -1,6 +1,6 @@
 #include "blinding/codes.h"
 #include "domain/problem.h"
-#include "fixed_chance.h"
+#include "blinding/seeds.h"
 
 #include <catch2/catch.hpp>
 
@@ -14,7 +14,7 @@ using namespace oddglass::blinding;
 namespace {
 
 std::vector<std::vector<Code>> drawn(int flights, int perFlight, std::uint8_t which) {
-  Stream stream(FixedChance::seedOf(which), StreamName::codes);
+  Stream stream(seedOf(which), StreamName::codes);
   return drawCodes(flights, perFlight, stream);
 }
 

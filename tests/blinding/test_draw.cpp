@@ -1,6 +1,6 @@
 #include "blinding/draw.h"
 #include "domain/problem.h"
-#include "fixed_chance.h"
+#include "blinding/seeds.h"
 #include "stats/designs.h"
 
 #include <catch2/catch.hpp>
@@ -15,7 +15,7 @@ using namespace oddglass::blinding;
 namespace {
 
 Drawn drawFrom(std::uint8_t which, const Shape& shape) {
-  Streams streams = streamsFrom(FixedChance::seedOf(which));
+  Streams streams = streamsFrom(seedOf(which));
   return draw(shape, streams);
 }
 
@@ -55,7 +55,7 @@ TEST_CASE("Other orders leave every code where it was") {
   const Drawn first = drawFrom(1, shape);
   bool anyDiffers = false;
   for (std::uint8_t which = 2; which < 40; ++which) {
-    Streams mixed{Stream(FixedChance::seedOf(which), StreamName::orders), Stream(FixedChance::seedOf(1), StreamName::codes)};
+    Streams mixed{Stream(seedOf(which), StreamName::orders), Stream(seedOf(1), StreamName::codes)};
     const Drawn other = draw(shape, mixed);
     CHECK(other.cups == first.cups);
     anyDiffers = anyDiffers || other.lines != first.lines;
@@ -66,11 +66,11 @@ TEST_CASE("Other orders leave every code where it was") {
 TEST_CASE("A seed reproduces its draw and no other") {
   const Shape shape{.places = 6};
   Drawn drawn = drawFrom(17, shape);
-  CHECK(reproduces(FixedChance::seedOf(17), shape, drawn));
-  CHECK_FALSE(reproduces(FixedChance::seedOf(18), shape, drawn));
+  CHECK(reproduces(seedOf(17), shape, drawn));
+  CHECK_FALSE(reproduces(seedOf(18), shape, drawn));
   auto& slot = drawn.lines.front().second;
   slot.value = 3 - slot.value;
-  CHECK_FALSE(reproduces(FixedChance::seedOf(17), shape, drawn));
+  CHECK_FALSE(reproduces(seedOf(17), shape, drawn));
 }
 
 TEST_CASE("Impossible shapes are refused by name") {

@@ -1,7 +1,7 @@
 #include "blinding/key.h"
 #include "domain/names.h"
 #include "domain/problem.h"
-#include "fixed_chance.h"
+#include "fixed.h"
 
 #include <catch2/catch.hpp>
 
@@ -18,6 +18,7 @@ class Log {
 
 using namespace oddglass;
 using namespace oddglass::blinding;
+using oddglass::testing::FixedChance;
 
 namespace {
 

@@ -1,6 +1,6 @@
 #include "blinding/orders.h"
 #include "domain/problem.h"
-#include "fixed_chance.h"
+#include "blinding/seeds.h"
 #include "stats/designs.h"
 
 #include <catch2/catch.hpp>
@@ -14,7 +14,7 @@ using namespace oddglass::blinding;
 namespace {
 
 std::vector<FlightOrder> deal(int places, int rounds, std::uint8_t which) {
-  Stream stream(FixedChance::seedOf(which), StreamName::orders);
+  Stream stream(seedOf(which), StreamName::orders);
   return dealTriangles(places, rounds, stream);
 }
 
@@ -71,7 +71,7 @@ TEST_CASE("Orders come in the order of place and round") {
 TEST_CASE("Any order may come to any place") {
   std::map<int, std::set<stats::TriangleOrder>> seen;
   for (int which = 0; which < 200; ++which)
-    for (const auto& flight : deal(6, 1, static_cast<std::uint8_t>(which))) seen[flight.place.value].insert(sides(flight));
+    for (const auto& flight : deal(6, 1, which)) seen[flight.place.value].insert(sides(flight));
   for (int place = 1; place <= 6; ++place) CHECK(seen[place].size() == 6);
 }
 

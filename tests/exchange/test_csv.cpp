@@ -36,17 +36,17 @@ TEST_CASE("Rows know their lines, also after a quoted line end") {
   REQUIRE(table.rows.size() == 2);
   CHECK(table.rows[0].line == 2);
   CHECK(table.rows[1].line == 5);
-  const auto problem = refused([&] { table.whole(table.rows[1], "b", 1, 9); });
+  const auto problem = problemOf([&] { table.whole(table.rows[1], "b", 1, 9); });
   CHECK(problem.trouble() == Trouble::badFile);
   CHECK(problem.argument() == "b");
   CHECK(said(problem, "line") == "5");
   CHECK(said(problem, "file") == "t.csv");
   CHECK(table.whole(table.rows[1], "a", 1, 9) == 2);
-  CHECK(said(refused([&] { table.whole(table.rows[1], "a", 3, 9); }), "text") == "2 lies outside 3 to 9");
+  CHECK(said(problemOf([&] { table.whole(table.rows[1], "a", 3, 9); }), "text") == "2 lies outside 3 to 9");
 }
 
 TEST_CASE("A wrong table is refused by line and column") {
-  const auto why = [](const std::string& text) { return refused([&] { parseCsv(text, "t.csv"); }); };
+  const auto why = [](const std::string& text) { return problemOf([&] { parseCsv(text, "t.csv"); }); };
   CHECK(why("").trouble() == Trouble::badFile);
   CHECK(why("a,a\n1,2\n").argument() == "a");
   CHECK(said(why("a,\n1,2\n"), "column") == "2");
@@ -57,7 +57,7 @@ TEST_CASE("A wrong table is refused by line and column") {
   CHECK(said(why("a,b\n1,2\n\xff,2\n"), "line") == "3");
   CHECK(said(why("a,b\n1,\xc0\xaf\n"), "line") == "2");
   const auto table = parseCsv("a,b\n1,2\n", "t.csv");
-  CHECK(refused([&] { table.column("code"); }).argument() == "code");
+  CHECK(problemOf([&] { table.column("code"); }).argument() == "code");
 }
 
 TEST_CASE("Missing answers are nothing, NA and a point") {

@@ -12,7 +12,7 @@ using namespace oddglass::exchange;
 namespace {
 
 Problem refusedText(const std::string& text, const Limits& limits = {}) {
-  return refused([&] { parseDocument(text, "evening.json", limits); });
+  return problemOf([&] { parseDocument(text, "evening.json", limits); });
 }
 
 std::string nested(int depth) { return std::string(depth, '[') + std::string(depth, ']'); }
@@ -85,12 +85,12 @@ TEST_CASE("A file that claims to be huge is not read at all") {
   const auto file = std::filesystem::temp_directory_path() / ("oddglass-huge-" + std::to_string(::getpid()) + ".json");
   { std::ofstream(file) << "{}"; }
   std::filesystem::resize_file(file, 100U << 20);  // a hole of 100 MB
-  const auto problem = refused([&] { readDocument(file); });
+  const auto problem = problemOf([&] { readDocument(file); });
   std::filesystem::remove(file);
   CHECK(problem.trouble() == Trouble::fileTooLarge);
   CHECK(said(problem, "file") == file.filename().string());
-  CHECK(refused([&] { readDocument(file); }).trouble() == Trouble::storeMissing);
-  CHECK(refused([&] { readDocument(std::filesystem::temp_directory_path()); }).trouble() == Trouble::storeMissing);
+  CHECK(problemOf([&] { readDocument(file); }).trouble() == Trouble::storeMissing);
+  CHECK(problemOf([&] { readDocument(std::filesystem::temp_directory_path()); }).trouble() == Trouble::storeMissing);
 }
 
 TEST_CASE("A value names its file, line and path when it is refused") {
@@ -101,20 +101,20 @@ TEST_CASE("A value names its file, line and path when it is refused") {
   CHECK(lot.at("bottle_ml").small(1, 1000) == 330);
   CHECK(lot.at("how").choice<IngredientsKnown>() == IngredientsKnown::none);
 
-  const auto range = refused([&] { lot.at("bottle_ml").small(1, 100); });
+  const auto range = problemOf([&] { lot.at("bottle_ml").small(1, 100); });
   CHECK(range.trouble() == Trouble::outOfRange);
   CHECK(range.argument() == "lots/0/bottle_ml");
   CHECK(said(range, "line") == "2");
   CHECK(said(range, "file") == "shelf.json");
   CHECK_FALSE(lot.maybe("nothing"));
   CHECK(lot.maybe("name")->text(2) == "ab");
-  CHECK(refused([&] { lot.at("id").text(10); }).trouble() == Trouble::tooLong);
-  CHECK(refused([&] { lot.at("empty").text(10, false); }).trouble() == Trouble::empty);
-  CHECK(refused([&] { lot.at("day").day(true); }).trouble() == Trouble::notADay);
-  CHECK(refused([&] { lot.at("name").whole(0, 9); }).trouble() == Trouble::notANumber);
-  CHECK(refused([&] { lot.at("how").choice<Kind>(); }).trouble() == Trouble::notAChoice);
-  CHECK(refused([&] { lot.at("how").bytes<16>(); }).argument() == "lots/0/how");
-  CHECK(refused([&] { lot.at("nothing"); }).argument() == "lots/0");
-  CHECK(refused([&] { lot.onlyKeys({"id", "bottle_ml", "day", "name", "empty", "how"}); }).argument() == "lots/0/wrong");
-  CHECK(refused([&] { lot.list(); }).trouble() == Trouble::badFile);
+  CHECK(problemOf([&] { lot.at("id").text(10); }).trouble() == Trouble::tooLong);
+  CHECK(problemOf([&] { lot.at("empty").text(10, false); }).trouble() == Trouble::empty);
+  CHECK(problemOf([&] { lot.at("day").day(true); }).trouble() == Trouble::notADay);
+  CHECK(problemOf([&] { lot.at("name").whole(0, 9); }).trouble() == Trouble::notANumber);
+  CHECK(problemOf([&] { lot.at("how").choice<Kind>(); }).trouble() == Trouble::notAChoice);
+  CHECK(problemOf([&] { lot.at("how").bytes<16>(); }).argument() == "lots/0/how");
+  CHECK(problemOf([&] { lot.at("nothing"); }).argument() == "lots/0");
+  CHECK(problemOf([&] { lot.onlyKeys({"id", "bottle_ml", "day", "name", "empty", "how"}); }).argument() == "lots/0/wrong");
+  CHECK(problemOf([&] { lot.list(); }).trouble() == Trouble::badFile);
 }

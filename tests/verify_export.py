@@ -1,0 +1,307 @@
+#!/usr/bin/env python3
+"""Checks an interchange file of Oddglass with nothing of the program's: Python's standard library only.
+
+    verify_export.py FILE...
+
+For every session whose key is open it looks at the log's hash chain and its steps, the hash of the plan, the commitment and the seal mark,
+the digests of answers, words, remarks, promises and pours, and draws all orders and codes once more from the seed with its own ChaCha20.
+Answers that were destroyed on request are no break. The form of the file is described in demo_sessions/README.md.
+Exit status: 0 everything holds, 1 something does not, 2 the file cannot be read. One line for each thing that does not hold.
+"""
+import hashlib
+import json
+import struct
+import sys
+
+MASK = 0xFFFFFFFF
+
+
+def canonical(value):
+    return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False).encode()
+
+
+def sha(*parts):
+    return hashlib.sha256(b"".join(parts)).hexdigest()
+
+
+# The generator: ChaCha20 as in RFC 8439, section 2.3, with the stream's name as nonce and a block counter from 0.
+
+def quarter(s, a, b, c, d):
+    for x, y, z, turn in ((a, b, d, 16), (c, d, b, 12), (a, b, d, 8), (c, d, b, 7)):
+        s[x] = (s[x] + s[y]) & MASK
+        s[z] ^= s[x]
+        s[z] = (s[z] << turn | s[z] >> (32 - turn)) & MASK
+
+
+def block(key, nonce, counter):
+    start = list(struct.unpack("<4I", b"expand 32-byte k") + struct.unpack("<8I", key) + (counter,) + struct.unpack("<3I", nonce))
+    s = start[:]
+    for _ in range(10):
+        for a, b, c, d in ((0, 4, 8, 12), (1, 5, 9, 13), (2, 6, 10, 14), (3, 7, 11, 15), (0, 5, 10, 15), (1, 6, 11, 12), (2, 7, 8, 13), (3, 4, 9, 14)):
+            quarter(s, a, b, c, d)
+    return [(x + y) & MASK for x, y in zip(s, start)]
+
+
+class Stream:
+    def __init__(self, seed, name):
+        self.seed, self.nonce, self.counter, self.words = seed, name.encode().ljust(12, b"\0"), 0, []
+
+    def next32(self):
+        if not self.words:
+            self.words = block(self.seed, self.nonce, self.counter)
+            self.counter += 1
+        return self.words.pop(0)
+
+    def below(self, n):
+        limit = 2**32 - 2**32 % n
+        while True:
+            word = self.next32()
+            if word < limit:
+                return word % n
+
+    def shuffle(self, items):
+        for i in range(len(items) - 1, 0, -1):
+            j = self.below(i + 1)
+            items[i], items[j] = items[j], items[i]
+
+
+# Orders and codes, by the rules in app/blinding/orders.h and codes.h.
+
+ORDERS = ((1, 2, 2), (2, 1, 2), (2, 2, 1), (1, 1, 2), (1, 2, 1), (2, 1, 1))
+
+
+def deal(places, rounds, stream):
+    dealt = {}
+    for rnd in range(1, rounds + 1):
+        for first in range(1, places + 1, 6):
+            cards = list(range(6))
+            stream.shuffle(cards)
+            for i in range(6):
+                if first + i <= places:
+                    dealt[first + i, rnd] = ORDERS[cards[i]]
+    return dealt
+
+
+def all_codes(digits):
+    codes = []
+    for number in range(10 ** (digits - 1), 10**digits):
+        text = str(number)
+        if len(set(text)) == digits and not set(text) <= set("01689"):
+            codes.append(number)
+    return codes
+
+
+def look_alike(a, b):
+    a, b = str(a), str(b)
+    return sum(x == y for x, y in zip(a, b)) >= 2 or sorted(a) == sorted(b)
+
+
+def fits(code, flight, leave_out=None):
+    return not any(look_alike(code, other) for i, other in enumerate(flight) if i != leave_out)
+
+
+def draw_codes(flights, per_flight, stream):
+    left = all_codes(3 if flights * per_flight <= 600 else 4)
+    stream.shuffle(left)
+    drawn = []
+    for _ in range(flights):
+        flight = []
+        while len(flight) < per_flight:
+            code = next((c for c in left if fits(c, flight)), None)
+            if code is not None:
+                left.remove(code)
+                flight.append(code)
+                continue
+            earlier, i, other = next((e, i, c) for e in drawn for i in range(per_flight) if fits(e[i], flight)
+                                     for c in left if fits(c, e, i))
+            flight.append(earlier[i])
+            earlier[i] = other
+            left.remove(other)
+        drawn.append(flight)
+    return drawn
+
+
+def draw(seed, places, rounds, spares):
+    orders = deal(places, rounds, Stream(seed, "orders"))
+    flights = [(place, rnd) for place in range(1, places + 1) for rnd in range(1, rounds + 1)]
+    codes = draw_codes(len(flights), 3 * (1 + spares), Stream(seed, "codes"))
+    cups, lines = [], []
+    for (place, rnd), flight in zip(flights, codes):
+        for position in range(3):
+            for spare in range(spares + 1):
+                code = flight[position if spare == 0 else 3 + position * spares + spare - 1]
+                cups.append({"code": code, "place": place, "position": position + 1, "round": rnd, "spare": spare})
+                lines.append([code, orders[place, rnd][position]])
+    return cups, sorted(lines)
+
+
+# The record.
+
+STEPS = {"draft": {"sealed": "sealed"}, "sealed": {"opened": "tasting"},
+         "tasting": {"began": "tasting", "answered": "tasting", "closed": "closed"},
+         "closed": {"voided": "closed", "as_poured": "closed", "revealed": "revealed"}, "revealed": {"decided": "revealed"}}
+for state in ("sealed", "tasting"):
+    for kind in ("pour_sheet_opened", "poured", "as_poured", "place_taken", "place_left", "spilled", "voided", "said"):
+        STEPS[state][kind] = state
+for state in ("sealed", "tasting", "closed"):
+    STEPS[state].update(broken="broken", abandoned="abandoned")
+for state in ("sealed", "tasting", "closed", "revealed", "broken", "abandoned"):
+    STEPS.setdefault(state, {})["erased"] = state
+
+
+def seal_mark(commitment):
+    first = bytes.fromhex(commitment)
+    bits = int.from_bytes(first[:3], "big")
+    syllables = ["bdfghklmnprstvwz"[bits >> (20 - 6 * i) & 15] + "aiou"[bits >> (18 - 6 * i) & 3] for i in range(4)]
+    return "{}{} {}{} {}".format(*syllables, first[3] % 10)
+
+
+def salted(salt, text):
+    return sha(bytes.fromhex(salt), text if isinstance(text, bytes) else text.encode())
+
+
+def check_chain(session):
+    before, state = bytes(32), "draft"
+    for number, entry in enumerate(session["log"], 1):
+        digest = sha(before, canonical({k: v for k, v in entry.items() if k != "hash"}))
+        if entry["seq"] != number or entry["session"] != session["id"] or digest != entry["hash"]:
+            yield f"chain: entry {number}"
+        if STEPS[state].get(entry["kind"]) != entry["state"]:
+            yield f"steps: entry {number}"
+            return
+        before, state = bytes.fromhex(entry["hash"]), entry["state"]
+    if state != session["state"]:
+        yield "steps: the session stands elsewhere than its log"
+
+
+def check_seal(session):
+    first, plan, key = session["log"][0]["body"], sha(canonical(session["plan"])), session["key"]
+    if first["plan"] != plan:
+        yield "plan"
+    sealed = {name: key[name] for name in ("custody", "generator", "lines", "seed")}
+    sealed["plan"] = plan
+    if sha(b"oddglass seal 1\n", bytes.fromhex(key["salt"]), canonical(sealed)) != first["commitment"]:
+        yield "commitment"
+    if seal_mark(first["commitment"]) != session["seal_mark"]:
+        yield "seal mark"
+    spares = max(cup["spare"] for cup in session["plan"]["cups"])
+    cups, lines = draw(bytes.fromhex(key["seed"]), session["plan"]["places"], session["plan"]["rounds"], spares)
+    if cups != session["plan"]["cups"]:
+        yield "codes"
+    if lines != key["lines"]:
+        yield "orders"
+
+
+def check_answers(session):
+    erased = {e["body"]["place"]: set() for e in session["log"] if e["kind"] == "erased"}
+    for entry in session["log"]:
+        if entry["kind"] == "erased":
+            erased[entry["body"]["place"]].add(entry["body"]["what"])
+    hand_ins = {h["seq"]: h for h in session["hand_ins"]}
+    if len(hand_ins) != len(session["hand_ins"]):
+        yield "answers: two for one entry"
+    for entry in session["log"]:
+        if entry["kind"] != "answered":
+            continue
+        where, body, found = f"answers: entry {entry['seq']}", entry["body"], hand_ins.pop(entry["seq"], None)
+        if found is None:
+            if "everything" not in erased.get(body["place"], ()):
+                yield where + " is missing"
+            continue
+        if (found["place"], found["round"]) != (body["place"], body["round"]) or salted(found["salt"], canonical(found["cells"])) != body["digest"]:
+            yield where
+        words = {w["item"]: w for w in found["words"]}
+        for item, _, value in found["cells"]:
+            if isinstance(value, str):
+                kept = words.pop(item, None)
+                if kept is None and body["place"] not in erased:
+                    yield f"words: entry {entry['seq']} is missing"
+                if kept is not None and salted(kept["salt"], kept["text"]) != value:
+                    yield f"words: entry {entry['seq']}"
+        if words:
+            yield f"words: entry {entry['seq']} has too many"
+    if hand_ins:
+        yield "answers without an entry in the log"
+
+
+def check_beside(session, name, kinds, kept, text):
+    host_erased = any(e["kind"] == "erased" and e["body"]["place"] == 0 for e in session["log"])
+    left = {k["seq"]: k for k in kept}
+    for entry in session["log"]:
+        digest = entry["body"].get("digest")
+        if entry["kind"] not in kinds or digest is None:
+            continue
+        found = left.pop(entry["seq"], None)
+        if found is None:
+            if not host_erased or name == "poured":
+                yield f"{name}: entry {entry['seq']} is missing"
+        elif salted(found["salt"], text(found)) != digest:
+            yield f"{name}: entry {entry['seq']}"
+    if left:
+        yield f"{name} without an entry in the log"
+
+
+def check_promises(session):
+    host_erased = any(e["kind"] == "erased" and e["body"]["place"] == 0 for e in session["log"])
+    left = {p["outcome"]: p for p in session["promises"]}
+    for outcome, digest in session["plan"]["promises"].items():
+        found = left.pop(outcome, None)
+        if found is None:
+            if not host_erased:
+                yield f"promises: {outcome} is missing"
+        elif salted(found["salt"], found["text"]) != digest:
+            yield f"promises: {outcome}"
+    if left:
+        yield "promises that the plan does not know"
+
+
+def check(session):
+    yield from check_chain(session)
+    yield from check_seal(session)
+    yield from check_answers(session)
+    yield from check_beside(session, "remarks", ("said", "voided", "broken", "abandoned", "decided"), session["remarks"], lambda r: r["text"])
+    yield from check_beside(session, "poured", ("as_poured",), session["key"]["poured"], lambda p: canonical([p["code"], p["slot"]]))
+    yield from check_promises(session)
+
+
+def once(pairs):
+    found = dict(pairs)
+    if len(found) != len(pairs):
+        raise ValueError("a key stands twice")
+    return found
+
+
+def whole(text):
+    raise ValueError("not a whole number: " + text)
+
+
+def main(files):
+    bad = 0
+    for file in files:
+        try:
+            with open(file, encoding="utf-8") as text:
+                document = json.load(text, object_pairs_hook=once, parse_float=whole, parse_constant=whole)
+            if document["format"] != "oddglass" or document["version"] != 1:
+                raise ValueError("not the form that this script knows")
+            for session in document.get("sessions", []):
+                if "log" not in session:
+                    print(f"{file}: {session['id'][:8]} still sealed, nothing to check")
+                    continue
+                found = list(check(session))
+                bad += len(found)
+                erased = sum(e["kind"] == "erased" for e in session["log"])
+                opened = sum(e["kind"] == "pour_sheet_opened" for e in session["log"])
+                for line in found:
+                    print(f"{file}: {session['id'][:8]} does not hold: {line}")
+                if not found:
+                    print(f"{file}: {session['id'][:8]} holds; {erased} erased; pour sheet opened {opened} times")
+        except (OSError, ValueError, KeyError, TypeError, AttributeError, IndexError, RecursionError) as error:
+            print(f"{file}: cannot be read: {type(error).__name__}: {error}", file=sys.stderr)
+            return 2
+    return 1 if bad else 0
+
+
+if __name__ == "__main__":
+    if len(sys.argv) < 2:
+        sys.exit(__doc__)
+    sys.exit(main(sys.argv[1:]))
