@@ -9,7 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+#include <map>
 #include <utility>
 
 namespace oddglass::stats {
@@ -71,19 +71,27 @@ std::vector<double> personCounts(int trials, double guess, double mu, double gam
   return counts;
 }
 
+std::vector<double> tableCounts(const std::vector<int>& rounds, double guess, double mu, double gamma) {
+  requireModel(guess, mu, gamma);
+  std::map<int, std::vector<double>> one;
+  std::vector<double> sum{1.0};
+  for (const int trials : rounds) {
+    if (!one.contains(trials)) one[trials] = personCounts(trials, guess, mu, gamma);
+    const auto& chances = one[trials];
+    if (sum.size() + chances.size() > 20'002) throw BadInput("rounds", "must not be above 20,000 in all");
+    std::vector<double> next(sum.size() + chances.size() - 1, 0.0);
+    for (std::size_t i = 0; i < sum.size(); ++i)
+      for (std::size_t k = 0; k < chances.size(); ++k) next[i + k] += sum[i] * chances[k];
+    sum = std::move(next);
+  }
+  return sum;
+}
+
 std::vector<double> panelCounts(int people, int rounds, double guess, double mu, double gamma) {
   requireRounds(rounds);
   if (people < 0) throw BadInput("people", "must not be negative");
   if (people > 20'000 / std::max(1, rounds)) throw BadInput("people", "people times rounds must not be above 20,000");
-  const auto one = personCounts(rounds, guess, mu, gamma);
-  std::vector<double> sum{1.0};
-  for (int person = 0; person < people; ++person) {
-    std::vector<double> next(sum.size() + one.size() - 1, 0.0);
-    for (std::size_t i = 0; i < sum.size(); ++i)
-      for (std::size_t k = 0; k < one.size(); ++k) next[i + k] += sum[i] * one[k];
-    sum = std::move(next);
-  }
-  return sum;
+  return tableCounts(std::vector<int>(static_cast<std::size_t>(people), rounds), guess, mu, gamma);
 }
 
 std::optional<double> replicatedLogLikelihood(const std::vector<PersonCount>& people, double guess, double mu, double gamma) {

@@ -25,6 +25,9 @@ std::vector<double> personCounts(int trials, double guess, double mu, double gam
 /// The same for the sum over `people` who each taste `rounds` times. people >= 0, rounds >= 0, people x rounds <= 20,000.
 std::vector<double> panelCounts(int people, int rounds, double guess, double mu, double gamma);
 
+/// The same for people with unlike numbers of rounds, one entry a person, in all at most 20,000 trials.
+std::vector<double> tableCounts(const std::vector<int>& rounds, double guess, double mu, double gamma);
+
 /// Log-likelihood of the people's counts, with the binomial coefficients; empty where they are impossible.
 std::optional<double> replicatedLogLikelihood(const std::vector<PersonCount>& people, double guess, double mu, double gamma);
 

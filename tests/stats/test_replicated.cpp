@@ -138,6 +138,18 @@ TEST_CASE("chances of a panel add up to one and keep their mean") {
     }
 }
 
+TEST_CASE("people with unlike rounds: by listing every outcome of three of them") {
+  const std::vector<int> rounds{3, 1, 2};
+  const auto found = tableCounts(rounds, 1.0 / 3.0, 0.4, 0.3);
+  std::vector<double> byHand(7, 0.0);
+  for (int a = 0; a <= 3; ++a)
+    for (int b = 0; b <= 1; ++b)
+      for (int c = 0; c <= 2; ++c)
+        byHand[a + b + c] += personCounts(3, 1.0 / 3.0, 0.4, 0.3)[a] * personCounts(1, 1.0 / 3.0, 0.4, 0.3)[b] * personCounts(2, 1.0 / 3.0, 0.4, 0.3)[c];
+  REQUIRE(found.size() == byHand.size());
+  for (std::size_t k = 0; k < found.size(); ++k) CHECK_THAT(found[k], WithinAbs(byHand[k], 1e-14));
+}
+
 TEST_CASE("with gamma 0 a panel is independent trials, with gamma 1 so many sure people") {
   const auto alike = panelCounts(6, 3, 1.0 / 3.0, 0.3, 0.0);
   for (int k = 0; k <= 18; ++k) CHECK_THAT(alike[k], WithinAbs(binomialMass(k, 18, 1.0 / 3.0 + 0.2), 1e-12));

@@ -1,0 +1,103 @@
+#include "insight/beside.h"
+
+#include "stats/positions.h"
+#include "stats/replicated.h"
+
+#include <algorithm>
+#include <map>
+
+namespace oddglass::insight {
+
+std::vector<SureLine> surenessOf(const std::vector<Trial>& trials) {
+  std::vector<SureLine> lines{{Sureness::guess}, {Sureness::fairly}, {Sureness::sure}};
+  bool asked = false;
+  for (const auto& trial : trials)
+    for (auto& line : lines)
+      if (trial.sureness == line.sureness) {
+        ++line.trials;
+        line.right += trial.right();
+        asked = true;
+      }
+  if (!asked) lines.clear();
+  return lines;
+}
+
+std::vector<ClueLine> cluesOf(const std::vector<Trial>& trials) {
+  std::vector<ClueLine> lines{{Clue::taste}, {Clue::smell}, {Clue::mouthfeel}, {Clue::look}, {Clue::fizz}, {Clue::guess}};
+  bool asked = false;
+  for (const auto& trial : trials)
+    for (auto& line : lines)
+      if (trial.clue == line.clue) {
+        ++line.trials;
+        line.right += trial.right();
+        asked = true;
+      }
+  if (!asked) lines.clear();
+  return lines;
+}
+
+bool mostlyByLookOrFizz(int rightByLookOrFizz, int right) { return right > 0 && 3 * rightByLookOrFizz >= right; }
+
+std::optional<PlaceHabit> habitOf(const std::vector<Trial>& trials, int alphaPm) {
+  std::vector<stats::WrongChoice> wrong;
+  for (const auto& trial : trials)
+    if (!trial.right()) wrong.push_back({trial.chosen.value - 1, trial.odd.value - 1});
+  const auto check = stats::habitCheck(wrong);
+  if (!check) return std::nullopt;
+  return PlaceHabit{check->counts, check->pExact, stats::atMost(check->pExact, alphaPm / 1000.0)};
+}
+
+std::vector<PersonLine> personLines(const std::vector<Trial>& trials) {
+  std::map<Place, PersonLine> lines;
+  for (const auto& trial : trials) {
+    auto& line = lines.try_emplace(trial.place, PersonLine{trial.place, 0, 0}).first->second;
+    ++line.trials;
+    line.right += trial.right();
+  }
+  std::vector<PersonLine> list;
+  for (const auto& [place, line] : lines) list.push_back(line);
+  return list;
+}
+
+std::optional<PeopleDiffer> peopleDifferOf(const std::vector<Trial>& trials) {
+  std::vector<stats::PersonCount> people;
+  for (const auto& line : personLines(trials)) people.push_back({line.right, line.trials});
+  if (people.size() < 2) return std::nullopt;
+  const auto fit = stats::fitReplicated(people, 1.0 / 3.0);
+  if (!fit || !fit->gamma) return std::nullopt;
+  return PeopleDiffer{fit->mu, *fit->gamma, *fit->pValue};
+}
+
+std::vector<Deviation> deviationsOf(const RevealedSession& session) {
+  std::map<DeviationKind, int> counts;
+  if (!session.commitmentHolds) counts[DeviationKind::commitmentBroken] = 1;
+  counts[DeviationKind::pourSheetOpened] = session.pourSheetOpenings;
+  const auto cups = [&](const RevealedFlight& flight) {
+    for (std::size_t k = 0; k < flight.poured.size() && k < flight.drawn.size(); ++k) {
+      if (!flight.poured[k])
+        ++counts[DeviationKind::notSure];
+      else if (*flight.poured[k] != flight.drawn[k])
+        ++counts[DeviationKind::pouredOtherwise];
+    }
+  };
+  for (const auto& flight : session.panel) cups(flight);
+  for (const auto& flight : session.makers) cups(flight);
+  for (const auto& event : session.log)
+    if (event.event == Event::spilled) ++counts[DeviationKind::spilled];
+  const auto panel = panelTasted(session);
+  const auto makers = makersTasted(session);
+  counts[DeviationKind::voided] = panel.voided + makers.voided;
+  counts[DeviationKind::missing] = panel.missing + makers.missing;
+  for (const auto& person : session.people) {
+    counts[DeviationKind::late] += person.late;
+    counts[DeviationKind::left] += person.left;
+  }
+  counts[DeviationKind::said] = static_cast<int>(session.said.size());
+  counts[DeviationKind::erased] = session.erasedPeople;
+  std::vector<Deviation> list;
+  for (const auto& [kind, count] : counts)
+    if (count > 0) list.push_back({kind, count});
+  return list;
+}
+
+}  // namespace oddglass::insight

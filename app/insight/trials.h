@@ -1,0 +1,47 @@
+#pragma once
+
+#include "domain/revealed.h"
+
+#include <optional>
+#include <vector>
+
+namespace oddglass::insight {
+
+/// One forced choice that counts.
+struct Trial {
+  Place place;
+  Round round;
+  Seq lockedAt;
+  Position chosen;
+  Position odd;  ///< where the odd cup really stood, by what was poured
+  std::optional<Sureness> sureness;
+  std::optional<Clue> clue;
+  bool right() const { return chosen == odd; }
+};
+
+/// What became of all the flights of one group. The panel's and the makers' are different types: nothing takes both.
+template <class Flight>
+struct Tasted {
+  std::vector<Trial> trials;  ///< in the order of the session
+  int flights = 0;            ///< all that were laid for people who sat, erased people apart
+  int missing = 0;            ///< nothing handed in
+  int voided = 0;             ///< set aside, or no longer two alike and one odd as poured
+};
+
+/// Where the odd cup stands among three, by what was poured (by the key where nothing else was said); nothing when the pourer was not
+/// sure of a cup or when they are not two alike and one odd.
+std::optional<Position> oddAsPoured(const RevealedFlight& flight);
+
+/// Sorts the panel's flights. People whose answers were erased are left out altogether.
+Tasted<PanelFlight> panelTasted(const RevealedSession& session);
+
+/// Sorts the makers' flights.
+Tasted<MakerFlight> makersTasted(const RevealedSession& session);
+
+/// True when a trial was told by look or fizz.
+bool byLookOrFizz(const Trial& trial);
+
+/// True when something had been said in this taster's hearing before they locked.
+bool afterSaid(const Trial& trial, const std::vector<SaidAloud>& said);
+
+}  // namespace oddglass::insight

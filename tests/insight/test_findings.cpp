@@ -1,0 +1,306 @@
+#include "insight/beside.h"
+#include "insight/findings.h"
+
+#include "table.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <concepts>
+
+using namespace oddglass;
+using namespace oddglass::insight;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
+
+namespace {
+
+int countOf(const Findings& findings, DeviationKind kind) {
+  for (const auto& deviation : findings.deviations)
+    if (deviation.kind == kind) return deviation.count;
+  return 0;
+}
+
+bool says(const Findings& findings, Caution caution) {
+  return std::find(findings.cautions.begin(), findings.cautions.end(), caution) != findings.cautions.end();
+}
+
+RevealedSession twelveOf18() { return table::panel({2, 2, 2, 2, 2, 2}, 3); }
+
+}  // namespace
+
+TEST_CASE("the makers stand beside the panel and change nothing in it") {
+  auto session = twelveOf18();
+  const Findings before = findingsOf(session);
+  for (int round = 1; round <= 3; ++round) session.makers.push_back(table::flight<MakerFlight>(7, round, round > 1, 900 + round));
+  const Findings after = findingsOf(session);
+  CHECK(after.all.right == before.all.right);
+  CHECK(after.all.trials == before.all.trials);
+  CHECK(after.all.range->low == before.all.range->low);
+  CHECK(after.flights == before.flights);
+  REQUIRE(after.makers.size() == 1);
+  CHECK(after.makers[0].right == 2);
+  CHECK(after.makers[0].trials == 3);
+  CHECK(before.makers.empty());
+}
+
+TEST_CASE("panel and makers are types that cannot be mixed") {
+  STATIC_REQUIRE_FALSE(std::convertible_to<Tasted<MakerFlight>, Tasted<PanelFlight>>);
+  STATIC_REQUIRE_FALSE(std::convertible_to<Tasted<PanelFlight>, Tasted<MakerFlight>>);
+  STATIC_REQUIRE_FALSE(std::convertible_to<MakerFlight, PanelFlight>);
+}
+
+TEST_CASE("alone: the maker's answers are the data, and the verdict is about them") {
+  auto session = table::session(8, Claim::me);
+  session.plan.panelPlanned = 0;
+  for (int round = 1; round <= 8; ++round) session.makers.push_back(table::flight<MakerFlight>(1, round, round <= 6, round));
+  const Findings f = findingsOf(session);
+  CHECK(f.claim == Claim::me);
+  CHECK(f.verdict == Verdict::shown);
+  // By hand: (28 x 4 + 8 x 2 + 1) / 3^8 = 129 / 6561.
+  CHECK_THAT(f.all.pValue, WithinRel(129.0 / 6561.0, 1e-12));
+  CHECK(f.all.needed == 6);
+  CHECK(f.all.range->by == RangeBy::self);
+  CHECK(f.makers.empty());
+  CHECK_FALSE(f.peopleDiffer.has_value());
+  // Alone there are no people who differ: half is 2/3 right, and 6 or more of 8 then come up (28 x 64 + 8 x 128 + 256) / 6561 of the time.
+  CHECK_THAT(f.all.missed[1].chance, WithinRel(3072.0 / 6561.0, 1e-10));
+}
+
+TEST_CASE("poured wrong: as poured counts, and three alike are void") {
+  auto session = twelveOf18();
+  auto& flight = session.panel.front();
+  // Turn the odd cup's flight round: the other two now hold the odd lot's partner, so another cup becomes the odd one.
+  const int odd = oddAsPoured(flight)->value, other = odd % 3 + 1;
+  std::swap(flight.poured[odd - 1], flight.poured[other - 1]);
+  CHECK(oddAsPoured(flight)->value == other);
+  const Findings moved = findingsOf(session);
+  CHECK(moved.all.trials == 18);
+  CHECK(moved.all.right == 11);  // this answer had been right
+  CHECK(countOf(moved, DeviationKind::pouredOtherwise) == 2);
+
+  flight.poured = {Slot{1}, Slot{1}, Slot{1}};
+  const Findings alike = findingsOf(session);
+  CHECK(alike.all.trials == 17);
+  CHECK(alike.voided == 1);
+  CHECK(countOf(alike, DeviationKind::voided) == 1);
+  CHECK(says(alike, Caution::fewerThanPlanned));
+
+  flight.poured = {Slot{1}, std::nullopt, Slot{2}};
+  const Findings unsure = findingsOf(session);
+  CHECK(unsure.voided == 1);
+  CHECK(countOf(unsure, DeviationKind::notSure) == 1);
+}
+
+TEST_CASE("one cup of the other lot may leave two alike and one odd") {
+  auto session = table::panel({1, 1, 1, 1, 1, 0, 0}, 1);
+  auto& flight = session.panel.front();
+  flight.drawn = {Slot{1}, Slot{2}, Slot{2}};
+  flight.poured = {Slot{1}, Slot{1}, Slot{2}};
+  flight.chosen = Position{3};
+  CHECK(oddAsPoured(flight) == Position{3});
+  CHECK(findingsOf(session).all.right == 5);
+  flight.chosen = Position{1};
+  CHECK(findingsOf(session).all.right == 4);
+}
+
+TEST_CASE("void and missing flights are counted, and the needed number follows from who answered") {
+  auto session = twelveOf18();
+  session.panel[0].voided = VoidReason::mixedUp;
+  session.panel[1].chosen.reset();
+  session.panel[1].lockedAt = Seq{0};
+  session.people[0].left = true;
+  const Findings f = findingsOf(session);
+  CHECK(f.all.trials == 16);
+  CHECK(f.voided == 1);
+  CHECK(f.missing == 1);
+  CHECK(f.flights == 18);
+  CHECK(f.all.needed == 9);  // of 16, by whole numbers: 2150721 / 3^16 = .050 for 9 or more
+  CHECK(countOf(f, DeviationKind::missing) == 1);
+  CHECK(countOf(f, DeviationKind::left) == 1);
+  CHECK(says(f, Caution::fewerThanPlanned));
+}
+
+TEST_CASE("somebody erased leaves no gap, only the note that there was one") {
+  auto session = twelveOf18();
+  session.people[5].erased = true;
+  session.erasedPeople = 1;
+  for (auto& flight : session.panel)
+    if (flight.place == Place{6}) flight.chosen.reset();
+  const Findings f = findingsOf(session);
+  CHECK(f.all.trials == 15);
+  CHECK(f.missing == 0);
+  CHECK(f.all.people == 5);
+  CHECK(countOf(f, DeviationKind::erased) == 1);
+}
+
+TEST_CASE("told by look or fizz: with and without, the weaker is printed") {
+  auto session = twelveOf18();
+  int named = 0;
+  for (auto& flight : session.panel) {
+    const bool right = flight.chosen == oddAsPoured(flight);
+    flight.clue = right && named < 4 ? (named++ % 2 ? Clue::look : Clue::fizz) : Clue::taste;
+    flight.sureness = right ? Sureness::sure : Sureness::guess;
+  }
+  const Findings f = findingsOf(session);
+  CHECK(f.all.verdict == Verdict::shown);
+  REQUIRE(f.withoutLookOrFizz.has_value());
+  CHECK(f.withoutLookOrFizz->right == 8);
+  CHECK(f.withoutLookOrFizz->trials == 14);
+  CHECK(f.withoutLookOrFizz->needed == 9);  // ISO 4120: 9 of 14
+  CHECK(f.verdict == Verdict::notShown);
+  CHECK(f.weakenedBy == WeakenedBy::lookOrFizz);
+  CHECK(f.printed().trials == 14);
+  // 4 of 12 right is exactly a third.
+  CHECK(f.mostlyByLookOrFizz);
+  CHECK(f.rightByLookOrFizz == 4);
+  CHECK(f.rightWithoutLookOrFizz == 8);
+  CHECK(says(f, Caution::mostlyLookOrFizz));
+  REQUIRE(f.clues.size() == 6);
+  CHECK(f.clues[0].trials == 14);
+  CHECK(f.clues[0].right == 8);
+  CHECK(f.clues[3].right + f.clues[4].right == 4);
+  REQUIRE(f.sureness.size() == 3);
+  CHECK(f.sureness[0].trials == 6);
+  CHECK(f.sureness[0].right == 0);
+  CHECK(f.sureness[2].trials == 12);
+  CHECK(f.sureness[2].right == 12);
+}
+
+TEST_CASE("3 of 12 right by look: below a third, shown with and without") {
+  auto session = twelveOf18();
+  int named = 0;
+  for (auto& flight : session.panel) flight.clue = flight.chosen == oddAsPoured(flight) && named++ < 3 ? Clue::look : Clue::smell;
+  const Findings f = findingsOf(session);
+  CHECK_FALSE(f.mostlyByLookOrFizz);
+  CHECK(f.withoutLookOrFizz->right == 9);
+  CHECK(f.withoutLookOrFizz->trials == 15);
+  CHECK(f.withoutLookOrFizz->needed == 9);
+  CHECK(f.verdict == Verdict::shown);
+  CHECK(f.weakenedBy == WeakenedBy::nothing);
+  CHECK(&f.printed() == &f.all);
+}
+
+TEST_CASE("mostly by look: the threshold is a third of the right answers") {
+  CHECK(mostlyByLookOrFizz(1, 3));
+  CHECK_FALSE(mostlyByLookOrFizz(1, 4));
+  CHECK_FALSE(mostlyByLookOrFizz(0, 0));
+  CHECK_FALSE(mostlyByLookOrFizz(0, 5));
+}
+
+TEST_CASE("something was said: later locks of those who heard are left out") {
+  auto session = twelveOf18();
+  // Locks of round 3 are 301 to 306. Said after round 2 in everybody's hearing.
+  session.said.push_back({Seq{250}, 0, {}, {}});
+  Findings f = findingsOf(session);
+  REQUIRE(f.withoutSaid.has_value());
+  CHECK(f.withoutSaid->trials == 12);
+  CHECK(f.withoutSaid->right == 12);
+  CHECK(f.verdict == Verdict::shown);
+  CHECK(countOf(f, DeviationKind::said) == 1);
+  // Heard by places 1 and 2 alone.
+  session.said[0].heardBy = {Place{1}, Place{2}};
+  CHECK(findingsOf(session).withoutSaid->trials == 16);
+  // Said when all had locked: nothing is left out.
+  session.said[0].seq = Seq{400};
+  CHECK_FALSE(findingsOf(session).withoutSaid.has_value());
+  CHECK(countOf(findingsOf(session), DeviationKind::said) == 1);
+  // Said before the first lock: nothing remains, and it is no verdict with its reason.
+  session.said[0] = {Seq{50}, 0, {}, {}};
+  f = findingsOf(session);
+  CHECK(f.verdict == Verdict::none);
+  CHECK(f.why == NoVerdict::tooFewWithout);
+  CHECK(f.weakenedBy == WeakenedBy::said);
+  CHECK(f.all.verdict == Verdict::shown);
+}
+
+TEST_CASE("said and seen together are looked at together") {
+  auto session = table::panel({3, 3, 3, 3, 0, 0}, 3);  // 12 of 18
+  session.said.push_back({Seq{250}, 0, {Place{1}}, {}});
+  session.panel[3].clue = Clue::look;  // place 2, round 1
+  const Findings f = findingsOf(session);
+  REQUIRE(f.withoutEither.has_value());
+  CHECK(f.withoutSaid->trials == 17);
+  CHECK(f.withoutLookOrFizz->trials == 17);
+  CHECK(f.withoutEither->trials == 16);
+  CHECK(f.withoutEither->right == 10);
+}
+
+TEST_CASE("a broken seal: the answers are kept, there is no verdict") {
+  auto session = twelveOf18();
+  session.log.push_back({Seq{99}, 0, Event::broken, std::nullopt, std::nullopt});
+  const Findings f = findingsOf(session);
+  CHECK(f.verdict == Verdict::none);
+  CHECK(f.why == NoVerdict::sealBroken);
+  CHECK(f.all.right == 12);
+}
+
+TEST_CASE("deviations are listed once each, with how many") {
+  auto session = twelveOf18();
+  CHECK(findingsOf(session).deviations.size() == 1);  // the sheet was opened once
+  session.pourSheetOpenings = 3;
+  session.commitmentHolds = false;
+  session.people[4].late = true;
+  session.log.push_back({Seq{12}, 0, Event::spilled, Place{1}, Round{1}});
+  session.log.push_back({Seq{14}, 0, Event::spilled, Place{2}, Round{1}});
+  const Findings f = findingsOf(session);
+  CHECK(f.deviations.front().kind == DeviationKind::commitmentBroken);
+  CHECK(countOf(f, DeviationKind::pourSheetOpened) == 3);
+  CHECK(countOf(f, DeviationKind::late) == 1);
+  CHECK(countOf(f, DeviationKind::spilled) == 2);
+  CHECK(f.deviations.size() == 4);
+}
+
+TEST_CASE("a habit of the first cup shows in wrong answers only") {
+  auto session = table::panel(std::vector<int>(12, 0), 1);
+  for (auto& flight : session.panel) {
+    const int odd = oddAsPoured(flight)->value;
+    flight.chosen = Position{odd == 1 ? 2 : 1};
+  }
+  const Findings f = findingsOf(session);
+  REQUIRE(f.habit.has_value());
+  // Expected 4 on each place. Twelve places hold each order twice: four odd cups come first, and there the second cup was taken.
+  CHECK(f.habit->counts == std::vector<int>{8, 4, 0});
+  CHECK(f.habit->stands);
+  CHECK(says(f, Caution::placeHabit));
+  // By listing: every wrong answer could have fallen on either of its two cups, 2^12 ways.
+  const auto distance = [](const std::vector<int>& counts) {
+    int sum = 0;
+    for (const int count : counts) sum += (count - 4) * (count - 4);
+    return sum;
+  };
+  int as = 0;
+  for (int way = 0; way < 4096; ++way) {
+    std::vector<int> counts(3, 0);
+    for (int k = 0; k < 12; ++k) {
+      const int odd = oddAsPoured(session.panel[k])->value - 1, first = odd == 0 ? 1 : 0, second = odd == 2 ? 1 : 2;
+      ++counts[(way >> k) & 1 ? second : first];
+    }
+    as += distance(counts) >= distance(f.habit->counts);
+  }
+  CHECK_THAT(f.habit->pValue, WithinRel(as / 4096.0, 1e-10));
+}
+
+TEST_CASE("people who differ: some always right, the rest never") {
+  const Findings f = findingsOf(table::panel({3, 3, 3, 3, 0, 0, 0, 0}, 3));
+  REQUIRE(f.peopleDiffer.has_value());
+  CHECK(f.peopleDiffer->pValue < 0.05);
+  CHECK(f.peopleDiffer->gamma > 0.3);
+  CHECK_FALSE(findingsOf(table::panel({1, 0, 1, 1}, 1)).peopleDiffer.has_value());
+}
+
+TEST_CASE("by person, for the maker's page") {
+  const auto lines = panelByPerson(table::panel({3, 0, 2}, 3));
+  REQUIRE(lines.size() == 3);
+  CHECK(lines[0].right == 3);
+  CHECK(lines[1].right == 0);
+  CHECK(lines[2].trials == 3);
+}
+
+TEST_CASE("the order in which people sit changes nothing") {
+  const Findings a = findingsOf(table::panel({3, 1, 2, 0, 3, 3}, 3)), b = findingsOf(table::panel({0, 1, 2, 3, 3, 3}, 3));
+  CHECK(a.verdict == b.verdict);
+  CHECK(a.all.pValue == b.all.pValue);
+  CHECK(a.all.range->low == b.all.range->low);
+  CHECK(a.all.missed[0].chance == b.all.missed[0].chance);
+}
