@@ -2,6 +2,7 @@
 
 #include "domain/chance.h"
 #include "domain/plan.h"
+#include "planning/setup.h"
 #include "store/store.h"
 
 #include <string>
@@ -46,6 +47,9 @@ struct DraftFacts {
   HouseRules rules;
   int places() const { return static_cast<int>(panel.size() + makers.size()) + draft.spares; }
 };
+
+/// The numbers of a draft that amounts and chances follow from.
+planning::Setup setupOf(const DraftFacts& facts);
 
 DraftFacts draftFacts(store::Store& store, const SessionId& session);
 

@@ -2,9 +2,11 @@
 
 #include "domain/chance.h"
 #include "domain/plan.h"
+#include "domain/problem.h"
 #include "store/store.h"
 
 #include <filesystem>
+#include <optional>
 #include <string>
 
 namespace oddglass::session {
@@ -21,7 +23,7 @@ Closed close(store::Store& store, Clock& clock, const SessionId& session);
 struct Revealed {
   bool commitmentHolds = false;      ///< false is shown first and for good; the session opens all the same
   std::filesystem::path backup;      ///< the copy made afterwards; empty when none could be made
-  std::string backupTrouble;         ///< why not
+  std::optional<Problem> backupProblem;  ///< why not
 };
 
 /// Opens the key, checks the commitment, books what was poured, in one transaction; then makes a backup. Problem wrongState before the close.

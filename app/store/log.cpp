@@ -13,6 +13,25 @@ std::string uidOf(SQLite::Database& db, std::int64_t session) {
   return row.getColumn(0).getString();
 }
 
+struct Last {
+  int seq = 0;
+  canon::Digest hash{};
+};
+
+Last lastOf(SQLite::Database& db, std::int64_t session) {
+  auto row = bound(db, "SELECT seq, hash FROM log WHERE session_id = ? ORDER BY seq DESC LIMIT 1", session);
+  if (!row.executeStep()) return {};
+  return {row.getColumn(0).getInt(), blobOf<32>(row.getColumn(1))};
+}
+
+void insert(SQLite::Database& db, std::int64_t session, const LogEntry& entry, const canon::Digest& prev) {
+  auto row = bound(db, "INSERT INTO log VALUES (?, ?, ?, ?, ?, ?, ?, ?)", session, entry.seq.value, entry.at, std::string(nameOf(entry.event)),
+                   std::string(nameOf(entry.after)), entry.body);
+  bindBlob(row, 7, prev);
+  bindBlob(row, 8, entry.hash);
+  row.exec();
+}
+
 }  // namespace
 
 canon::Digest Log::hashOf(const canon::Digest& before, const SessionId& session, const LogEntry& entry) {
@@ -29,21 +48,26 @@ Logged Log::append(SQLite::Database& db, std::int64_t session, Millis at, Event 
   const State before = stateOf(db, session);
   const auto after = stateAfter(before, event);
   if (!after) throw Problem(Trouble::wrongState, "session", {{"state", std::string(nameOf(before))}, {"event", std::string(nameOf(event))}});
-  canon::Digest prev{};
-  int seq = 1;
-  auto last = bound(db, "SELECT seq, hash FROM log WHERE session_id = ? ORDER BY seq DESC LIMIT 1", session);
-  if (last.executeStep()) {
-    seq = last.getColumn(0).getInt() + 1;
-    prev = blobOf<32>(last.getColumn(1));
-  }
-  const LogEntry entry{Seq{seq}, at, event, *after, canon::canonical(body), {}};
-  const canon::Digest hash = hashOf(prev, SessionId{uidOf(db, session)}, entry);
-  auto insert = bound(db, "INSERT INTO log VALUES (?, ?, ?, ?, ?, ?, ?, ?)", session, seq, at, std::string(nameOf(event)),
-                      std::string(nameOf(*after)), entry.body);
-  bindBlob(insert, 7, prev);
-  bindBlob(insert, 8, hash);
-  insert.exec();
+  const Last last = lastOf(db, session);
+  LogEntry entry{Seq{last.seq + 1}, at, event, *after, canon::canonical(body), {}};
+  entry.hash = hashOf(last.hash, SessionId{uidOf(db, session)}, entry);
+  insert(db, session, entry, last.hash);
   return Logged(entry.seq, event);
+}
+
+Logged Log::putAgain(SQLite::Database& db, std::int64_t session, const LogEntry& entry) {
+  const Last last = lastOf(db, session);
+  if (entry.seq.value != last.seq + 1 || stateAfter(stateOf(db, session), entry.event) != entry.after ||
+      hashOf(last.hash, SessionId{uidOf(db, session)}, entry) != entry.hash)
+    throw Problem(Trouble::doesNotVerify, "log", {{"text", "entry " + std::to_string(entry.seq.value)}});
+  insert(db, session, entry, last.hash);
+  return Logged(entry.seq, entry.event);
+}
+
+Logged Log::opening(SQLite::Database& db, std::int64_t session) {
+  auto row = bound(db, "SELECT seq, kind FROM log WHERE session_id = ? AND kind IN ('revealed', 'broken')", session);
+  if (!row.executeStep()) throw Problem(Trouble::stillSealed, "session");
+  return Logged({row.getColumn(0).getInt()}, row.getColumn(1).getString() == "broken" ? Event::broken : Event::revealed);
 }
 
 std::vector<LogEntry> Log::entries(SQLite::Database& db, std::int64_t session) {

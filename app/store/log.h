@@ -29,6 +29,12 @@ class Log {
   /// Adds an entry inside the running transaction. Throws Problem wrongState when `event` is not allowed now.
   static Logged append(SQLite::Database& db, std::int64_t session, Millis at, Event event, const canon::Json& body);
 
+  /// Puts an entry of another store's log in as it is. The chain and the steps are checked as for a new one; the hash must be right: Problem doesNotVerify.
+  static Logged putAgain(SQLite::Database& db, std::int64_t session, const LogEntry& entry);
+
+  /// The entry that opened a session's key for everybody: revealed or broken. Problem stillSealed when there is none.
+  static Logged opening(SQLite::Database& db, std::int64_t session);
+
   static std::vector<LogEntry> entries(SQLite::Database& db, std::int64_t session);
 
   /// The hash an entry must have after `before`.

@@ -399,9 +399,8 @@ CREATE TABLE erasure (                     -- [grows] comes first, with its log 
   what         TEXT NOT NULL CHECK (what IN ('words', 'everything')),
   seq          INTEGER NOT NULL,
   PRIMARY KEY (session_id, place, what),
-  FOREIGN KEY (session_id, place) REFERENCES place_taken (session_id, place),
   FOREIGN KEY (session_id, seq) REFERENCES log (session_id, seq)
-) STRICT, WITHOUT ROWID;
+) STRICT, WITHOUT ROWID;                   -- place 0: the host's own words, that is promises, remarks, decisions
 
 CREATE TRIGGER hand_in_kept BEFORE DELETE ON hand_in
   WHEN NOT EXISTS (SELECT 1 FROM erasure WHERE session_id = OLD.session_id AND place = OLD.place AND what = 'everything')
@@ -414,6 +413,12 @@ CREATE TRIGGER answer_words_kept BEFORE DELETE ON answer_words
   WHEN EXISTS (SELECT 1 FROM hand_in h WHERE h.id = OLD.hand_in_id AND NOT EXISTS
                (SELECT 1 FROM erasure e WHERE e.session_id = h.session_id AND e.place = h.place))
   BEGIN SELECT RAISE(ABORT, 'words: kept until erased'); END;
+CREATE TRIGGER remark_kept BEFORE DELETE ON remark
+  WHEN NOT EXISTS (SELECT 1 FROM erasure WHERE session_id = OLD.session_id AND place = 0)
+  BEGIN SELECT RAISE(ABORT, 'remark: kept until erased'); END;
+CREATE TRIGGER promise_kept BEFORE DELETE ON promise
+  WHEN NOT EXISTS (SELECT 1 FROM erasure WHERE session_id = OLD.session_id AND place = 0)
+  BEGIN SELECT RAISE(ABORT, 'promise: kept until erased'); END;
 CREATE TRIGGER session_no_delete BEFORE DELETE ON session
   WHEN EXISTS (SELECT 1 FROM log WHERE session_id = OLD.id)
   BEGIN SELECT RAISE(ABORT, 'session: once sealed it stays; archive it'); END;

@@ -3,7 +3,6 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "domain/text.h"
-#include "store/blob.h"
 #include "tasting/table.h"
 
 namespace oddglass::tasting {
@@ -13,12 +12,6 @@ using store::bound;
 using store::Log;
 
 std::string text(int value) { return std::to_string(value); }
-
-void keepRemark(SQLite::Database& db, std::int64_t session, const Logged& entry, const char* about, const canon::Salt& salt, const std::string& words) {
-  auto insert = bound(db, "INSERT INTO remark (session_id, seq, about, text, salt) VALUES (?, ?, ?, ?, ?)", session, entry.seq().value, about, words);
-  store::bindBlob(insert, 5, salt);
-  insert.exec();
-}
 
 std::string wordsAllowed(const std::string& words) {
   const std::string clean = cleaned(words);
@@ -80,15 +73,7 @@ void setAside(store::Store& store, Clock& clock, Chance& chance, const SessionId
     const auto id = store::sessionRow(db, session);
     requirePlace(db, id, place);
     requireRound(db, id, round);
-    auto before = bound(db, "SELECT 1 FROM voided WHERE session_id = ? AND place = ? AND round = ?", id, place.value, round.value);
-    if (before.executeStep()) throw Problem(Trouble::flightVoid, "round", {{"place", text(place.value)}, {"round", text(round.value)}});
-    const std::string why(nameOf(reason));
-    const canon::Salt salt = chance.bytes<16>();
-    const Logged entry = Log::append(db, id, clock.now(), Event::voided,
-                                     {{"digest", clean.empty() ? canon::Json(nullptr) : canon::Json(digestOf(salt, clean))},
-                                      {"place", place.value}, {"reason", why}, {"round", round.value}});
-    store::run(db, "INSERT INTO voided VALUES (?, ?, ?, ?, ?)", id, place.value, round.value, why, entry.seq().value);
-    if (!clean.empty()) keepRemark(db, id, entry, "reason", salt, clean);
+    setAsideWithin(db, id, clock.now(), chance.bytes<16>(), place, round, reason, clean);
   });
 }
 

@@ -2,6 +2,7 @@
 
 #include "domain/names.h"
 #include "domain/problem.h"
+#include "store/blob.h"
 
 namespace oddglass::tasting {
 
@@ -68,5 +69,24 @@ std::vector<std::pair<Position, Code>> currentCodes(SQLite::Database& db, std::i
 }
 
 std::string digestOf(const canon::Salt& salt, const std::string& text) { return canon::hex(canon::sha256({salt, canon::bytesOf(text)})); }
+
+void keepRemark(SQLite::Database& db, std::int64_t session, const Logged& entry, const char* about, const canon::Salt& salt, const std::string& words) {
+  auto insert = bound(db, "INSERT INTO remark (session_id, seq, about, text, salt) VALUES (?, ?, ?, ?, ?)", session, entry.seq().value, about, words);
+  store::bindBlob(insert, 5, salt);
+  insert.exec();
+}
+
+void setAsideWithin(SQLite::Database& db, std::int64_t session, Millis at, const canon::Salt& salt, Place place, Round round, VoidReason reason,
+                    const std::string& words) {
+  auto before = bound(db, "SELECT 1 FROM voided WHERE session_id = ? AND place = ? AND round = ?", session, place.value, round.value);
+  if (before.executeStep())
+    throw Problem(Trouble::flightVoid, "round", {{"place", std::to_string(place.value)}, {"round", std::to_string(round.value)}});
+  const std::string why(nameOf(reason));
+  const canon::Json digest = words.empty() ? canon::Json(nullptr) : canon::Json(digestOf(salt, words));
+  const Logged entry = store::Log::append(db, session, at, Event::voided,
+                                          {{"digest", digest}, {"place", place.value}, {"reason", why}, {"round", round.value}});
+  store::run(db, "INSERT INTO voided VALUES (?, ?, ?, ?, ?)", session, place.value, round.value, why, entry.seq().value);
+  if (!words.empty()) keepRemark(db, session, entry, "reason", salt, words);
+}
 
 }  // namespace oddglass::tasting

@@ -36,4 +36,11 @@ std::vector<std::pair<Position, Code>> currentCodes(SQLite::Database& db, std::i
 /// Keeps words beside a log entry and gives the digest that the entry holds: sha256(salt, text).
 std::string digestOf(const canon::Salt& salt, const std::string& text);
 
+/// Sets a flight aside inside the running transaction. Problem flightVoid when it is already.
+void setAsideWithin(SQLite::Database& db, std::int64_t session, Millis at, const canon::Salt& salt, Place place, Round round, VoidReason reason,
+                    const std::string& words);
+
+/// Keeps the words of a log entry beside it.
+void keepRemark(SQLite::Database& db, std::int64_t session, const Logged& entry, const char* about, const canon::Salt& salt, const std::string& words);
+
 }  // namespace oddglass::tasting

@@ -1,0 +1,222 @@
+#include "blinding/commitment.h"
+#include "blinding/draw.h"
+#include "blinding/seal_mark.h"
+#include "domain/problem.h"
+#include "session/record.h"
+#include "store/plan_json.h"
+#include "tasting/table.h"
+
+#include <algorithm>
+#include <set>
+
+namespace oddglass::session {
+namespace {
+
+using canon::Json;
+
+std::string entryName(Seq seq) { return "entry " + std::to_string(seq.value); }
+
+// Goes through a record once and notes what does not hold.
+class Inspector {
+ public:
+  explicit Inspector(const SessionRecord& record) : record_(record), isOpen_(record.key.has_value()) {}
+
+  Verification look() {
+    lookAtChain();
+    if (!record_.log.empty() && bodies_.size() == record_.log.size()) {
+      lookAtPlan();
+      if (isOpen_) {
+        lookAtKey();
+        lookAtAnswers();
+        lookAtRemarks();
+        lookAtPours();
+      }
+      lookAtPromises();
+    }
+    result_.erased = static_cast<int>(erased_.size());
+    return result_;
+  }
+
+ private:
+  // One line per thing looked at; the first place where it fails is kept.
+  void start(const std::string& what) { result_.checks.push_back({what, true, {}}); }
+  void fail(const std::string& where) {
+    Check& check = result_.checks.back();
+    if (check.holds) check = {check.what, false, where};
+  }
+
+  void lookAtChain() {
+    start("chain");
+    if (record_.log.empty()) fail("entry 1");
+    canon::Digest before{};
+    State state = State::draft;
+    int seq = 0;
+    for (const store::LogEntry& entry : record_.log) {
+      const std::string name = entryName(entry.seq);
+      if (entry.seq.value != ++seq) fail(name);
+      try {
+        bodies_.push_back(Json::parse(entry.body));
+        if (canon::canonical(bodies_.back()) != entry.body || store::Log::hashOf(before, record_.id, entry) != entry.hash) fail(name);
+      } catch (const std::exception&) {
+        fail(name);
+        return;
+      }
+      if (stateAfter(state, entry.event) != entry.after) fail(name);
+      before = entry.hash;
+      state = entry.after;
+      noteEntry(entry, bodies_.back());
+    }
+    if (state != record_.state) fail("state");
+  }
+
+  void noteEntry(const store::LogEntry& entry, const Json& body) {
+    if (entry.event == Event::pourSheetOpened) ++result_.pourSheetOpenings;
+    if (entry.event == Event::erased) {
+      const int place = body.value("place", 0);
+      erased_.insert(place);
+      if (body.value("what", "") == "everything") gone_.insert(place);
+    }
+  }
+
+  void lookAtPlan() {
+    start("plan");
+    const Json& first = bodies_.front();
+    if (first.value("plan", "") != canon::hex(canon::sha256({canon::bytesOf(record_.planText)}))) fail("plan");
+    if (canon::canonical(store::planJson(record_.plan)) != record_.planText) fail("plan");
+    if (first.value("commitment", "") != canon::hex(record_.commitment)) fail("commitment");
+    if (blinding::sealMark(record_.commitment) != record_.sealMark) fail("seal mark");
+  }
+
+  void lookAtKey() {
+    const RecordedKey& key = *record_.key;
+    const blinding::KeyContents contents{key.seed, key.salt, key.generator, key.lines};
+    start("commitment");
+    if (!blinding::commitmentHolds(record_.commitment, contents, canon::sha256({canon::bytesOf(record_.planText)}))) fail("commitment");
+    start("orders");
+    try {
+      if (!blinding::reproduces(key.seed, {record_.plan.places, record_.plan.rounds, 3, 1}, {record_.plan.cups, key.lines})) fail("orders");
+    } catch (const Problem&) {
+      fail("orders");
+    }
+  }
+
+  void lookAtAnswers() {
+    start("answers");
+    std::set<int> seen;
+    for (std::size_t i = 0; i < record_.log.size(); ++i) {
+      if (record_.log[i].event != Event::answered) continue;
+      const Json& body = bodies_[i];
+      const Seq seq = record_.log[i].seq;
+      const int place = body.value("place", 0);
+      const auto in = std::ranges::find(record_.handIns, seq, &RecordedHandIn::seq);
+      if (in == record_.handIns.end()) {
+        if (!gone_.contains(place)) fail(entryName(seq));
+        continue;
+      }
+      seen.insert(seq.value);
+      if (in->place.value != place || in->round.value != body.value("round", 0) || digestOf(*in) != body.value("digest", "")) fail(entryName(seq));
+    }
+    for (const RecordedHandIn& in : record_.handIns)
+      if (!seen.contains(in.seq.value)) fail("answers without " + entryName(in.seq));
+    lookAtWords();
+  }
+
+  static std::string digestOf(const RecordedHandIn& in) {
+    Json cells = Json::array();
+    for (const RecordedReply& reply : in.replies)
+      cells.push_back({reply.item.value, 0, reply.value ? Json(*reply.value) : Json(canon::hex(reply.textDigest.value_or(canon::Digest{})))});
+    return tasting::digestOf(in.salt, canon::canonical(cells));
+  }
+
+  void lookAtWords() {
+    start("words");
+    for (const RecordedHandIn& in : record_.handIns) {
+      for (const RecordedReply& reply : in.replies) {
+        if (!reply.textDigest) continue;
+        const auto words = std::ranges::find(in.words, reply.item, &RecordedWords::item);
+        if (words == in.words.end()) {
+          if (!erased_.contains(in.place.value)) fail(entryName(in.seq));
+        } else if (canon::sha256({words->salt, canon::bytesOf(words->text)}) != *reply.textDigest) {
+          fail(entryName(in.seq));
+        }
+      }
+      for (const RecordedWords& words : in.words)
+        if (std::ranges::none_of(in.replies, [&](const RecordedReply& reply) { return reply.item == words.item && reply.textDigest; })) fail(entryName(in.seq));
+    }
+  }
+
+  void lookAtRemarks() {
+    start("remarks");
+    std::set<int> seen;
+    for (std::size_t i = 0; i < record_.log.size(); ++i) {
+      const Event event = record_.log[i].event;
+      if (event != Event::said && event != Event::voided && event != Event::broken && event != Event::abandoned && event != Event::decided) continue;
+      const Json& body = bodies_[i];
+      if (!body.contains("digest") || !body.at("digest").is_string()) continue;
+      const auto remark = std::ranges::find(record_.remarks, record_.log[i].seq, &RecordedRemark::seq);
+      if (remark == record_.remarks.end()) {
+        if (!erased_.contains(0)) fail(entryName(record_.log[i].seq));
+        continue;
+      }
+      seen.insert(remark->seq.value);
+      if (tasting::digestOf(remark->salt, remark->text) != body.at("digest").get<std::string>()) fail(entryName(remark->seq));
+    }
+    for (const RecordedRemark& remark : record_.remarks)
+      if (!seen.contains(remark.seq.value)) fail("a remark without " + entryName(remark.seq));
+  }
+
+  void lookAtPours() {
+    start("poured");
+    std::set<int> seen;
+    for (std::size_t i = 0; i < record_.log.size(); ++i) {
+      if (record_.log[i].event != Event::asPoured) continue;
+      const auto& all = record_.key->poured;
+      const auto pour = std::ranges::find(all, record_.log[i].seq, &RecordedPour::seq);
+      if (pour == all.end()) {
+        fail(entryName(record_.log[i].seq));
+        continue;
+      }
+      seen.insert(pour->seq.value);
+      const std::string text = canon::canonical({pour->code.value, pour->slot ? Json(pour->slot->value) : Json(nullptr)});
+      if (tasting::digestOf(pour->salt, text) != bodies_[i].value("digest", "")) fail(entryName(pour->seq));
+    }
+    for (const RecordedPour& pour : record_.key->poured)
+      if (!seen.contains(pour.seq.value)) fail("a pour without " + entryName(pour.seq));
+  }
+
+  void lookAtPromises() {
+    start("promises");
+    for (const auto& [outcome, digest] : record_.plan.promiseDigests) {
+      const auto promise = std::ranges::find(record_.promises, outcome, &RecordedPromise::outcome);
+      if (promise == record_.promises.end()) {
+        if (!erased_.contains(0)) fail("promises");
+      } else if (tasting::digestOf(promise->salt, promise->text) != digest) {
+        fail("promises");
+      }
+    }
+    for (const RecordedPromise& promise : record_.promises)
+      if (!record_.plan.promiseDigests.contains(promise.outcome)) fail("promises");
+  }
+
+  const SessionRecord& record_;
+  bool isOpen_;
+  std::vector<Json> bodies_;
+  std::set<int> erased_, gone_;
+  Verification result_;
+};
+
+}  // namespace
+
+bool Verification::holds() const { return std::ranges::all_of(checks, &Check::holds); }
+
+Verification check(const SessionRecord& record) {
+  try {
+    return Inspector(record).look();
+  } catch (const std::exception& error) {
+    return {{{"record", false, error.what()}}, 0, 0};
+  }
+}
+
+Verification verify(store::Store& store, const SessionId& session) { return check(record(store, session)); }
+
+}  // namespace oddglass::session

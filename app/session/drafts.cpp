@@ -1,0 +1,213 @@
+#include "session/drafts.h"
+
+#include "canon/digest.h"
+#include "domain/names.h"
+#include "domain/problem.h"
+#include "domain/text.h"
+#include "planning/amounts.h"
+#include "store/log.h"
+#include "store/plan_json.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace oddglass::session {
+namespace {
+
+using store::bound;
+
+std::string text(int value) { return std::to_string(value); }
+
+void within(const char* field, int value, int low, int high) {
+  if (value < low || value > high) throw Problem(Trouble::outOfRange, field, {{"text", text(value)}, {"low", text(low)}, {"high", text(high)}});
+}
+
+std::string line(const char* field, const std::string& words, std::size_t limit) {
+  const std::string clean = cleaned(words);
+  if (lettersIn(clean) > limit) throw Problem(Trouble::tooLong, field, {{"limit", std::to_string(limit)}});
+  return clean;
+}
+
+void requireThere(SQLite::Database& db, const char* table, const char* field, const std::string& uid) {
+  auto row = bound(db, ("SELECT 1 FROM " + std::string(table) + " WHERE uid = ?").c_str(), uid);
+  if (!row.executeStep()) throw Problem(Trouble::unknown, field, {{"what", field}, {"text", uid}});
+}
+
+void requireDraft(SQLite::Database& db, std::int64_t session) {
+  if (store::stateOf(db, session) != State::draft) throw Problem(Trouble::alreadySealed, "session");
+}
+
+Draft readDraft(SQLite::Database& db, std::int64_t session, const SessionId& id) {
+  requireDraft(db, session);
+  auto row = bound(db, "SELECT d.body, s.title, s.guest_title FROM session_draft d JOIN session s ON s.id = d.session_id WHERE s.id = ?", session);
+  if (!row.executeStep()) throw Problem(Trouble::unknown, "session");
+  Draft draft = store::draftFrom(canon::Json::parse(row.getColumn(0).getString()));
+  draft.id = id;
+  draft.title = row.getColumn(1).getString();
+  draft.guestTitle = row.getColumn(2).getString();
+  return draft;
+}
+
+std::set<TasterId> makersOf(SQLite::Database& db, const std::vector<LotId>& lots) {
+  std::set<TasterId> makers;
+  for (const LotId& lot : lots) {
+    auto rows = bound(db, R"sql(
+      SELECT t.uid FROM lot l JOIN beverage_maker m ON m.beverage_id = l.beverage_id JOIN taster t ON t.id = m.taster_id WHERE l.uid = ?)sql", lot.text);
+    while (rows.executeStep()) makers.insert({rows.getColumn(0).getString()});
+  }
+  return makers;
+}
+
+DraftLot lotNow(SQLite::Database& db, const LotId& id, int slot) {
+  auto row = bound(db, R"sql(
+    SELECT b.name, l.name, b.origin, b.kind, b.abv_bp, b.ingredients, l.bottle_ml, coalesce(l.packaged_on, ''), coalesce(l.best_before, ''), l.storage, b.id,
+           (SELECT coalesce(sum(bottles), 0) FROM stock_move m WHERE m.lot_id = l.id)
+      FROM lot l JOIN beverage b ON b.id = l.beverage_id WHERE l.uid = ?)sql", id.text);
+  if (!row.executeStep()) throw Problem(Trouble::unknown, "lot", {{"what", "lot"}, {"text", id.text}});
+  DraftLot now;
+  PlannedLot& lot = now.lot;
+  lot.slot = {slot};
+  lot.lot = id;
+  lot.beverageName = row.getColumn(0).getString();
+  lot.lotName = row.getColumn(1).getString();
+  lot.origin = named<Origin>(row.getColumn(2).getString()).value_or(Origin::batch);
+  lot.kind = named<Kind>(row.getColumn(3).getString()).value_or(Kind::other);
+  if (!row.getColumn(4).isNull()) lot.abvBp = row.getColumn(4).getInt();
+  lot.ingredients.how = named<IngredientsKnown>(row.getColumn(5).getString()).value_or(IngredientsKnown::notKnown);
+  lot.bottleMl = row.getColumn(6).getInt();
+  lot.packagedOn = row.getColumn(7).getString();
+  lot.bestBefore = row.getColumn(8).getString();
+  lot.storage = row.getColumn(9).getString();
+  now.freeBottles = row.getColumn(11).getInt();
+  auto allergens = bound(db, "SELECT allergen FROM beverage_allergen WHERE beverage_id = ?", row.getColumn(10).getInt64());
+  while (allergens.executeStep())
+    if (const auto allergen = named<Allergen>(allergens.getColumn(0).getString())) lot.ingredients.allergens.insert(*allergen);
+  return now;
+}
+
+std::string tasterName(SQLite::Database& db, const TasterId& id) {
+  auto row = bound(db, "SELECT name FROM taster WHERE uid = ?", id.text);
+  return row.executeStep() ? row.getColumn(0).getString() : std::string();
+}
+
+}  // namespace
+
+SessionId newDraft(store::Store& store, Clock& clock, Chance& chance, const std::string& title, CameFrom cameFrom) {
+  const std::string clean = line("title", title, 200);
+  const SessionId id{canon::hex(chance.bytes<16>())};
+  store::write(store, [&](SQLite::Database& db) {
+    store::run(db, "INSERT INTO session (uid, title, came_from, created_at) VALUES (?, ?, ?, ?)", id.text, clean, std::string(nameOf(cameFrom)), clock.now());
+    store::run(db, "INSERT INTO session_draft VALUES (?, ?, ?)", db.getLastInsertRowid(), canon::canonical(store::draftJson({})), clock.now());
+  });
+  return id;
+}
+
+void saveDraft(store::Store& store, Clock& clock, const Draft& given) {
+  Draft draft = given;
+  draft.title = line("title", draft.title, 200);
+  draft.guestTitle = line("guest_title", draft.guestTitle, 200);
+  draft.pourerName = line("pourer", draft.pourerName, 100);
+  for (auto& [outcome, words] : draft.promises) words = line("promises", words, 500);
+  std::erase_if(draft.promises, [](const auto& each) { return each.second.empty(); });
+  within("rounds", draft.rounds, 1, 20);
+  within("cup_ml", draft.cupMl, 5, 200);
+  within("spares", draft.spares, 0, 12);
+  within("alpha_pm", draft.alphaPm, 1, 200);
+  if (draft.limitPm) {
+    if (*draft.limitPm > 500) throw Problem(Trouble::limitTooWide, "limit_pm");
+    within("limit_pm", *draft.limitPm, 1, 500);
+  }
+  store::write(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, draft.id);
+    requireDraft(db, id);
+    for (const LotId& lot : draft.lots) requireThere(db, "lot", "lot", lot.text);
+    std::set<TasterId> once;
+    for (const TasterId& taster : draft.tasters) {
+      requireThere(db, "taster", "taster", taster.text);
+      if (!once.insert(taster).second) throw Problem(Trouble::alreadyThere, "tasters", {{"text", tasterName(db, taster)}});
+    }
+    if (draft.pourer) requireThere(db, "taster", "pourer", draft.pourer->text);
+    store::run(db, "UPDATE session SET title = ?, guest_title = ? WHERE id = ?", draft.title, draft.guestTitle, id);
+    store::run(db, "UPDATE session_draft SET body = ?, changed_at = ? WHERE session_id = ?", canon::canonical(store::draftJson(draft)), clock.now(), id);
+  });
+}
+
+Draft draft(store::Store& store, const SessionId& session) {
+  return store::read(store, [&](SQLite::Database& db) { return readDraft(db, store::sessionRow(db, session), session); });
+}
+
+void discardDraft(store::Store& store, const SessionId& session) {
+  store::write(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, session);
+    requireDraft(db, id);
+    store::run(db, "DELETE FROM session WHERE id = ?", id);
+  });
+}
+
+DraftFacts draftFacts(store::Store& store, const SessionId& session) {
+  return store::read(store, [&](SQLite::Database& db) {
+    DraftFacts facts;
+    facts.draft = readDraft(db, store::sessionRow(db, session), session);
+    const Draft& draft = facts.draft;
+    for (const LotId& lot : draft.lots) facts.lots.push_back(lotNow(db, lot, static_cast<int>(facts.lots.size()) + 1));
+    const auto makers = makersOf(db, draft.lots);
+    for (const TasterId& taster : draft.tasters) {
+      const DraftPerson person{taster, tasterName(db, taster), makers.contains(taster)};
+      if (person.name.empty()) continue;
+      (person.isMaker ? facts.makers : facts.panel).push_back(person);
+    }
+    if (draft.pourer) {
+      facts.pourerName = tasterName(db, *draft.pourer);
+      facts.pourerIsMaker = makers.contains(*draft.pourer);
+    } else {
+      facts.pourerName = draft.pourerName;
+    }
+    auto rules = bound(db, "SELECT ceiling_g, country FROM house_rules");
+    if (rules.executeStep()) facts.rules = {rules.getColumn(0).getInt(), rules.getColumn(1).getString()};
+    return facts;
+  });
+}
+
+planning::Setup setupOf(const DraftFacts& facts) {
+  planning::Setup setup;
+  setup.panel = static_cast<int>(facts.panel.size());
+  setup.makers = static_cast<int>(facts.makers.size());
+  setup.spares = facts.draft.spares;
+  setup.rounds = facts.draft.rounds;
+  setup.cupMl = facts.draft.cupMl;
+  for (const DraftLot& each : facts.lots) setup.lots.push_back({each.lot.abvBp, each.lot.bottleMl, each.freeBottles});
+  setup.alphaPm = facts.draft.alphaPm;
+  setup.sought = facts.draft.sought;
+  setup.limitPm = facts.draft.limitPm;
+  setup.ceilingGrams = facts.rules.ceilingGrams;
+  setup.country = facts.rules.country;
+  return setup;
+}
+
+void requireReady(const DraftFacts& facts) {
+  const Draft& draft = facts.draft;
+  if (draft.title.empty()) throw Problem(Trouble::empty, "title");
+  if (facts.lots.size() != 2) throw Problem(Trouble::needsTwoLots, "lots");
+  if (facts.lots[0].lot.lot == facts.lots[1].lot.lot)
+    throw Problem(Trouble::sameLotTwice, "lots", {{"lot", facts.lots[0].lot.beverageName + ", " + facts.lots[0].lot.lotName}});
+  if (draft.pourer && std::ranges::find(draft.tasters, *draft.pourer) != draft.tasters.end())
+    throw Problem(Trouble::pourerTastes, "pourer", {{"name", facts.pourerName}});
+  if (facts.pourerIsMaker) throw Problem(Trouble::makerPours, "pourer", {{"name", facts.pourerName}});
+  if (facts.panel.empty() && facts.makers.size() != 1) throw Problem(Trouble::noPanel, "tasters");
+  if (draft.sought != Sought::difference && !draft.limitPm) throw Problem(Trouble::alikeNeedsLimit, "limit_pm");
+  for (const DraftLot& each : facts.lots)
+    if (!each.lot.abvBp) throw Problem(Trouble::noStrength, "lots", {{"lot", each.lot.beverageName + ", " + each.lot.lotName}});
+  const planning::Amounts amounts = planning::amountsOf(setupOf(facts));
+  if (amounts.aboveCeiling)
+    throw Problem(Trouble::aboveCeiling, "cup_ml", {{"grams", text(static_cast<int>(std::ceil(amounts.grams.value_or(0))))}, {"ceiling", text(facts.rules.ceilingGrams)}});
+  for (std::size_t i = 0; i < facts.lots.size(); ++i) {
+    const DraftLot& each = facts.lots[i];
+    if (amounts.lots[i].enough) continue;
+    throw Problem(Trouble::tooFewBottles, "lots", {{"have", text(std::max(0, each.freeBottles))}, {"need", text(amounts.lots[i].bottles.value_or(0))},
+                                                   {"lot", each.lot.beverageName + ", " + each.lot.lotName}});
+  }
+  if (!draft.careSettled) throw Problem(Trouble::careNotHeard, "care");
+}
+
+}  // namespace oddglass::session

@@ -1,0 +1,127 @@
+#include "session/erase.h"
+
+#include "domain/names.h"
+#include "domain/problem.h"
+#include "store/keep.h"
+#include "store/log.h"
+#include "store/plan_json.h"
+
+#include <algorithm>
+
+namespace oddglass::session {
+namespace {
+
+using store::bound;
+
+struct Sat {
+  std::int64_t session;
+  int place;
+};
+
+std::vector<Sat> placesOf(SQLite::Database& db, std::int64_t taster) {
+  std::vector<Sat> all;
+  auto rows = bound(db, "SELECT session_id, place FROM place_person WHERE taster_id = ? ORDER BY session_id", taster);
+  while (rows.executeStep()) all.push_back({rows.getColumn(0).getInt64(), rows.getColumn(1).getInt()});
+  return all;
+}
+
+void logErased(SQLite::Database& db, std::int64_t session, Millis at, int place, ErasureKind kind) {
+  const std::string what(nameOf(kind));
+  const Logged entry = store::Log::append(db, session, at, Event::erased, {{"place", place}, {"what", what}});
+  store::run(db, "INSERT OR IGNORE INTO erasure VALUES (?, ?, ?, ?)", session, place, what, entry.seq().value);
+}
+
+void eraseAtPlace(SQLite::Database& db, const Sat& sat, Millis at, ErasureKind kind) {
+  logErased(db, sat.session, at, sat.place, kind);
+  store::run(db, "DELETE FROM answer_words WHERE hand_in_id IN (SELECT id FROM hand_in WHERE session_id = ? AND place = ?)", sat.session, sat.place);
+  if (kind == ErasureKind::everything) {
+    // Rows below first: the guards ask the hand-in for its place.
+    store::run(db, "DELETE FROM answer WHERE hand_in_id IN (SELECT id FROM hand_in WHERE session_id = ? AND place = ?)", sat.session, sat.place);
+    store::run(db, "DELETE FROM hand_in WHERE session_id = ? AND place = ?", sat.session, sat.place);
+  }
+  store::run(db, "DELETE FROM place_person WHERE session_id = ? AND place = ?", sat.session, sat.place);
+}
+
+// The brewer's own words are promises, remarks and decisions.
+std::vector<std::int64_t> eraseHostWords(SQLite::Database& db, Millis at, ErasureKind kind) {
+  std::vector<std::int64_t> sessions;
+  auto rows = bound(db, "SELECT session_id FROM remark UNION SELECT session_id FROM promise");
+  while (rows.executeStep()) sessions.push_back(rows.getColumn(0).getInt64());
+  for (std::int64_t session : sessions) {
+    logErased(db, session, at, 0, kind);
+    store::run(db, "DELETE FROM remark WHERE session_id = ?", session);
+    store::run(db, "DELETE FROM promise WHERE session_id = ?", session);
+  }
+  return sessions;
+}
+
+void leaveDrafts(SQLite::Database& db, const TasterId& taster) {
+  std::vector<std::pair<std::int64_t, std::string>> drafts;
+  auto rows = bound(db, "SELECT session_id, body FROM session_draft");
+  while (rows.executeStep()) drafts.emplace_back(rows.getColumn(0).getInt64(), rows.getColumn(1).getString());
+  for (const auto& [session, body] : drafts) {
+    Draft draft = store::draftFrom(canon::Json::parse(body));
+    std::erase(draft.tasters, taster);
+    if (draft.pourer == taster) draft.pourer.reset();
+    store::run(db, "UPDATE session_draft SET body = ? WHERE session_id = ?", canon::canonical(store::draftJson(draft)), session);
+  }
+}
+
+// Deleting is not erasing: pages are overwritten (secure_delete), the log of writes emptied and the file written anew.
+void scrub(store::Store& store) {
+  try {
+    store.db().exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    store.db().exec("VACUUM");
+    store.db().exec("PRAGMA wal_checkpoint(TRUNCATE)");
+  } catch (const SQLite::Exception& error) {
+    store::rethrow(error);
+  }
+}
+
+}  // namespace
+
+std::vector<std::filesystem::path> copiesHolding(store::Store& store, Clock& clock, Chance& chance, const TasterId& taster) {
+  std::vector<std::filesystem::path> holding;
+  for (const store::Backup& copy : store::backups(store)) {
+    if (!copy.isThere) continue;
+    try {
+      const auto other = store::Store::open(copy.file, store::Access::read, clock, chance);
+      const bool holds = store::read(*other, [&](SQLite::Database& db) {
+        auto row = bound(db, "SELECT 1 FROM taster WHERE uid = ?", taster.text);
+        return row.executeStep();
+      });
+      if (holds) holding.push_back(copy.file);
+    } catch (const Problem&) {
+      holding.push_back(copy.file);  // it cannot be read, so it may hold the person
+    }
+  }
+  return holding;
+}
+
+Erased erase(store::Store& store, Clock& clock, Chance& chance, const TasterId& taster, ErasureKind kind, bool sure) {
+  if (!sure) throw Problem(Trouble::askTwice, "yes_cannot_be_undone");
+  Erased erased;
+  erased.sessions = store::write(store, [&](SQLite::Database& db) {
+    auto row = bound(db, "SELECT id, is_brewer FROM taster WHERE uid = ?", taster.text);
+    if (!row.executeStep()) throw Problem(Trouble::unknown, "taster", {{"what", "taster"}, {"text", taster.text}});
+    const auto id = row.getColumn(0).getInt64();
+    const bool isBrewer = row.getColumn(1).getInt() != 0;
+    const Millis at = clock.now();
+    std::vector<std::int64_t> sessions;
+    for (const Sat& sat : placesOf(db, id)) {
+      eraseAtPlace(db, sat, at, kind);
+      sessions.push_back(sat.session);
+    }
+    if (isBrewer)
+      for (std::int64_t session : eraseHostWords(db, at, kind)) sessions.push_back(session);
+    leaveDrafts(db, taster);
+    store::run(db, "DELETE FROM taster WHERE id = ?", id);
+    std::ranges::sort(sessions);
+    return static_cast<int>(std::ranges::unique(sessions).begin() - sessions.begin());
+  });
+  scrub(store);
+  erased.copies = copiesHolding(store, clock, chance, taster);
+  return erased;
+}
+
+}  // namespace oddglass::session

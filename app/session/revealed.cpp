@@ -1,0 +1,186 @@
+#include "blinding/stream.h"
+#include "domain/names.h"
+#include "domain/problem.h"
+#include "session/look.h"
+#include "session/record.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace oddglass::session {
+namespace {
+
+using canon::Json;
+
+std::string letters(int index) {
+  std::string text;
+  for (int n = index; n >= 0; n = n / 26 - 1) text.insert(text.begin(), static_cast<char>('A' + n % 26));
+  return text;
+}
+
+// A letter for every place, dealt by a stream of its own, so that letters do not follow the order of arrival and never change afterwards.
+std::map<Place, std::string> lettersOf(const SessionRecord& record) {
+  blinding::Stream names(record.key->seed, blinding::StreamName::names);
+  std::vector<int> order;
+  for (int place = 1; place <= record.plan.places; ++place) order.push_back(place - 1);
+  names.shuffle(order);
+  std::map<Place, std::string> all;
+  for (int place = 1; place <= record.plan.places; ++place) all[{place}] = letters(order[static_cast<std::size_t>(place - 1)]);
+  return all;
+}
+
+// Goes through a record's log and gathers what findings are worked out from.
+class Reader {
+ public:
+  explicit Reader(const SessionRecord& record) : record_(record) {
+    for (const auto& [code, slot] : record.key->lines) drawn_[code] = slot;
+    for (const RecordedPour& pour : record.key->poured) really_[pour.code] = pour.slot;
+  }
+
+  RevealedSession read() {
+    result_.id = record_.id;
+    result_.title = record_.title;
+    result_.cameFrom = record_.cameFrom;
+    result_.state = record_.state;
+    result_.plan = record_.plan;
+    result_.commitment = canon::hex(record_.commitment);
+    result_.sealMark = record_.sealMark;
+    for (const RecordedPromise& each : record_.promises) result_.promises[each.outcome] = each.text;
+    for (const store::LogEntry& entry : record_.log) note(entry, Json::parse(entry.body));
+    namePeople();
+    for (ShownPerson& person : result_.people) {
+      if (person.erased) continue;
+      for (int round = 1; round <= record_.plan.rounds; ++round) {
+        const RevealedFlight flight = flightOf(person.place, {round});
+        if (person.isMaker)
+          result_.makers.push_back({flight});
+        else
+          result_.panel.push_back({flight});
+      }
+    }
+    const Verification verification = check(record_);
+    for (const Check& each : verification.checks)
+      if (each.what == "commitment") result_.commitmentHolds = each.holds;
+    result_.pourSheetOpenings = verification.pourSheetOpenings;
+    return result_;
+  }
+
+ private:
+  void note(const store::LogEntry& entry, const Json& body) {
+    LoggedEvent event{entry.seq, entry.at, entry.event, std::nullopt, std::nullopt};
+    if (body.contains("place")) event.place = Place{body.at("place").get<int>()};
+    if (body.contains("round")) event.round = Round{body.at("round").get<int>()};
+    result_.log.push_back(event);
+    switch (entry.event) {
+      case Event::sealed: result_.sealedAt = entry.at; break;
+      case Event::revealed:
+      case Event::broken: result_.revealedAt = entry.at; break;
+      case Event::placeTaken:
+        result_.people.push_back({*event.place, named<ShownAs>(body.at("as").get<std::string>()).value_or(ShownAs::loose), {}, body.at("maker").get<bool>(),
+                                  false, event.place->value > record_.plan.places - record_.plan.spares, false});
+        break;
+      case Event::placeLeft: person(*event.place).left = true; break;
+      case Event::spilled: replaced_[{body.at("code").get<int>()}] = {body.at("by").get<int>()}; break;
+      case Event::voided: voided_[{*event.place, *event.round}] = named<VoidReason>(body.at("reason").get<std::string>()).value_or(VoidReason::other); break;
+      case Event::said: said(entry, body); break;
+      case Event::decided: result_.decision = remark(entry.seq); break;
+      case Event::erased:
+        if (event.place->value > 0 && body.at("what") == "everything") {
+          ++result_.erasedPeople;
+          person(*event.place).erased = true;
+        }
+        break;
+      case Event::pourSheetOpened:
+      case Event::poured:
+      case Event::asPoured:
+      case Event::opened:
+      case Event::began:
+      case Event::answered:
+      case Event::closed:
+      case Event::abandoned: break;
+    }
+  }
+
+  ShownPerson& person(Place place) {
+    const auto found = std::ranges::find(result_.people, place, &ShownPerson::place);
+    if (found == result_.people.end()) throw Problem(Trouble::storeDamaged, "log");
+    return *found;
+  }
+
+  std::string remark(Seq seq) const {
+    const auto found = std::ranges::find(record_.remarks, seq, &RecordedRemark::seq);
+    return found == record_.remarks.end() ? std::string() : found->text;
+  }
+
+  void said(const store::LogEntry& entry, const Json& body) {
+    SaidAloud aloud{entry.seq, entry.at, {}, remark(entry.seq)};
+    for (const Json& place : body.at("heard")) aloud.heardBy.insert({place.get<int>()});
+    result_.said.push_back(std::move(aloud));
+  }
+
+  void namePeople() {
+    const auto letter = lettersOf(record_);
+    for (ShownPerson& each : result_.people) {
+      const auto known = std::ranges::find(record_.people, each.place, &RecordedPerson::place);
+      if (known != record_.people.end() && each.as == ShownAs::signedName) each.shown = known->name;
+      if (known != record_.people.end() && each.as == ShownAs::nickname) each.shown = known->nickname;
+      if (each.shown.empty()) each.shown = letter.at(each.place);
+    }
+  }
+
+  RevealedFlight flightOf(Place place, Round round) const {
+    RevealedFlight flight;
+    flight.place = place;
+    flight.round = round;
+    std::vector<Code> codes;
+    for (const Cup& cup : record_.plan.cups) {
+      if (cup.place != place || cup.round != round || cup.spare != 0) continue;
+      Code code = cup.code;
+      for (auto next = replaced_.find(code); next != replaced_.end(); next = replaced_.find(code)) code = next->second;
+      codes.push_back(code);
+      flight.drawn.push_back(drawn_.at(cup.code));
+      const auto said = really_.find(code);
+      flight.poured.push_back(said == really_.end() ? std::optional(drawn_.at(code)) : said->second);
+    }
+    if (const auto aside = voided_.find({place, round}); aside != voided_.end()) flight.voided = aside->second;
+    const auto in = std::ranges::find_if(record_.handIns, [&](const RecordedHandIn& each) { return each.place == place && each.round == round; });
+    if (in != record_.handIns.end()) answer(flight, *in, codes);
+    return flight;
+  }
+
+  void answer(RevealedFlight& flight, const RecordedHandIn& in, const std::vector<Code>& codes) const {
+    flight.lockedAt = in.seq;
+    flight.lockedTime = in.at;
+    for (const RecordedReply& reply : in.replies) {
+      const auto item = std::ranges::find(record_.plan.items, reply.item, &SheetItem::item);
+      if (item == record_.plan.items.end() || !reply.value) continue;
+      if (item->kind == ItemKind::choose) {
+        const auto at = std::ranges::find(codes, Code{*reply.value});
+        if (at != codes.end()) flight.chosen = Position{static_cast<int>(at - codes.begin()) + 1};
+      } else if (item->kind == ItemKind::sureness) {
+        flight.sureness = static_cast<Sureness>(*reply.value);
+      } else if (item->kind == ItemKind::clue) {
+        flight.clue = static_cast<Clue>(*reply.value);
+      }
+    }
+    for (const RecordedWords& words : in.words) flight.words += (flight.words.empty() ? "" : " ") + words.text;
+  }
+
+  const SessionRecord& record_;
+  RevealedSession result_;
+  std::map<Code, Slot> drawn_;
+  std::map<Code, std::optional<Slot>> really_;
+  std::map<Code, Code> replaced_;
+  std::map<std::pair<Place, Round>, VoidReason> voided_;
+};
+
+}  // namespace
+
+RevealedSession revealed(store::Store& store, const SessionId& session) {
+  const SessionRecord record = session::record(store, session);
+  if (!record.key) throw Problem(Trouble::stillSealed, "session");
+  return Reader(record).read();
+}
+
+}  // namespace oddglass::session
