@@ -1,0 +1,94 @@
+#include "evening.h"
+#include "store/plan_json.h"
+#include "trouble.h"
+
+#include <catch2/catch.hpp>
+
+using namespace oddglass;
+using testing::Evening;
+using testing::troubleOf;
+
+namespace {
+
+// The evening's draft, changed, saved and sealed.
+template <class Change>
+Trouble refusedAfter(Change&& change) {
+  Evening evening;
+  return troubleOf([&] {
+    Draft draft = session::draft(*evening.store, evening.session);
+    change(draft, evening);
+    session::saveDraft(*evening.store, evening.clock, draft);
+    evening.seal();
+  });
+}
+
+}  // namespace
+
+TEST_CASE("a plan that cannot be sealed says why") {
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.title = "  "; }) == Trouble::empty);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.lots.pop_back(); }) == Trouble::needsTwoLots);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.lots[1] = draft.lots[0]; }) == Trouble::sameLotTwice);
+  CHECK(refusedAfter([](Draft& draft, Evening& evening) { draft.pourer = evening.maker; std::erase(draft.tasters, evening.maker); }) == Trouble::makerPours);
+  CHECK(refusedAfter([](Draft& draft, Evening& evening) { draft.pourer = evening.friends[0]; }) == Trouble::pourerTastes);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.tasters.clear(); }) == Trouble::noPanel);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.sought = Sought::alike; }) == Trouble::alikeNeedsLimit);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.limitPm = 501; }) == Trouble::limitTooWide);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.cupMl = 100; }) == Trouble::aboveCeiling);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.rounds = 0; }) == Trouble::outOfRange);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.careSettled = false; }) == Trouble::careNotHeard);
+  CHECK(refusedAfter([](Draft& draft, Evening& evening) {
+          shelf::move(*evening.store, evening.clock, draft.lots[0], StockChange::given, 12);
+        }) == Trouble::tooFewBottles);
+}
+
+TEST_CASE("a sealed plan is frozen and holds what the shelf said then") {
+  Evening evening;
+  evening.seal();
+  Beverage batch = shelf::beverage(*evening.store, shelf::lot(*evening.store, evening.mine).beverage);
+  batch.name = "Renamed afterwards";
+  batch.abvBp = 500;
+  shelf::save(*evening.store, evening.chance, batch);
+  const Plan plan = session::record(*evening.store, evening.session).plan;
+  CHECK(plan.lots[0].beverageName == "Heather mead");
+  CHECK(plan.lots[0].abvBp == 1200);
+  CHECK(plan.panelPlanned == 6);
+  CHECK(plan.makersPlanned == 1);
+  CHECK(plan.places == 8);
+  CHECK(plan.claim == Claim::people);
+  CHECK(troubleOf([&] { session::draft(*evening.store, evening.session); }) == Trouble::alreadySealed);
+  CHECK(troubleOf([&] { evening.seal(); }) == Trouble::alreadySealed);
+  CHECK(troubleOf([&] { session::discardDraft(*evening.store, evening.session); }) == Trouble::alreadySealed);
+}
+
+TEST_CASE("plan and draft go to text and back") {
+  Evening evening(3, 2);
+  const Draft draft = session::draft(*evening.store, evening.session);
+  Draft same = store::draftFrom(store::draftJson(draft));
+  same.id = draft.id;
+  same.title = draft.title;
+  same.guestTitle = draft.guestTitle;
+  CHECK(same == draft);
+  evening.seal();
+  const session::SessionRecord record = session::record(*evening.store, evening.session);
+  CHECK(store::planFrom(canon::Json::parse(record.planText)) == record.plan);
+}
+
+TEST_CASE("the brewer may taste alone; two makers without a panel may not") {
+  Evening evening;
+  Draft draft = session::draft(*evening.store, evening.session);
+  draft.tasters = {evening.maker};
+  draft.rounds = 5;
+  draft.cupMl = 10;
+  session::saveDraft(*evening.store, evening.clock, draft);
+  evening.seal();
+  CHECK(session::record(*evening.store, evening.session).plan.claim == Claim::me);
+}
+
+TEST_CASE("the seal says nothing of the key before the reveal") {
+  Evening evening;
+  evening.seal();
+  const session::SessionRecord record = session::record(*evening.store, evening.session);
+  CHECK_FALSE(record.key);
+  CHECK(record.handIns.empty());
+  CHECK(troubleOf([&] { session::revealed(*evening.store, evening.session); }) == Trouble::stillSealed);
+}
