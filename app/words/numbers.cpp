@@ -152,13 +152,35 @@ std::string shareRange(const Voice& voice, double low, double high) {
              {{"low", shareEnd(voice, low, End::low)}, {"high", shareEnd(voice, high, End::high)}});
 }
 
+namespace {
+
+struct Fraction {
+  int count, of;
+};
+/// The share in the roundest terms that lose nothing.
+Fraction fractionOf(int perMille) {
+  for (const int of : {10, 4, 100})
+    if (perMille * of % 1000 == 0) return {perMille * of / 1000, of};
+  return {perMille, 1000};
+}
+
+}  // namespace
+
 std::string shareLimit(const Voice& voice, int perMille) {
   if (perMille == 500) return say(voice, QT_TRANSLATE_NOOP("words", "half"));
-  for (const int of : {10, 4, 100}) {
-    if (perMille * of % 1000 == 0)
-      return say(voice, QT_TRANSLATE_NOOP("words", "{n} in {of}"), {{"n", whole(voice, perMille * of / 1000)}, {"of", whole(voice, of)}});
-  }
-  return say(voice, QT_TRANSLATE_NOOP("words", "{n} in {of}"), {{"n", whole(voice, perMille)}, {"of", whole(voice, 1000)}});
+  const Fraction share = fractionOf(perMille);
+  return say(voice, QT_TRANSLATE_NOOP("words", "{n} in {of}"), {{"n", whole(voice, share.count)}, {"of", whole(voice, share.of)}});
+}
+
+std::string timesLimit(const Voice& voice, int perMille) {
+  if (perMille == 500) return say(voice, QT_TRANSLATE_NOOP("words", "half the time"));
+  const Fraction share = fractionOf(perMille);
+  return sayCount(voice, QT_TRANSLATE_NOOP("words", "once in {of}"), QT_TRANSLATE_NOOP("words", "{n} times in {of}"), share.count, {{"of", whole(voice, share.of)}});
+}
+
+std::string howOften(const Voice& voice, int times) {
+  if (times == 2) return say(voice, QT_TRANSLATE_NOOP("words", "twice"));
+  return say(voice, QT_TRANSLATE_NOOP("words", "{n} times"), {{"n", spelled(voice, times)}});
 }
 
 std::string risk(const Voice& voice, int perMille) {

@@ -44,6 +44,11 @@ std::string shareRange(const Voice& voice, double low, double high);
 /// A limit in 1/1000 of people: 300 is "3 in 10", 250 "1 in 4", 333 "333 in 1,000".
 std::string shareLimit(const Voice& voice, int perMille);
 
+/// The same as a share of times: 300 is "3 times in 10", 500 "half the time", 100 "once in 10".
+std::string timesLimit(const Voice& voice, int perMille);
+/// "twice", "three times"; for two and more.
+std::string howOften(const Voice& voice, int times);
+
 /// A risk that was set, in 1/1000: 50 is "5 times in 100", 10 "once in 100", 5 "5 times in 1,000".
 std::string risk(const Voice& voice, int perMille);
 

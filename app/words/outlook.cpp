@@ -37,9 +37,7 @@ std::string alikeLine(const Voice& voice, const planning::AlikeOutlook& alike) {
 }  // namespace
 
 std::string canTaste(const Voice& voice, Claim claim, int sharePm) {
-  if (claim == Claim::me)
-    return sharePm == 500 ? say(voice, QT_TRANSLATE_NOOP("words", "you can taste half the time"))
-                          : say(voice, QT_TRANSLATE_NOOP("words", "you can taste {share} times"), {{"share", shareLimit(voice, sharePm)}});
+  if (claim == Claim::me) return say(voice, QT_TRANSLATE_NOOP("words", "you can taste {often}"), {{"often", timesLimit(voice, sharePm)}});
   return say(voice, QT_TRANSLATE_NOOP("words", "{share} can taste"), {{"share", shareLimit(voice, sharePm)}});
 }
 

@@ -3,15 +3,9 @@
 #include "domain/revealed.h"
 #include "words/voice.h"
 
-#include <vector>
-
 namespace oddglass::words {
 
-/// What went otherwise than planned, one sentence each, without any person or place: for the room as well. The commitment that does not hold stands
-/// first. Empty when all went as planned.
-std::vector<std::string> deviations(const Voice& voice, const RevealedSession& session);
-
-/// The same where somebody has broken the seal early: "The key was opened at 20:05, before ...". Empty for a session that was not.
+/// Where somebody has broken the seal early: "The key was opened at 20:05, before ...". Empty for a session that was not.
 std::string brokenLine(const Voice& voice, const RevealedSession& session);
 
 /// How often the pour sheet was opened: always said.

@@ -1,0 +1,138 @@
+#include "words/came_out.h"
+
+#include "words/record.h"
+#include "words/mark.h"
+#include "words/numbers.h"
+#include "words/reading.h"
+#include "words/verdict.h"
+
+namespace oddglass::words {
+namespace {
+
+using insight::Caution;
+using insight::Findings;
+using insight::Verdict;
+
+std::string caution(const Voice& voice, Caution each, const Findings& findings) {
+  switch (each) {
+    case Caution::roundsPooled:
+      return say(voice, QT_TRANSLATE_NOOP("words", "The same people tasted several times, so the verdict speaks of this table, not of people at large."));
+    case Caution::fewerThanPlanned: return say(voice, QT_TRANSLATE_NOOP("words", "Fewer answers count than were planned."));
+    case Caution::halfLikelyMissed:
+      if (findings.verdict != Verdict::notShown) return {};
+      return say(voice, QT_TRANSLATE_NOOP("words", "This was a small tasting: it would have missed what {what} more often than not."), {{"what", canTell(voice, findings.claim, 500)}});
+    case Caution::mostlyLookOrFizz:
+      return say(voice, QT_TRANSLATE_NOOP("words", "A third or more of the right answers came from look or fizz. (The third is our own threshold.)"));
+    case Caution::placeHabit:
+      return say(voice, QT_TRANSLATE_NOOP("words", "Looked at afterwards: the wrong answers favoured one place among the cups. This is no part of the verdict."));
+    case Caution::countsOnly: return {};
+  }
+  return {};
+}
+
+std::vector<std::string> first(const Voice& voice, const RevealedSession& session) {
+  std::vector<std::string> lines;
+  if (!session.commitmentHolds)
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Plan or key are not what was sealed. Nothing below can be trusted as a blind result, and this stays with the session for good.")));
+  if (const std::string broken = brokenLine(voice, session); !broken.empty()) lines.push_back(broken);
+  if (session.cameFrom == CameFrom::demo) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "This is a demo: drinks, people and answers are invented.")));
+  if (session.cameFrom == CameFrom::import) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "This session was read from a file, not tasted here.")));
+  return lines;
+}
+
+std::string promiseFor(const Voice& voice, const RevealedSession& session, Verdict verdict) {
+  const auto written = [&](Outcome outcome) -> std::string {
+    const auto found = session.promises.find(outcome);
+    if (found == session.promises.end() || found->second.empty()) return {};
+    return say(voice, QT_TRANSLATE_NOOP("words", "Written before anything was poured, for this outcome: {text}"), {{"text", quoted(voice, found->second)}});
+  };
+  switch (verdict) {
+    case Verdict::shown:
+    case Verdict::both: return written(Outcome::shown);
+    case Verdict::notShown: return written(Outcome::notShown);
+    case Verdict::alike: return written(Outcome::alike);
+    case Verdict::none: return {};
+  }
+  return {};
+}
+
+}  // namespace
+
+std::string lotTitle(const Voice& voice, const PlannedLot& lot) {
+  if (lot.lotName.empty()) return lot.beverageName;
+  return say(voice, QT_TRANSLATE_NOOP("words", "{drink}, {lot}"), {{"drink", lot.beverageName}, {"lot", lot.lotName}});
+}
+
+std::string deviationLine(const Voice& voice, const insight::Deviation& deviation) {
+  const int n = deviation.count;
+  switch (deviation.kind) {
+    case insight::DeviationKind::commitmentBroken: return say(voice, QT_TRANSLATE_NOOP("words", "Plan or key are not what was sealed."));
+    case insight::DeviationKind::pourSheetOpened: return openingsLine(voice, n);
+    case insight::DeviationKind::pouredOtherwise:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 cup held another drink than the sheet says. It is counted as it was poured."),
+                      QT_TRANSLATE_NOOP("words", "{n} cups held another drink than the sheet says. They are counted as they were poured."), n);
+    case insight::DeviationKind::notSure:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "Of 1 cup the pourer was not sure."), QT_TRANSLATE_NOOP("words", "Of {n} cups the pourer was not sure."), n);
+    case insight::DeviationKind::spilled:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 cup was spilled and poured again under a spare code."),
+                      QT_TRANSLATE_NOOP("words", "{n} cups were spilled and poured again under spare codes."), n);
+    case insight::DeviationKind::voided:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 flight was set aside and does not count."), QT_TRANSLATE_NOOP("words", "{n} flights were set aside and do not count."), n);
+    case insight::DeviationKind::missing:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 answer is missing and was not filled in."), QT_TRANSLATE_NOOP("words", "{n} answers are missing and were not filled in."), n);
+    case insight::DeviationKind::late:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 person came late and took a spare place."), QT_TRANSLATE_NOOP("words", "{n} people came late and took spare places."), n);
+    case insight::DeviationKind::left:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 person stopped before the end."), QT_TRANSLATE_NOOP("words", "{n} people stopped before the end."), n);
+    case insight::DeviationKind::said:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "Once something was said aloud."), QT_TRANSLATE_NOOP("words", "{n} times something was said aloud."), n);
+    case insight::DeviationKind::erased:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "What 1 person left here was destroyed at their wish, and everything was worked out again."),
+                      QT_TRANSLATE_NOOP("words", "What {n} people left here was destroyed at their wish, and everything was worked out again."), n);
+  }
+  return {};
+}
+
+CameOut cameOut(const Voice& voice, const RevealedSession& session, const Findings& findings) {
+  CameOut out;
+  out.first = first(voice, session);
+  const Spoken spoken = speak(voice, findings);
+  out.shape = spoken.shape;
+  out.word = spoken.word;
+  out.headline = spoken.headline;
+  out.under = spoken.under;
+  out.notSaid = spoken.notSaid;
+  out.next = spoken.next;
+  std::vector<std::string> drinks;
+  for (const PlannedLot& lot : session.plan.lots) drinks.push_back(lotTitle(voice, lot));
+  if (drinks.size() == 2) out.what = say(voice, QT_TRANSLATE_NOOP("words", "{one} beside {other}"), {{"one", drinks[0]}, {"other", drinks[1]}});
+  out.count = countLine(voice, findings);
+  out.range = rangeLine(voice, findings, session.plan.rounds);
+  out.missed = missedLine(voice, findings);
+  out.weaker = weakerLine(voice, findings);
+  out.howKnew = howKnewLine(voice, findings);
+  out.sureness = surenessLine(voice, findings);
+  out.method = methodLine(voice, findings);
+  out.interval = intervalWords(voice, findings);
+  for (const Caution each : findings.cautions)
+    if (const std::string line = caution(voice, each, findings); !line.empty()) out.cautions.push_back(line);
+  for (const insight::Deviation& each : findings.deviations)
+    if (each.kind != insight::DeviationKind::commitmentBroken) out.deviations.push_back(deviationLine(voice, each));
+  out.promise = promiseFor(voice, session, findings.verdict);
+  if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});
+  return out;
+}
+
+std::vector<std::string> CameOut::lines() const {
+  std::vector<std::string> all;
+  const auto add = [&](const std::string& line) {
+    if (!line.empty()) all.push_back(line);
+  };
+  for (const std::string* each : {&under, &count, &notSaid, &range, &missed, &weaker, &howKnew, &sureness}) add(*each);
+  for (const std::string& each : cautions) add(each);
+  for (const std::string& each : deviations) add(each);
+  for (const std::string* each : {&next, &promise, &decision, &method}) add(*each);
+  return all;
+}
+
+}  // namespace oddglass::words

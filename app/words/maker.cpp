@@ -1,0 +1,72 @@
+#include "words/maker.h"
+
+#include "words/mark.h"
+#include "words/numbers.h"
+
+#include <algorithm>
+
+namespace oddglass::words {
+namespace {
+
+const ShownPerson* personAt(const RevealedSession& session, Place place) {
+  for (const ShownPerson& each : session.people)
+    if (each.place == place) return &each;
+  return nullptr;
+}
+
+bool hasRow(const ShownPerson* person) { return person && !person->erased && person->as != ShownAs::loose && !person->shown.empty(); }
+
+std::string ofCount(const Voice& voice, int right, int trials) {
+  return say(voice, QT_TRANSLATE_NOOP("words", "{right} of {trials}"), {{"right", whole(voice, right)}, {"trials", whole(voice, trials)}});
+}
+
+std::string remark(const Voice& voice, const RevealedSession& session, const RevealedFlight& flight) {
+  const ShownPerson* person = personAt(session, flight.place);
+  if (!hasRow(person)) return quoted(voice, flight.words);
+  return say(voice, QT_TRANSLATE_NOOP("words", "{name}: {text}"), {{"name", person->shown}, {"text", quoted(voice, flight.words)}});
+}
+
+}  // namespace
+
+MakerPart makerPart(const Voice& voice, const RevealedSession& session, const insight::Findings& findings) {
+  MakerPart part;
+  for (const insight::MakerLine& each : findings.makers) {
+    const ShownPerson* person = personAt(session, each.place);
+    const Values values{{"right", ofCount(voice, each.right, each.trials)}, {"name", hasRow(person) ? person->shown : std::string()}};
+    part.makers.push_back(hasRow(person) ? say(voice, QT_TRANSLATE_NOOP("words", "A maker, beside the panel and not counted with it: {name}, {right} right."), values)
+                                         : say(voice, QT_TRANSLATE_NOOP("words", "A maker, beside the panel and not counted with it: {right} right."), values));
+  }
+  int withoutRow = 0;
+  if (findings.claim != Claim::me) {
+    for (const insight::PersonLine& each : insight::panelByPerson(session)) {
+      const ShownPerson* person = personAt(session, each.place);
+      if (hasRow(person)) part.people.push_back({person->shown, ofCount(voice, each.right, each.trials)});
+      else ++withoutRow;
+    }
+  }
+  if (withoutRow > 0)
+    part.onlyInSums = sayCount(voice, QT_TRANSLATE_NOOP("words", "1 person asked to be only in the sums."), QT_TRANSLATE_NOOP("words", "{n} people asked to be only in the sums."), withoutRow);
+  if (findings.peopleDiffer) {
+    const bool differ = findings.peopleDiffer->pValue <= findings.alphaPm / 1000.0;
+    part.differ = say(voice, differ ? QT_TRANSLATE_NOOP("words", "Looked at afterwards: people seem to differ in how well they tell; were they all alike, as much would come up {often}. Read single people's counts with care: much of their spread is luck.")
+                                    : QT_TRANSLATE_NOOP("words", "Looked at afterwards: nothing shows that people differ in how well they tell. Single people's counts are mostly luck."),
+                      {{"often", timesIn(voice, findings.peopleDiffer->pValue)}});
+  }
+  std::vector<std::string> unattributed;
+  const auto collect = [&](const auto& flights) {
+    for (const auto& flight : flights) {
+      if (flight.words.empty()) continue;
+      (hasRow(personAt(session, flight.place)) ? part.remarks : unattributed).push_back(remark(voice, session, flight));
+    }
+  };
+  collect(session.panel);
+  collect(session.makers);
+  // In the order of the letters, so that the order of the places tells nothing about who wrote what.
+  std::sort(unattributed.begin(), unattributed.end());
+  part.remarks.insert(part.remarks.end(), unattributed.begin(), unattributed.end());
+  for (const SaidAloud& each : session.said)
+    if (!each.words.empty()) part.said.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{time}: {text}"), {{"time", timeOfDay(voice, each.at)}, {"text", quoted(voice, each.words)}}));
+  return part;
+}
+
+}  // namespace oddglass::words
