@@ -16,7 +16,7 @@ using insight::Verdict;
 std::string caution(const Voice& voice, Caution each, const Findings& findings) {
   switch (each) {
     case Caution::roundsPooled:
-      return say(voice, QT_TRANSLATE_NOOP("words", "The same people tasted several times, so the verdict speaks of this table, not of people at large."));
+      return say(voice, QT_TRANSLATE_NOOP("words", "People tasted several times each, so the verdict speaks of this table, not of people at large."));
     case Caution::fewerThanPlanned: return say(voice, QT_TRANSLATE_NOOP("words", "Fewer answers count than were planned."));
     case Caution::halfLikelyMissed:
       if (findings.verdict != Verdict::notShown) return {};

@@ -98,7 +98,7 @@ std::string rangeLine(const Voice& voice, const Findings& findings, int rounds) 
   switch (range->by) {
     case insight::RangeBy::exact: return say(voice, QT_TRANSLATE_NOOP("words", "How many of people like these can tell: {range}."), values);
     case insight::RangeBy::people:
-      return say(voice, QT_TRANSLATE_NOOP("words", "The same people tasted {often}, so people are counted and not cups, and the range is wide: {range} of such people can tell."), values);
+      return say(voice, QT_TRANSLATE_NOOP("words", "People tasted {often} each, so people are counted and not cups, and the range is wide: {range} of such people can tell."), values);
     case insight::RangeBy::self: return say(voice, QT_TRANSLATE_NOOP("words", "In how many of your tastings you can tell: {range}."), values);
   }
   return {};

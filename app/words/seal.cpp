@@ -34,7 +34,7 @@ std::vector<std::string> rule(const Voice& voice, const SealFacts& facts) {
     values["limit"] = shareLimit(voice, *facts.limitPm);
     if (facts.alikeAtMost) {
       values["most"] = whole(voice, *facts.alikeAtMost);
-      lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "They count as alike up to {most} right answers of {trials}: fewer than {limit} people may still be able to tell."), values));
+      lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "They count as alike up to {most} right answers of {trials}: fewer than {limit} of people may still be able to tell."), values));
     } else {
       lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "So few tastings cannot come out as alike within a limit of {limit}, whatever is answered."), values));
     }

@@ -75,7 +75,7 @@ void speakAlike(const Voice& voice, const Findings& findings, Spoken& spoken) {
   spoken.shape = Shape::bars;
   spoken.word = say(voice, QT_TRANSLATE_NOOP("words", "alike"));
   switch (findings.claim) {
-    case Claim::people: spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Alike within your limit: fewer than {limit} people like these can tell."), values); break;
+    case Claim::people: spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Alike within your limit: fewer than {limit} of people like these can tell."), values); break;
     case Claim::table: spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Alike within your limit: at this table fewer than {limit} could tell."), values); break;
     case Claim::me: spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Alike within your limit: you could tell less often than {limit}."), {{"limit", timesLimit(voice, findings.limitPm.value_or(0))}}); break;
   }
