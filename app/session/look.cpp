@@ -16,7 +16,7 @@ std::vector<SessionLine> sessions(store::Store& store) {
              coalesce(p.seal_mark, ''), (SELECT count(*) FROM hand_in h WHERE h.session_id = s.id),
              coalesce(nullif((SELECT count(*) FROM place_taken t WHERE t.session_id = s.id), 0),
                       (SELECT count(*) FROM place c WHERE c.session_id = s.id AND c.is_spare = 0)),
-             coalesce(json_extract(coalesce(p.body, d.body), '$.question'), 'differ')
+             coalesce(p.question, json_extract(d.body, '$.question'), 'differ')
         FROM session s
         LEFT JOIN session_plan p ON p.session_id = s.id
         LEFT JOIN session_draft d ON d.session_id = s.id

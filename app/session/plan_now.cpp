@@ -22,8 +22,9 @@ PlanNow planNow(SQLite::Database& db, std::int64_t session) {
 
 void writePlan(SQLite::Database& db, std::int64_t session, const Plan& plan, const std::string& text, const canon::Digest& commitment,
                const std::string& sealMark) {
-  auto insert = bound(db, "INSERT INTO session_plan (session_id, body, seal_mark, commitment) VALUES (?, ?, ?, ?)", session, text, sealMark);
-  store::bindBlob(insert, 4, commitment);
+  auto insert = bound(db, "INSERT INTO session_plan (session_id, body, question, seal_mark, commitment) VALUES (?, ?, ?, ?, ?)", session, text,
+                      std::string(nameOf(plan.question)), sealMark);
+  store::bindBlob(insert, 5, commitment);
   insert.exec();
   for (const PlannedLot& lot : plan.lots)
     store::run(db, "INSERT INTO session_lot SELECT ?, ?, id FROM lot WHERE uid = ?", session, lot.slot.value, lot.lot.text);

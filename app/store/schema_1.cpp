@@ -167,6 +167,7 @@ CREATE TRIGGER draft_only_before_seal BEFORE INSERT ON session_draft
 CREATE TABLE session_plan (                -- [frozen] names, strengths, allergens as they were; reports read these, never the live shelf
   session_id   INTEGER PRIMARY KEY REFERENCES session (id),
   body         TEXT NOT NULL CHECK (body GLOB '{*}'),     -- canonical JSON, hashed
+  question     TEXT NOT NULL,              -- as in the body, for lists
   commitment   BLOB NOT NULL CHECK (length(commitment) = 32),
   seal_mark    TEXT NOT NULL CHECK (length(seal_mark) = 11)
 ) STRICT;
