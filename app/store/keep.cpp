@@ -1,15 +1,20 @@
 #include "store/keep.h"
 
 #include "domain/problem.h"
-#include "store/lock.h"
+#include "store/copy.h"
 #include "store/step.h"
 
+#include <algorithm>
 #include <chrono>
+#include <cstdio>
+#include <tuple>
 
 namespace oddglass::store {
 namespace {
 
 namespace fs = std::filesystem;
+
+constexpr const char* ending = ".oddglass";
 
 const char* word(BackupReason reason) {
   switch (reason) {
@@ -19,6 +24,12 @@ const char* word(BackupReason reason) {
     case BackupReason::beforeRestore: return "before_restore";
   }
   return "asked";
+}
+
+BackupReason reasonOf(const std::string& text) {
+  for (BackupReason reason : {BackupReason::beforeMigration, BackupReason::afterReveal, BackupReason::beforeRestore})
+    if (text.find(word(reason)) != std::string::npos) return reason;
+  return BackupReason::asked;
 }
 
 // 20261125-201405-123, in UTC: sorts by time and says nothing of what is inside.
@@ -35,48 +46,60 @@ std::string stamp(Millis at) {
   return text;
 }
 
-fs::path freeName(const fs::path& store, Millis at, BackupReason reason) {
-  const fs::path folder = store.parent_path() / "backups";
+fs::path folderOf(const fs::path& store) { return fs::absolute(store).parent_path() / "backups"; }
+
+std::vector<fs::path> inFolder(const fs::path& store) {
+  std::vector<fs::path> files;
   std::error_code error;
-  fs::create_directories(folder, error);
-  if (error) throw Problem(Trouble::storeReadOnly, "backup", {{"file", folder.string()}});
-  const std::string name = store.stem().string() + "-" + stamp(at) + "-" + word(reason);
-  fs::path file = folder / (name + ".oddglass");
-  for (int n = 2; fs::exists(file); ++n) file = folder / (name + "-" + std::to_string(n) + ".oddglass");
-  return file;
+  for (fs::directory_iterator each(folderOf(store), error), end; !error && each != end; each.increment(error))
+    if (each->path().filename().string().starts_with(store.stem().string() + "-")) files.push_back(each->path());
+  return files;
 }
 
-void note(SQLite::Database& db, const fs::path& copy, Millis at, BackupReason reason) {
-  run(db, "INSERT OR REPLACE INTO backup_made VALUES (?, ?, ?)", fs::absolute(copy).string(), at, std::string(word(reason)));
+Millis writtenAt(const fs::path& file) {
+  std::error_code error;
+  const auto time = fs::last_write_time(file, error);
+  if (error) return 0;
+  return std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::file_clock::to_sys(time).time_since_epoch()).count();
 }
 
-// A name that was only looked at and never used must not stay behind.
-void copyInto(Store& store, const fs::path& copy) {
-  const fs::path part = copy.string() + ".part";
-  std::error_code ignored;
-  fs::remove(part, ignored);
-  try {
-    auto vacuum = bound(store.db(), "VACUUM INTO ?", part.string());
-    vacuum.exec();
-  } catch (const SQLite::Exception& error) {
-    fs::remove(part, ignored);
-    rethrow(error);
+std::vector<Backup> noted(SQLite::Database& db) {
+  std::vector<Backup> all;
+  SQLite::Statement rows(db, "SELECT path, at, reason FROM backup_made");
+  while (rows.executeStep()) {
+    std::error_code ignored;
+    const fs::path file = rows.getColumn(0).getString();
+    all.push_back({file, rows.getColumn(1).getInt64(), reasonOf(rows.getColumn(2).getString()), fs::exists(file, ignored)});
   }
-  std::error_code error;
-  fs::rename(part, copy, error);
-  if (error) {
-    fs::remove(part, ignored);
-    throw Problem(Trouble::storeReadOnly, "backup", {{"file", copy.string()}});
-  }
+  return all;
 }
 
 }  // namespace
 
+fs::path freeName(const fs::path& store, Millis at, BackupReason reason) {
+  std::error_code error;
+  fs::create_directories(folderOf(store), error);
+  if (error) throw Problem(error == std::errc::no_space_on_device ? Trouble::diskFull : Trouble::storeReadOnly, "backup", {{"file", folderOf(store).string()}});
+  const std::string name = store.stem().string() + "-" + stamp(at) + "-" + word(reason);
+  fs::path file = folderOf(store) / (name + ending);
+  for (int n = 2; fs::exists(file, error); ++n) file = folderOf(store) / (name + "-" + std::to_string(n) + ending);
+  return file;
+}
+
+void note(SQLite::Database& db, const Backup& backup) {
+  run(db, "INSERT OR REPLACE INTO backup_made VALUES (?, ?, ?)", fs::absolute(backup.file).string(), backup.at, std::string(word(backup.reason)));
+}
+
 void keepCopyAs(Store& store, Clock& clock, const fs::path& copy, BackupReason reason) {
-  if (fs::exists(copy)) throw Problem(Trouble::alreadyThere, "out", {{"text", copy.string()}});
-  copyInto(store, copy);
-  if (store.access() == Access::write)
-    write(store, [&](SQLite::Database& db) { note(db, copy, clock.now(), reason); });
+  std::error_code error;
+  if (fs::exists(copy, error)) throw Problem(Trouble::alreadyThere, "out", {{"text", copy.string()}});
+  write(store, [&](SQLite::Database& db) { note(db, {copy, clock.now(), reason, true}); });
+  try {
+    copyInto(store.db(), copy, "out");
+  } catch (const Problem&) {
+    write(store, [&](SQLite::Database& db) { run(db, "DELETE FROM backup_made WHERE path = ?", fs::absolute(copy).string()); });
+    throw;
+  }
 }
 
 fs::path keepCopy(Store& store, Clock& clock, BackupReason reason) {
@@ -86,66 +109,33 @@ fs::path keepCopy(Store& store, Clock& clock, BackupReason reason) {
 }
 
 std::vector<Backup> backups(Store& store) {
-  return read(store, [](SQLite::Database& db) {
-    std::vector<Backup> all;
-    SQLite::Statement rows(db, "SELECT path, at, reason FROM backup_made ORDER BY at DESC, path DESC");
-    while (rows.executeStep()) {
-      Backup backup{rows.getColumn(0).getString(), rows.getColumn(1).getInt64(), BackupReason::asked, false};
-      for (BackupReason reason : {BackupReason::beforeMigration, BackupReason::afterReveal, BackupReason::beforeRestore})
-        if (rows.getColumn(2).getString() == word(reason)) backup.reason = reason;
-      std::error_code ignored;
-      backup.isThere = fs::exists(backup.file, ignored);
-      all.push_back(std::move(backup));
-    }
-    return all;
-  });
+  std::vector<Backup> all = read(store, noted);
+  for (const fs::path& file : inFolder(store.file())) {
+    const bool isKnown = std::ranges::any_of(all, [&](const Backup& each) { return each.file == file; });
+    if (!isKnown && file.extension() == ending) all.push_back({file, writtenAt(file), reasonOf(file.filename().string()), true});
+  }
+  std::ranges::sort(all, [](const Backup& a, const Backup& b) { return std::tie(a.at, a.file) > std::tie(b.at, b.file); });
+  return all;
 }
 
-fs::path restore(const fs::path& store, const fs::path& copy, Clock& clock, Chance& chance) {
-  std::error_code error;
-  if (fs::exists(store, error) && fs::equivalent(store, copy, error)) throw Problem(Trouble::alreadyThere, "file", {{"text", copy.string()}});
-  {
-    // Looked at first, as a reader: nothing is written to it.
-    const auto seen = Store::open(copy, Access::read, clock, chance);
-    if (!isWhole(*seen)) throw Problem(Trouble::storeDamaged, "file", {{"file", copy.string()}});
-  }
-  const fs::path part = store.string() + ".part";
-  fs::remove(part, error);
-  if (store.has_parent_path()) fs::create_directories(store.parent_path(), error);
-  {
-    Lock lock(store);
-    fs::path former;
-    if (fs::exists(store)) {
-      former = freeName(store, clock.now(), BackupReason::beforeRestore);
-      fs::rename(store, former, error);
-      if (error) throw Problem(Trouble::storeReadOnly, "store", {{"file", store.string()}});
-      for (const char* tail : {"-wal", "-shm"})
-        if (fs::exists(store.string() + tail)) fs::rename(store.string() + tail, former.string() + tail, error);
-    }
-    fs::copy_file(copy, part, error);
-    if (!error) fs::rename(part, store, error);
-    if (error) {
-      std::error_code ignored;
-      fs::remove(part, ignored);
-      if (!former.empty()) {
-        fs::rename(former, store, ignored);
-        for (const char* tail : {"-wal", "-shm"})
-          if (fs::exists(former.string() + tail)) fs::rename(former.string() + tail, store.string() + tail, ignored);
-      }
-      throw Problem(error == std::errc::no_space_on_device ? Trouble::diskFull : Trouble::storeReadOnly, "store", {{"file", store.string()}});
-    }
-    return former;
+void clearHalfCopies(const fs::path& store) {
+  std::error_code ignored;
+  for (const fs::path& file : inFolder(store)) {
+    const std::string name = file.filename().string();
+    if (name.ends_with(".part") || name.ends_with(".part-journal")) fs::remove(file, ignored);
   }
 }
 
-bool isWhole(Store& store) {
+bool isWhole(SQLite::Database& db) {
   try {
-    if (store.db().execAndGet("PRAGMA integrity_check").getString() != "ok") return false;
-    SQLite::Statement broken(store.db(), "PRAGMA foreign_key_check");
+    if (db.execAndGet("PRAGMA integrity_check").getString() != "ok") return false;
+    SQLite::Statement broken(db, "PRAGMA foreign_key_check");
     return !broken.executeStep();
   } catch (const SQLite::Exception&) {
     return false;
   }
 }
+
+bool isWhole(Store& store) { return isWhole(store.db()); }
 
 }  // namespace oddglass::store

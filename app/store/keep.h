@@ -17,18 +17,23 @@ struct Backup {
   bool isThere = false;
 };
 
-/// Copies the store as it is now into the folder "backups" beside it, under a name made of the day and time, and says where.
-/// Throws Problem diskFull or storeReadOnly; half a copy is taken away again.
+/// Copies the store as it is now into the folder "backups" beside it, under a name made of the day and time, and says where. The store notes the copy
+/// first, so that the copy knows of itself. Throws Problem diskFull or storeReadOnly; half a copy is taken away again.
 std::filesystem::path keepCopy(Store& store, Clock& clock, BackupReason reason);
 
-/// The same under a name of the caller's. Refuses a file that is there already (Problem alreadyThere).
+/// The same under a name of the caller's. Refuses a file that is there already (Problem alreadyThere); all its problems name "out".
 void keepCopyAs(Store& store, Clock& clock, const std::filesystem::path& copy, BackupReason reason);
 
-/// Copies known to have been made, newest first.
+/// Copies that were made and those that lie in the folder "backups", newest first.
 std::vector<Backup> backups(Store& store);
 
-/// Puts a backup in the store's place. The store must be closed; what stood there is kept as a backup first. The copy is checked before anything
-/// is touched: Problem storeForeign, storeNewer, storeDamaged, storeMissing. Returns where the former store was kept (empty when there was none).
+/// Takes away what a backup that was cut short has left in the folder "backups". Only while the lock of the store is held.
+void clearHalfCopies(const std::filesystem::path& store);
+
+/// Puts a backup in the store's place, an older version too. The store must be closed; what stood there, whatever it was, is kept as a backup first,
+/// and the backups it knew of stay known. The copy is checked before anything is touched: Problem storeForeign, storeNewer, storeDamaged, storeMissing,
+/// alreadyThere for the store itself (all name "file"). Then storeInUse, diskFull, storeReadOnly; the former store stands then as it did.
+/// Returns where the former store was kept (empty when there was none).
 std::filesystem::path restore(const std::filesystem::path& store, const std::filesystem::path& copy, Clock& clock, Chance& chance);
 
 /// True when SQLite finds the file whole (integrity and foreign keys).

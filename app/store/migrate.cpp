@@ -3,9 +3,10 @@
 #include "canon/digest.h"
 #include "domain/names.h"
 #include "domain/state.h"
+#include "store/keep.h"
 #include "store/schema.h"
+#include "store/step.h"
 
-#include <functional>
 #include <string>
 #include <vector>
 
@@ -41,27 +42,26 @@ void firstShape(SQLite::Database& db, Clock& clock, Chance& chance) {
   db.exec("INSERT INTO house_rules (one) VALUES (1)");
 }
 
-using Step = std::function<void(SQLite::Database&, Clock&, Chance&)>;
+}  // namespace
+
 const std::vector<Step>& steps() {
   static const std::vector<Step> all{firstShape};
   return all;
 }
 
-}  // namespace
-
 int newestVersion() { return static_cast<int>(steps().size()); }
 
 int versionOf(SQLite::Database& db) { return db.execAndGet("PRAGMA user_version").getInt(); }
 
-void migrateTo(SQLite::Database& db, int version, Clock& clock, Chance& chance) {
-  for (int at = versionOf(db); at < version; ++at) {
-    SQLite::Transaction transaction(db, SQLite::TransactionBehavior::IMMEDIATE);
-    steps()[static_cast<std::size_t>(at)](db, clock, chance);
-    db.exec("PRAGMA user_version = " + std::to_string(at + 1));
-    transaction.commit();
-  }
+void bringUp(Store& store, const std::vector<Step>& steps, Clock& clock, Chance& chance) {
+  const int newest = static_cast<int>(steps.size());
+  const int version = versionOf(store.db());
+  if (version > 0 && version < newest) keepCopy(store, clock, BackupReason::beforeMigration);
+  for (int at = version; at < newest; ++at)
+    write(store, [&](SQLite::Database& db) {
+      steps[static_cast<std::size_t>(at)](db, clock, chance);
+      db.exec("PRAGMA user_version = " + std::to_string(at + 1));
+    });
 }
-
-void migrate(SQLite::Database& db, Clock& clock, Chance& chance) { migrateTo(db, newestVersion(), clock, chance); }
 
 }  // namespace oddglass::store

@@ -6,21 +6,28 @@
 
 namespace oddglass::store {
 
-void rethrow(const SQLite::Exception& error) {
+void rethrow(const SQLite::Exception& error, const char* argument, const std::filesystem::path& file) {
+  const auto because = [&](Trouble trouble) {
+    Problem::Values values;
+    if (!file.empty()) values["file"] = file.string();
+    if (trouble == Trouble::storeFailed) values["text"] = error.what();
+    return Problem(trouble, argument, values);
+  };
   switch (error.getErrorCode()) {
-    case SQLITE_FULL: throw Problem(Trouble::diskFull, "store");
+    case SQLITE_FULL: throw because(Trouble::diskFull);
     case SQLITE_READONLY:
-    case SQLITE_PERM: throw Problem(Trouble::storeReadOnly, "store");
+    case SQLITE_PERM:
+    case SQLITE_CANTOPEN: throw because(Trouble::storeReadOnly);
     case SQLITE_BUSY:
-    case SQLITE_LOCKED: throw Problem(Trouble::storeInUse, "store");
-    case SQLITE_CORRUPT: throw Problem(Trouble::storeDamaged, "store");
-    case SQLITE_NOTADB: throw Problem(Trouble::storeForeign, "store");
-    case SQLITE_CANTOPEN: throw Problem(Trouble::storeReadOnly, "store");
+    case SQLITE_LOCKED: throw because(Trouble::storeInUse);
+    case SQLITE_CORRUPT: throw because(Trouble::storeDamaged);
+    case SQLITE_NOTADB: throw because(Trouble::storeForeign);
     case SQLITE_IOERR:
-      // A full disk shows as a failed write too.
-      if ((error.getExtendedErrorCode() & 0xFFFF) == SQLITE_IOERR_WRITE) throw Problem(Trouble::diskFull, "store");
+      // A full disk shows as a failed write too, and a file that was cut short as a read that ends early.
+      if (error.getExtendedErrorCode() == SQLITE_IOERR_WRITE || error.getExtendedErrorCode() == SQLITE_IOERR_SHMSIZE) throw because(Trouble::diskFull);
+      if (error.getExtendedErrorCode() == SQLITE_IOERR_SHORT_READ) throw because(Trouble::storeDamaged);
       [[fallthrough]];
-    default: throw Problem(Trouble::storeFailed, "store", {{"text", error.what()}});
+    default: throw because(Trouble::storeFailed);
   }
 }
 

@@ -9,7 +9,8 @@
 namespace oddglass::store {
 
 /// Turns what SQLite says into a Problem that names the cause: a full disk, a read-only file, a damaged one, one in use.
-[[noreturn]] void rethrow(const SQLite::Exception& error);
+/// `argument` and `file` say which file, when it is not the store at hand.
+[[noreturn]] void rethrow(const SQLite::Exception& error, const char* argument = "store", const std::filesystem::path& file = {});
 
 /// Takes the write lock at once (BEGIN IMMEDIATE), so that what is checked is still true when it is written. Inside a step that is running already it
 /// is a part of that one: undone alone when it fails, on disk with the whole. Throws storeReadOnly for a store that was opened to read.

@@ -19,7 +19,8 @@ enum class Access { read, write };
 class Store {
  public:
   /// Opens the file; with `write` it is made when it is not there and an older one is migrated after a backup.
-  /// Throws Problem: storeMissing, storeInUse, storeNewer, storeForeign, storeDamaged, storeReadOnly, diskFull. The file is left as it was then.
+  /// Throws Problem: storeMissing, storeInUse, storeNewer, storeForeign, storeDamaged, storeReadOnly, diskFull. The file is left as it was then, to the byte,
+  /// and nothing is left beside it.
   static std::unique_ptr<Store> open(const std::filesystem::path& file, Access access, Clock& clock, Chance& chance);
   ~Store();
   Store(const Store&) = delete;
@@ -30,8 +31,8 @@ class Store {
   SQLite::Database& db() { return *db_; }
 
  private:
-  friend class Lock;
   Store(std::filesystem::path file, Access access);
+  void connect(Clock& clock, Chance& chance);
   std::filesystem::path file_;
   Access access_;
   std::unique_ptr<class Lock> lock_;
