@@ -106,6 +106,22 @@ TEST_CASE("answers go only with an erasure, words with either kind") {
   }
 }
 
+TEST_CASE("the host's own words go only with their erasure") {
+  Table table;
+  RawSession session(table.store, std::string(32, '1'), State::revealed);
+  const std::string id = std::to_string(session.row);
+  store::write(table.store, [&](SQLite::Database& db) {
+    db.exec("INSERT INTO remark VALUES (" + id + ", 1, 'said', zeroblob(16), 'oh')");
+    db.exec("INSERT INTO erasure VALUES (" + id + ", 1, 'everything', 1)");
+  });
+  CHECK_THAT(session.refusal("DELETE FROM remark"), Contains("remark: kept until erased"));
+  CHECK_THAT(session.refusal("DELETE FROM promise"), Contains("promise: kept until erased"));
+  CHECK_THAT(session.refusal("INSERT OR REPLACE INTO promise SELECT * FROM promise"), Contains("promise: kept"));
+  store::write(table.store, [&](SQLite::Database& db) { db.exec("INSERT INTO erasure VALUES (" + id + ", 0, 'words', 1)"); });
+  CHECK(session.refusal("DELETE FROM remark").empty());
+  CHECK(session.refusal("DELETE FROM promise").empty());
+}
+
 TEST_CASE("answers come only while tasting, to questions and cups of their own flight") {
   Table table;
   RawSession session(table.store, std::string(32, '1'), State::tasting);
@@ -180,10 +196,10 @@ TEST_CASE("references and ranges hold") {
 
 TEST_CASE("no trigger is lost") {
   Table table;
-  // Two for each of the 19 tables that are kept, one for each of the 5 that are only unchanged, and the 10 that are written out in the schema.
+  // Two for each of the 19 tables that are kept, one for each of the 5 that are only unchanged, and the 12 that are written out in the schema.
   CHECK(store::keptTables().size() == 19);
   CHECK(store::unchangedTables().size() == 5);
-  CHECK(table.store.db().execAndGet("SELECT count(*) FROM sqlite_schema WHERE type = 'trigger'").getInt() == 2 * 19 + 5 + 10);
+  CHECK(table.store.db().execAndGet("SELECT count(*) FROM sqlite_schema WHERE type = 'trigger'").getInt() == 2 * 19 + 5 + 12);
   SQLite::Statement loose(table.store.db(), "SELECT name FROM pragma_table_list WHERE type = 'table' AND strict = 0 AND schema = 'main' AND name NOT LIKE 'sqlite_%'");
   CHECK_FALSE(loose.executeStep());
 }
