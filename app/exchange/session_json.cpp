@@ -3,7 +3,9 @@
 #include "store/plan_json.h"
 
 #include <algorithm>
+#include <functional>
 #include <set>
+#include <tuple>
 
 namespace oddglass::exchange {
 namespace {
@@ -94,6 +96,14 @@ store::LogEntry entryFrom(const Node& node, const SessionId& session, int seq) {
   return {{seq}, node.at("at").whole(0, farthest), node.at("kind").choice<Event>(), node.at("state").choice<State>(), canon::canonical(body.json()), node.at("hash").bytes<32>()};
 }
 
+/// Refuses a list in which two records are about the same thing.
+template <class Records, class Key>
+void requireOnce(const Node& list, const Records& records, Key key) {
+  std::set<std::remove_cvref_t<decltype(std::invoke(key, records.front()))>> seen;
+  for (std::size_t i = 0; i < records.size(); ++i)
+    if (!seen.insert(std::invoke(key, records[i])).second) list.list().at(i).refuse(Trouble::brokenReference, {{"text", "this stands twice"}});
+}
+
 session::RecordedHandIn handInFrom(const Node& node, const Known& known) {
   node.onlyKeys({"seq", "place", "round", "at", "via", "client_id", "salt", "cells", "words"});
   session::RecordedHandIn in;
@@ -116,6 +126,7 @@ session::RecordedHandIn handInFrom(const Node& node, const Known& known) {
     else reply.value = parts[2].small(item.low.value_or(-1000000), item.high.value_or(1000000));
     in.replies.push_back(reply);
   }
+  requireOnce(node.at("cells"), in.replies, &session::RecordedReply::item);
   for (const Node& words : node.at("words").list(200)) {
     words.onlyKeys({"item", "salt", "text"});
     const Item item = known.item(words.at("item")).item;
@@ -123,6 +134,7 @@ session::RecordedHandIn handInFrom(const Node& node, const Known& known) {
     if (!isAnswered) words.at("item").refuse(Trouble::brokenReference, {{"text", "no answer goes with these words"}});
     in.words.push_back({item, words.at("salt").bytes<16>(), words.at("text").text(4000, false)});
   }
+  requireOnce(node.at("words"), in.words, &session::RecordedWords::item);
   return in;
 }
 
@@ -147,6 +159,7 @@ session::RecordedKey keyFrom(const Node& node, const Known& known) {
     if (!each.at("slot").isNull()) slot = known.slot(each.at("slot"));
     key.poured.push_back({known.entry(each, "seq", {Event::asPoured}).seq, each.at("salt").bytes<16>(), known.code(each.at("code")), slot});
   }
+  requireOnce(node.at("poured"), key.poured, &session::RecordedPour::seq);
   return key;
 }
 
@@ -255,6 +268,11 @@ std::optional<SessionRecord> sessionFrom(const Node& node) {
     record.people.push_back({known.place(each), each.at("taster").uid<struct TasterTag>(), {}, {}});
   }
   record.key = keyFrom(node.at("key"), known);
+  requireOnce(node.at("promises"), record.promises, &session::RecordedPromise::outcome);
+  requireOnce(node.at("remarks"), record.remarks, &session::RecordedRemark::seq);
+  requireOnce(node.at("hand_ins"), record.handIns, &session::RecordedHandIn::seq);
+  requireOnce(node.at("people"), record.people, &session::RecordedPerson::place);
+  requireOnce(node.at("people"), record.people, &session::RecordedPerson::taster);
   return record;
 }
 
