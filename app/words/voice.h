@@ -19,6 +19,7 @@ using Values = std::map<std::string, std::string>;
 /// Everything that depends on the reader: language, how numbers are written, what time it is where they are.
 struct Voice {
   Translate translate;
+  std::string language = "en"; ///< of the sentences, as in BCP 47
   std::string decimal = ".";  ///< between whole and fraction
   std::string group = ",";    ///< between thousands
   std::function<std::string(Millis)> timeOfDay;  ///< "20:31"; the computer's own time zone where none is given
