@@ -1,4 +1,5 @@
 #pragma once
+#include "ui/current.h"
 #include "ui/notice.h"
 #include "ui/router.h"
 #include "ui/worker.h"
@@ -14,6 +15,7 @@ struct Stage {
   Worker& worker;
   Router& router;
   Notice& notice;
+  Current& current;
 };
 
 /// What the view models of all pages share: one signal for all that they show, and what is wrong with a form.
