@@ -1,5 +1,6 @@
 #pragma once
 #include "domain/shelf.h"
+#include "store/store.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
 
@@ -48,6 +49,7 @@ class BeverageModel : public PageModel {
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(bool isNew MEMBER m_isNew NOTIFY changed)
+  Q_PROPERTY(bool editing MEMBER m_editing NOTIFY changed)
   Q_PROPERTY(bool archived MEMBER m_archived NOTIFY changed)
   Q_PROPERTY(QString headline MEMBER m_headline NOTIFY changed)
   Q_PROPERTY(QString lead MEMBER m_lead NOTIFY changed)
@@ -116,16 +118,26 @@ protected:
 
 private:
   Beverage formValue() const;
-  void fill(const Beverage& beverage, const std::vector<Taster>& people);
+  struct Read {
+    Beverage beverage;
+    std::vector<Lot> lots;
+    std::vector<Note> notes;
+    std::vector<Taster> people;
+  };
+  static Read read(store::Store& store, const BeverageId& id);
+  void fill(const Read& read);
+  void showTicks();
   void clearNote();
   void saveNote(bool again);
 
   Rows m_allergens, m_makers, m_lots, m_notes;
   BeverageId m_id;
   std::vector<Taster> m_people;
+  std::set<Allergen> m_allergensTicked;
+  std::vector<TasterId> m_makersTicked;
   std::vector<Lot> m_lotValues;
   std::vector<Note> m_noteValues;
-  bool m_isNew = true, m_archived = false, m_lotOpen = false;
+  bool m_isNew = true, m_archived = false, m_lotOpen = false, m_editing = false;
   QString m_headline, m_lead, m_name, m_originalGravity, m_finalGravity, m_abv;
   int m_origin = 0, m_kind = 0, m_abvFrom = -1, m_ingredients = 2;
   int m_lotAt = -1, m_moveAt = -1, m_moveKind = 0, m_noteKind = 5;

@@ -1,6 +1,11 @@
 #include "ui/page_model.h"
 
+#include "ui/voice.h"
+#include "words/problems.h"
+
 namespace oddglass::ui {
+
+QString sentenceOf(const Problem& problem) { return shown(words::sentence(voice(), problem)); }
 
 void PageModel::nameFields(std::initializer_list<const char*> names) {
   for (const char* name : names) m_fields << QString::fromLatin1(name);

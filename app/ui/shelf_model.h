@@ -1,5 +1,5 @@
 #pragma once
-#include "domain/shelf.h"
+#include "shelf/beverages.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
 
@@ -47,16 +47,11 @@ signals:
   void newBeverageRequested();
 
 private:
-  void show();
   bool m_loaded = false, m_anything = false, m_archivedShown = false;
   QString m_wanted;
   Rows m_beverages;
-  struct OnShelf {
-    Beverage beverage;
-    std::vector<Lot> lots;
-  };
-  std::vector<OnShelf> m_all;
-  std::vector<BeverageId> m_shownIds;
+  std::vector<shelf::OnShelf> m_all;
+  Lane m_lane;
 };
 
 }  // namespace oddglass::ui
