@@ -1,4 +1,5 @@
 #pragma once
+#include "tasting/board.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
 
@@ -34,6 +35,8 @@ public:
   Rows* sessions() { return &m_sessions; }
 
   Q_INVOKABLE void load();
+  /// At the start: goes straight back to a table that was left open, at the places, never at a sheet or at the key.
+  void resume();
   /// Goes on with what stands in the headline.
   Q_INVOKABLE void goOn();
   Q_INVOKABLE void open(int row);
@@ -51,6 +54,8 @@ private:
     State state;
     QString title, sealMark;
   };
+  void read(bool resuming);
+  void sayNext(const QString& title, const std::optional<tasting::Board>& board);
   void enter(const Listed& session);
   bool m_loaded = false, m_emptyShelf = false, m_hasNext = false;
   QString m_headline, m_lead;
