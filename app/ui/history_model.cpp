@@ -24,29 +24,25 @@ void HistoryModel::load() {
     return Read{session::history(cellar.store(), id), session::verify(cellar.store(), id), cellar.clock.now()};
   }, [this](const Read& read) {
     std::vector<HistoryRow> rows;
-    std::optional<bool> commitment;
     for (const session::HistoryLine& line : read.lines) {
-      if (line.commitmentHolds) commitment = line.commitmentHolds;
       HistoryRow row;
       row.number = QString::number(line.seq.value);
       row.when = tr("%1 %2").arg(shown(words::day(voice(), line.at)), shown(words::timeOfDay(voice(), line.at)));
-      row.says = shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round}));
-      if (line.reason) row.says += tr(" Reason: %1.").arg(shown(words::voidReason(voice(), *line.reason)));
-      if (!line.words.empty()) row.says += tr(" %1").arg(shown(words::quoted(voice(), line.words)));
+      row.says = shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round},
+                                        {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.words}));
       rows.push_back(row);
     }
     m_entries.set(rows);
-    m_broken.clear();
-    for (const session::Check& check : read.found.checks)
-      if (!check.holds) m_broken << tr("%1: %2").arg(shown(check.what), shown(check.where));
+    m_checks.clear();
+    for (const session::Check& check : read.found.checks) m_checks << shown(words::checkLine(voice(), check.what, check.holds, check.where));
+    m_revealed = std::any_of(read.lines.begin(), read.lines.end(), [](const auto& line) { return line.event == Event::revealed; });
+    const bool keyOpen = m_revealed || std::any_of(read.lines.begin(), read.lines.end(), [](const auto& line) { return line.event == Event::broken; });
     const bool holds = read.found.holds();
     m_headline = holds ? tr("The record holds.") : tr("The record does not check.");
-    m_lead = holds ? shown(words::checkLine(voice(), std::nullopt, commitment))
-                   : tr("Something was altered or is missing. What is shown below is shown, not trusted. Compare it with a backup.");
+    m_lead = shown(words::checkHeadline(voice(), holds, keyOpen));
     m_shape = holds ? QStringLiteral("disc") : QStringLiteral("dash");
     m_checkedAt = tr("Looked at %1. The pour sheet was opened %2 times; %3 people asked to be forgotten.")
                       .arg(shown(words::timeOfDay(voice(), read.now))).arg(read.found.pourSheetOpenings).arg(read.found.erased);
-    m_revealed = std::any_of(read.lines.begin(), read.lines.end(), [](const auto& line) { return line.event == Event::revealed; });
     emit changed();
   });
 }

@@ -23,7 +23,7 @@ class HistoryModel : public PageModel {
   Q_PROPERTY(QString headline MEMBER m_headline NOTIFY changed)
   Q_PROPERTY(QString lead MEMBER m_lead NOTIFY changed)
   Q_PROPERTY(QString shape MEMBER m_shape NOTIFY changed)
-  Q_PROPERTY(QStringList broken MEMBER m_broken NOTIFY changed)
+  Q_PROPERTY(QStringList checks MEMBER m_checks NOTIFY changed)
   Q_PROPERTY(QString checkedAt MEMBER m_checkedAt NOTIFY changed)
   Q_PROPERTY(bool revealed MEMBER m_revealed NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* entries READ entries CONSTANT)
@@ -36,7 +36,7 @@ public:
 
 private:
   QString m_headline, m_lead, m_shape, m_checkedAt;
-  QStringList m_broken;
+  QStringList m_checks;
   bool m_revealed = false;
   Rows m_entries;
 };

@@ -1,9 +1,10 @@
 #include "ui/seat_model.h"
 
-#include "planning/cups.h"
+#include "planning/amounts.h"
 #include "session/record.h"
 #include "shelf/people.h"
 #include "tasting/seats.h"
+#include "ui/setup_of.h"
 #include "ui/voice.h"
 #include "words/care.h"
 
@@ -18,11 +19,10 @@ SeatModel::SeatModel(const Stage& stage, QObject* parent) : PageModel(stage, par
 void SeatModel::open(int place) {
   m_place = Place{place};
   ask([id = m_stage.current.id()](Cellar& cellar) {
-    Read read{tasting::board(cellar.store(), id), {}, 0};
+    Read read{tasting::board(cellar.store(), id), {}, {}};
     const Plan plan = session::record(cellar.store(), id).plan;
     for (const PlannedLot& lot : plan.lots) read.drinks.push_back(lot.ingredients);
-    if (plan.lots.size() == 2 && plan.lots[0].abvBp && plan.lots[1].abvBp)
-      read.grams = planning::mostGrams(*plan.lots[0].abvBp, *plan.lots[1].abvBp, plan.cupMl, plan.rounds);
+    read.amounts = planning::amountsOf(setupOf(plan));
     return read;
   }, [this](const Read& read) { fill(read); });
 }
@@ -51,7 +51,7 @@ void SeatModel::fill(const Read& read) {
   m_names << tr("somebody else");
   if (m_invited.empty()) m_who = 0;
   m_care.clear();
-  for (const std::string& line : words::care(voice(), {read.drinks, read.grams, {}, {}}).all()) m_care << shown(line);
+  for (const std::string& line : words::care(voice(), {read.drinks, read.amounts.grams.value_or(0), read.amounts.drinks, read.amounts.drinkGrams}).all()) m_care << shown(line);
   const int tasters = static_cast<int>(std::count_if(places.begin(), places.end(), [](const auto& place) { return !place.isSpare; }));
   const words::PlaceQuestions questions = words::placeQuestions(voice(), tasters);
   m_ofAgeWords = shown(questions.ofAge);

@@ -1,6 +1,7 @@
 #pragma once
 #include "domain/plan.h"
 #include "domain/shelf.h"
+#include "planning/amounts.h"
 #include "tasting/board.h"
 #include "ui/page_model.h"
 
@@ -52,7 +53,7 @@ private:
   struct Read {
     tasting::Board board;
     std::vector<Ingredients> drinks;
-    double grams = 0;
+    planning::Amounts amounts;
   };
   void fill(const Read& read);
   Place m_place;
