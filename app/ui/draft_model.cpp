@@ -1,7 +1,7 @@
 #include "ui/draft_model.h"
 
 #include "figures/shares.h"
-#include "session/record.h"
+#include "session/look.h"
 #include "session/seal.h"
 #include "shelf/beverages.h"
 #include "shelf/lots.h"
@@ -111,10 +111,12 @@ void DraftModel::load() {
     m_rounds = QString::number(read.facts.draft.rounds);
     m_cupMl = QString::number(read.facts.draft.cupMl);
     m_spares = QString::number(read.facts.draft.spares);
+    m_draft = read.facts.draft;
     take(std::move(read));
   });
 }
 
+// What stands here is newer than what the store gives back, and texts are typed with blanks that the store takes away: they are not read back.
 void DraftModel::keep() {
   settle();
   askNewest(m_lane, [draft = m_draft](Cellar& cellar, const std::stop_token&) {
@@ -124,9 +126,7 @@ void DraftModel::keep() {
 }
 
 void DraftModel::take(Read read) {
-  // What is typed while the worker reads stands here already and is newer than what was read.
   m_facts = std::move(read.facts);
-  m_draft = m_facts.draft;
   m_lotValues = std::move(read.lots);
   m_lotNames = std::move(read.lotNames);
   m_people = std::move(read.people);

@@ -1,5 +1,6 @@
 #include "ui/history_model.h"
 
+#include "session/look.h"
 #include "session/record.h"
 #include "ui/voice.h"
 #include "words/history.h"

@@ -1,7 +1,7 @@
 #include "ui/key_model.h"
 
 #include "session/ending.h"
-#include "session/record.h"
+#include "session/look.h"
 #include "tasting/board.h"
 #include "ui/voice.h"
 #include "words/history.h"

@@ -1,7 +1,7 @@
 #include "ui/today_model.h"
 
 #include "exchange/demo.h"
-#include "session/record.h"
+#include "session/look.h"
 #include "shelf/beverages.h"
 #include "tasting/board.h"
 #include "ui/voice.h"
