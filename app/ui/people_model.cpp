@@ -2,6 +2,8 @@
 
 #include "session/erase.h"
 #include "shelf/people.h"
+#include "ui/voice.h"
+#include "words/seal.h"
 
 namespace oddglass::ui {
 
@@ -55,7 +57,12 @@ void PeopleModel::openPerson(int row) {
   m_archived = person.archived;
   m_known = m_open = true;
   m_erasedLine.clear();
-  m_eraseQuestion = sentenceOf(Problem(Trouble::askTwice, "erase", {{"name", person.name}}));
+  const words::AskTwice words = words::eraseTaster(voice(), person.name, ErasureKind::words);
+  const words::AskTwice all = words::eraseTaster(voice(), person.name, ErasureKind::everything);
+  m_eraseWordsFirst = shown(words.first);
+  m_eraseWordsSecond = shown(words.second);
+  m_eraseAllFirst = shown(all.first);
+  m_eraseAllSecond = shown(all.second);
   emit changed();
 }
 

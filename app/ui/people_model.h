@@ -32,7 +32,10 @@ class PeopleModel : public PageModel {
   Q_PROPERTY(QString name MEMBER m_name NOTIFY changed)
   Q_PROPERTY(QString nickname MEMBER m_nickname NOTIFY changed)
   Q_PROPERTY(bool isBrewer MEMBER m_isBrewer NOTIFY changed)
-  Q_PROPERTY(QString eraseQuestion MEMBER m_eraseQuestion NOTIFY changed)
+  Q_PROPERTY(QString eraseWordsFirst MEMBER m_eraseWordsFirst NOTIFY changed)
+  Q_PROPERTY(QString eraseWordsSecond MEMBER m_eraseWordsSecond NOTIFY changed)
+  Q_PROPERTY(QString eraseAllFirst MEMBER m_eraseAllFirst NOTIFY changed)
+  Q_PROPERTY(QString eraseAllSecond MEMBER m_eraseAllSecond NOTIFY changed)
   Q_PROPERTY(QString erasedLine MEMBER m_erasedLine NOTIFY changed)
   Q_PROPERTY(bool archivedShown READ archivedShown WRITE setArchivedShown NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* people READ people CONSTANT)
@@ -56,7 +59,7 @@ private:
   void erase(ErasureKind kind);
   void show(std::vector<Taster> people);
   bool m_loaded = false, m_open = false, m_known = false, m_archived = false, m_isBrewer = false, m_archivedShown = false;
-  QString m_name, m_nickname, m_eraseQuestion, m_erasedLine;
+  QString m_name, m_nickname, m_erasedLine, m_eraseWordsFirst, m_eraseWordsSecond, m_eraseAllFirst, m_eraseAllSecond;
   TasterId m_id;
   std::vector<Taster> m_values;
   Rows m_people;
