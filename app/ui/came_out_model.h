@@ -1,7 +1,10 @@
 #pragma once
+#include "domain/revealed.h"
+#include "insight/findings.h"
 #include "ui/figure_item.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
+#include "words/came_out.h"
 
 namespace oddglass::ui {
 
@@ -53,6 +56,8 @@ public:
   Q_INVOKABLE void writeReport();
 
 private:
+  void showFacts(const words::CameOut& out, const insight::Findings& findings);
+  void showPeople(const RevealedSession& session, const insight::Findings& findings);
   bool m_loaded = false, m_forMaker = false, m_deciding = false;
   QString m_alarm, m_over, m_shape, m_word, m_headline, m_second, m_count, m_promised, m_decision, m_decided, m_reportFile, m_told;
   QStringList m_evidence, m_record, m_makerLines;

@@ -57,7 +57,7 @@ void KeyModel::open() {
   ask([id = m_stage.current.id()](Cellar& cellar) { return session::reveal(cellar.store(), cellar.clock, id); },
       [this](const session::Revealed& revealed) {
         go(Router::Page::CameOut);
-        if (!revealed.backupTrouble.empty()) m_stage.notice.say(tr("The key is open. No backup could be made: %1").arg(shown(revealed.backupTrouble)));
+        if (revealed.backupProblem) m_stage.notice.say(tr("The key is open. No backup could be made: %1").arg(sentenceOf(*revealed.backupProblem)));
       });
 }
 

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 
 namespace oddglass::ui {
 namespace {
@@ -48,7 +49,8 @@ Read readAll(store::Store& store) {
 
 }  // namespace
 
-TodayModel::TodayModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_sessions(SessionRow::staticMetaObject, this) {}
+TodayModel::TodayModel(const Stage& stage, const QString& demo, QObject* parent)
+    : PageModel(stage, parent), m_sessions(SessionRow::staticMetaObject, this), m_demo(demo) {}
 
 void TodayModel::load() { read(false); }
 void TodayModel::resume() { read(true); }
@@ -125,7 +127,9 @@ void TodayModel::open(int row) { enter(m_listed.at(static_cast<std::size_t>(row)
 void TodayModel::startTasting() { emit planRequested({}); }
 
 void TodayModel::loadDemo() {
-  ask([](Cellar& cellar) { exchange::loadDemo(cellar.store(), cellar.clock, cellar.chance); }, [this] { load(); });
+  ask([folder = std::filesystem::path(plain(m_demo))](Cellar& cellar) {
+    return exchange::loadDemo(cellar.store(), cellar.clock, cellar.chance, folder);
+  }, [this](const exchange::Demo&) { load(); });
 }
 
 }  // namespace oddglass::ui

@@ -31,7 +31,8 @@ class TodayModel : public PageModel {
   Q_PROPERTY(oddglass::ui::Rows* sessions READ sessions CONSTANT)
 
 public:
-  TodayModel(const Stage& stage, QObject* parent);
+  /// `demo` is the folder of the demo sessions.
+  TodayModel(const Stage& stage, const QString& demo, QObject* parent);
   Rows* sessions() { return &m_sessions; }
 
   Q_INVOKABLE void load();
@@ -62,6 +63,7 @@ private:
   Rows m_sessions;
   std::vector<Listed> m_listed;
   Listed m_next{};
+  QString m_demo;
 };
 
 }  // namespace oddglass::ui
