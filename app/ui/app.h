@@ -1,4 +1,5 @@
 #pragma once
+#include <QObject>
 #include "ui/beverage_model.h"
 #include "ui/board_model.h"
 #include "ui/came_out_model.h"
@@ -18,7 +19,6 @@
 #include "ui/today_model.h"
 #include "ui/worker.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace oddglass::ui {

@@ -1,4 +1,5 @@
 #pragma once
+#include <QObject>
 #include "domain/shelf.h"
 #include "store/store.h"
 #include "ui/page_model.h"

@@ -2,7 +2,6 @@
 
 #include "figures/interval.h"
 #include "insight/findings.h"
-#include "report/report.h"
 #include "session/ending.h"
 #include "session/look.h"
 #include "ui/voice.h"
@@ -160,17 +159,6 @@ void CameOutModel::decide() {
   ask([id = m_stage.current.id(), text = plain(m_decision)](Cellar& cellar) {
     session::decide(cellar.store(), cellar.clock, cellar.chance, id, text);
   }, [this] { load(); });
-}
-
-void CameOutModel::writeReport() {
-  ask([id = m_stage.current.id(), file = std::filesystem::path(plain(m_reportFile.trimmed()))](Cellar& cellar) {
-    if (file.empty()) throw Problem(Trouble::empty, "out");
-    report::write(cellar.store(), id, file, voice());
-    return file;
-  }, [this](const std::filesystem::path& file) {
-    m_told = tr("The report is at %1.").arg(QString::fromStdString(file.string()));
-    emit changed();
-  });
 }
 
 }  // namespace oddglass::ui

@@ -1,4 +1,5 @@
 #pragma once
+#include <QObject>
 #include "domain/revealed.h"
 #include "insight/findings.h"
 #include "ui/figure_item.h"
@@ -52,8 +53,6 @@ public:
   Q_INVOKABLE void load();
   Q_INVOKABLE void decide();
   Q_INVOKABLE void toHistory() { go(Router::Page::History); }
-  /// Writes the report into the file named in `reportFile`; its ending says HTML or JSON.
-  Q_INVOKABLE void writeReport();
 
 private:
   void showFacts(const words::CameOut& out, const insight::Findings& findings);

@@ -1,4 +1,5 @@
 #pragma once
+#include <QObject>
 #include "tasting/flight.h"
 #include "tasting/hand_in.h"
 #include "ui/page_model.h"

@@ -1,8 +1,8 @@
 #pragma once
+#include <QObject>
 #include "domain/state.h"
 #include "domain/uid.h"
 
-#include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 

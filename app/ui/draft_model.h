@@ -1,4 +1,5 @@
 #pragma once
+#include <QObject>
 #include "planning/amounts.h"
 #include "planning/outlook.h"
 #include "session/drafts.h"

@@ -1,4 +1,5 @@
 #pragma once
+#include <QObject>
 #include "figures/figure.h"
 #include "print/paint_figure.h"
 

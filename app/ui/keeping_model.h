@@ -1,4 +1,5 @@
 #pragma once
+#include <QObject>
 #include "ui/page_model.h"
 #include "ui/rows.h"
 

@@ -17,7 +17,6 @@ bool isTold(Event event) {
     case Event::voided:
     case Event::said:
     case Event::placeLeft:
-    case Event::takenBack:
     case Event::pourSheetOpened: return true;
     default: return false;
   }

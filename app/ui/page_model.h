@@ -1,12 +1,11 @@
 #pragma once
+#include <QObject>  // first in every header that Qt reads itself: its reader trips over the standard library otherwise
 #include "ui/current.h"
 #include "ui/notice.h"
 #include "ui/router.h"
 #include "ui/worker.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
-#include <concepts>
 
 namespace oddglass::ui {
 

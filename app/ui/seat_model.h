@@ -1,4 +1,5 @@
 #pragma once
+#include <QObject>
 #include "domain/plan.h"
 #include "domain/shelf.h"
 #include "planning/amounts.h"

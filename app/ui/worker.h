@@ -1,9 +1,9 @@
 #pragma once
+#include <QObject>
 #include "domain/chance.h"
 #include "domain/problem.h"
 #include "store/store.h"
 
-#include <QObject>
 #include <condition_variable>
 #include <cstdint>
 #include <deque>
@@ -21,7 +21,7 @@ namespace oddglass::ui {
 class Cellar {
 public:
   using Open = std::function<std::unique_ptr<store::Store>()>;
-  Cellar(Open open, Clock& clock, Chance& chance) : clock(clock), chance(chance), m_open(std::move(open)) {}
+  Cellar(Open open, Clock& ofRecord, Chance& system) : clock(ofRecord), chance(system), m_open(std::move(open)) {}
   /// The store, opened at the first call. Throws what opening throws.
   store::Store& store();
   /// Lets go of the file, for a restore; the next `store()` opens it again.
