@@ -33,9 +33,9 @@ ApplicationWindow {
     Binding { target: Theme; property: "tasting"; value: window.app.router.tasting }
     Binding { target: Theme; property: "wetTarget"; value: Math.max(56, content.Screen.pixelDensity * 14) }
 
-    Shortcut { sequences: [StandardKey.ZoomIn, "Ctrl+="]; onActivated: window.app.preferences.largerText() }
-    Shortcut { sequences: [StandardKey.ZoomOut]; onActivated: window.app.preferences.smallerText() }
-    Shortcut { sequences: [StandardKey.Back, "Alt+Left"]; onActivated: window.app.router.back() }
+    Shortcut { sequences: ["Ctrl++", "Ctrl+="]; onActivated: window.app.preferences.largerText() }
+    Shortcut { sequences: ["Ctrl+-"]; onActivated: window.app.preferences.smallerText() }
+    Shortcut { sequences: ["Alt+Left"]; onActivated: window.app.router.back() }
     Shortcut { sequences: ["Escape"]; onActivated: window.app.notice.dismiss() }
     Shortcut { sequences: ["Ctrl+Q"]; onActivated: window.close() }
 

@@ -45,7 +45,7 @@ public:
 };
 
 /// A beverage's page: what it is, its lots and their stock, its dated notes.
-class BeverageModel : public PageModel {
+class BeverageModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

@@ -28,7 +28,7 @@ public:
 };
 
 /// Places: who waits, tastes and has locked; and the three things that may happen at a table.
-class BoardModel : public PageModel {
+class BoardModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

@@ -6,10 +6,9 @@
 #include "session/look.h"
 #include "ui/voice.h"
 #include "words/came_out.h"
-#include "words/deviations.h"
-#include "words/numbers.h"
+#include "words/maker.h"
+#include "words/record.h"
 
-#include <algorithm>
 #include <filesystem>
 
 namespace oddglass::ui {
@@ -98,7 +97,7 @@ void CameOutModel::load() {
     add(m_record, words::openingsLine(voice(), read.session.pourSheetOpenings));
     add(m_record, words::commitmentLine(voice(), read.session));
     add(m_record, out.method);
-    showPeople(read.session, read.findings);
+    showMaker(words::makerPart(voice(), read.session, read.findings));
     m_promised = shown(out.promise);
     m_decision = shown(read.session.decision);
     m_decided = shown(out.decision);
@@ -129,30 +128,21 @@ void CameOutModel::showFacts(const words::CameOut& out, const insight::Findings&
   m_facts.set(rows);
 }
 
-void CameOutModel::showPeople(const RevealedSession& session, const insight::Findings& findings) {
-  const auto nameAt = [&](Place place) {
-    const auto found = std::find_if(session.people.begin(), session.people.end(), [place](const ShownPerson& person) { return person.place == place; });
-    return found == session.people.end() || found->shown.empty() ? tr("somebody") : shown(found->shown);
-  };
-  // A loose taster stands in the sums only.
-  const auto isLoose = [&](Place place) {
-    return std::any_of(session.people.begin(), session.people.end(),
-                       [place](const ShownPerson& person) { return person.place == place && person.as == ShownAs::loose; });
-  };
+void CameOutModel::showMaker(const words::MakerPart& part) {
+  m_makerLines.clear();
+  add(m_makerLines, part.makers);
+  add(m_makerLines, part.onlyInSums);
+  add(m_makerLines, part.differ);
+  add(m_makerLines, part.remarks);
+  add(m_makerLines, part.said);
   std::vector<FactRow> rows;
-  const auto line = [&rows](const QString& label, int right, int trials) {
+  for (const words::PersonRow& person : part.people) {
     FactRow row;
-    row.label = label;
-    row.says = tr("%1 of %2 right").arg(right).arg(trials);
+    row.label = shown(person.who);
+    row.says = shown(person.right);
     rows.push_back(row);
-  };
-  for (const insight::MakerLine& maker : findings.makers) line(tr("%1, maker").arg(nameAt(maker.place)), maker.right, maker.trials);
-  for (const insight::PersonLine& person : insight::panelByPerson(session))
-    if (!isLoose(person.place)) line(nameAt(person.place), person.right, person.trials);
+  }
   m_people.set(rows);
-  m_makerLines = {tr("Whoever guesses is right one time in three. A single person's count says little about that person.")};
-  for (const RevealedFlight& flight : session.panel)
-    if (!flight.words.empty()) m_makerLines << shown(words::quoted(voice(), flight.words));
 }
 
 void CameOutModel::decide() {

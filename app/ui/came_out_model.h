@@ -1,11 +1,11 @@
 #pragma once
 #include <QObject>
-#include "domain/revealed.h"
 #include "insight/findings.h"
 #include "ui/figure_item.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
 #include "words/came_out.h"
+#include "words/maker.h"
 
 namespace oddglass::ui {
 
@@ -20,7 +20,7 @@ public:
 };
 
 /// What came out: for the room, without any person; for the maker, with everybody as they asked to be shown.
-class CameOutModel : public PageModel {
+class CameOutModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")
@@ -33,7 +33,7 @@ class CameOutModel : public PageModel {
   Q_PROPERTY(QString headline MEMBER m_headline NOTIFY changed)
   Q_PROPERTY(QString second MEMBER m_second NOTIFY changed)
   Q_PROPERTY(QString count MEMBER m_count NOTIFY changed)
-  Q_PROPERTY(oddglass::ui::FigureSource figure MEMBER m_figure NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::FigureSource figure READ figure NOTIFY changed)
   Q_PROPERTY(QStringList evidence MEMBER m_evidence NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* facts READ facts CONSTANT)
   Q_PROPERTY(QStringList record MEMBER m_record NOTIFY changed)
@@ -48,6 +48,7 @@ class CameOutModel : public PageModel {
 
 public:
   CameOutModel(const Stage& stage, QObject* parent);
+  FigureSource figure() const { return m_figure; }
   Rows* facts() { return &m_facts; }
   Rows* people() { return &m_people; }
   Q_INVOKABLE void load();
@@ -56,7 +57,7 @@ public:
 
 private:
   void showFacts(const words::CameOut& out, const insight::Findings& findings);
-  void showPeople(const RevealedSession& session, const insight::Findings& findings);
+  void showMaker(const words::MakerPart& part);
   bool m_loaded = false, m_forMaker = false, m_deciding = false;
   QString m_alarm, m_over, m_shape, m_word, m_headline, m_second, m_count, m_promised, m_decision, m_decided, m_reportFile, m_told;
   QStringList m_evidence, m_record, m_makerLines;

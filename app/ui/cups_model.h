@@ -24,7 +24,7 @@ public:
 };
 
 /// My cups and Locked: one flight of one place, from "are these your cups?" to the receipt.
-class CupsModel : public PageModel {
+class CupsModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

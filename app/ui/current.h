@@ -11,7 +11,8 @@ namespace oddglass::ui {
 /// The session that the pages are about, and what everybody may know of it. Where it stands is read from the store each time.
 class Current : public QObject {
   Q_OBJECT
-  QML_ANONYMOUS
+  QML_ELEMENT
+  QML_UNCREATABLE("made by the program")
   Q_PROPERTY(QString sealMark READ sealMark NOTIFY changed)
   Q_PROPERTY(QString title READ title NOTIFY changed)
 

@@ -7,7 +7,6 @@
 #include "shelf/lots.h"
 #include "shelf/people.h"
 #include "ui/beverage_model.h"
-#include "ui/setup_of.h"
 #include "ui/voice.h"
 #include "words/care.h"
 #include "words/numbers.h"
@@ -87,7 +86,7 @@ DraftModel::Read DraftModel::read(Cellar& cellar, const SessionId& id) {
   } catch (const Problem& problem) {
     read.refusal = words::sentence(voice(), problem);
   }
-  const planning::Setup setup = setupOf(read.facts);
+  const planning::Setup setup = session::setupOf(read.facts);
   if (setup.lots.size() == 2 && setup.places() > 0) read.amounts = planning::amountsOf(setup);
   if (setup.counting() > 0) read.outlook = planning::outlookFor(setup);
   return read;
@@ -205,7 +204,7 @@ void DraftModel::showPourers() {
 }
 
 void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Outlook& outlook) {
-  const planning::Setup setup = setupOf(m_facts);
+  const planning::Setup setup = session::setupOf(m_facts);
   std::vector<std::string> names;
   for (const session::DraftLot& lot : m_facts.lots) names.push_back(lot.lot.beverageName);
   m_takesHeadline = shown(words::outlookHeadline(voice(), outlook, m_draft.sought));

@@ -23,7 +23,7 @@ public:
 };
 
 /// The four pages of a plan: The question, What it takes, Care, The seal. Every change is saved to the draft at once.
-class DraftModel : public PageModel {
+class DraftModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")
@@ -51,7 +51,7 @@ class DraftModel : public PageModel {
   Q_PROPERTY(QString takesHeadline MEMBER m_takesHeadline NOTIFY changed)
   Q_PROPERTY(QString takesLead MEMBER m_takesLead NOTIFY changed)
   Q_PROPERTY(QString panelLine MEMBER m_panelLine NOTIFY changed)
-  Q_PROPERTY(oddglass::ui::FigureSource figure MEMBER m_figure NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::FigureSource figure READ figure NOTIFY changed)
   Q_PROPERTY(QStringList amounts MEMBER m_amounts NOTIFY changed)
   Q_PROPERTY(QStringList small MEMBER m_small NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* ways READ ways CONSTANT)
@@ -70,6 +70,7 @@ class DraftModel : public PageModel {
 
 public:
   DraftModel(const Stage& stage, QObject* parent);
+  FigureSource figure() const { return m_figure; }
   Rows* lots() { return &m_lots; }
   Rows* tasters() { return &m_tasters; }
   Rows* ways() { return &m_ways; }

@@ -17,7 +17,7 @@ public:
 };
 
 /// History: the log of a session in plain words, with the check of its chain and commitment.
-class HistoryModel : public PageModel {
+class HistoryModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

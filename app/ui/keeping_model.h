@@ -22,7 +22,7 @@ public:
 };
 
 /// Keeping: backups, a check of the file, files in and out, and what the host has settled for this machine.
-class KeepingModel : public PageModel {
+class KeepingModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

@@ -5,7 +5,7 @@
 namespace oddglass::ui {
 
 /// Open the key: who is missing, what happened so far, and the opening. Also the two other ways a sealed session can end.
-class KeyModel : public PageModel {
+class KeyModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

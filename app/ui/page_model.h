@@ -17,10 +17,12 @@ struct Stage {
   Current& current;
 };
 
+// Those that derive from it name it in full: the 6.4 tools do not look it up otherwise.
 /// What the view models of all pages share: one signal for all that they show, and what is wrong with a form.
 class PageModel : public QObject {
   Q_OBJECT
-  QML_ANONYMOUS
+  QML_ELEMENT
+  QML_UNCREATABLE("made by the program")
   Q_PROPERTY(QString wrongField READ wrongField NOTIFY wrongChanged)
   Q_PROPERTY(QString wrong READ wrong NOTIFY wrongChanged)
 

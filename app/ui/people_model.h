@@ -22,7 +22,7 @@ public:
 };
 
 /// People: who tastes, how they want to be shown, and how they are forgotten.
-class PeopleModel : public PageModel {
+class PeopleModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

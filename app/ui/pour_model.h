@@ -26,7 +26,7 @@ public:
 };
 
 /// The pourer's sheet. It holds the key in the open while it is shown and nothing as soon as it is left.
-class PourModel : public PageModel {
+class PourModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

@@ -11,7 +11,7 @@
 namespace oddglass::ui {
 
 /// The hand-over: whoever sits at a place says that they are it. The first time they are asked what must be asked before the first cup.
-class SeatModel : public PageModel {
+class SeatModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

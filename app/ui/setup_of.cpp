@@ -2,22 +2,6 @@
 
 namespace oddglass::ui {
 
-planning::Setup setupOf(const session::DraftFacts& facts) {
-  planning::Setup setup;
-  setup.panel = static_cast<int>(facts.panel.size());
-  setup.makers = static_cast<int>(facts.makers.size());
-  setup.spares = facts.draft.spares;
-  setup.rounds = facts.draft.rounds;
-  setup.cupMl = facts.draft.cupMl;
-  for (const session::DraftLot& lot : facts.lots) setup.lots.push_back({lot.lot.abvBp, lot.lot.bottleMl, lot.freeBottles});
-  setup.alphaPm = facts.draft.alphaPm;
-  setup.sought = facts.draft.sought;
-  setup.limitPm = facts.draft.limitPm;
-  setup.ceilingGrams = facts.rules.ceilingGrams;
-  setup.country = facts.rules.country;
-  return setup;
-}
-
 planning::Setup setupOf(const Plan& plan) {
   planning::Setup setup;
   setup.panel = plan.panelPlanned;

@@ -21,7 +21,7 @@ public:
 };
 
 /// The shelf: own batches and bought ones, found by a part of their name.
-class ShelfModel : public PageModel {
+class ShelfModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

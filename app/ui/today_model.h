@@ -20,7 +20,7 @@ public:
 };
 
 /// Today: the one next thing, and the tastings there are. An interrupted table comes first.
-class TodayModel : public PageModel {
+class TodayModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")

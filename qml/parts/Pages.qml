@@ -3,14 +3,19 @@ import QtQuick
 import Oddglass.Ui
 
 // The page that the router names.
-Loader {
+FocusScope {
     id: root
 
     required property App app
 
     focus: true
-    sourceComponent: pageOf(app.router.page)
-    onLoaded: item.forceActiveFocus()
+
+    Loader {
+        anchors.fill: parent
+        focus: true
+        sourceComponent: root.pageOf(root.app.router.page)
+        onLoaded: (item as FocusScope).forceActiveFocus()
+    }
 
     function pageOf(page: int): Component {
         switch (page) {
