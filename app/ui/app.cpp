@@ -2,12 +2,37 @@
 
 namespace oddglass::ui {
 
-App::App(const QString& settings, QObject* parent) : QObject(parent), m_preferences(settings) {}
+App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString& demo, QObject* parent)
+    : QObject(parent),
+      m_worker(std::make_unique<Worker>(std::move(cellar))),
+      m_router(new Router(this)),
+      m_notice(new Notice(this)),
+      m_preferences(new Preferences(settings, this)),
+      m_current(new Current(this)) {
+  const Stage stage{*m_worker, *m_router, *m_notice, *m_current};
+  m_today = new TodayModel(stage, demo, this);
+  m_shelf = new ShelfModel(stage, this);
+  m_beverage = new BeverageModel(stage, this);
+  m_draft = new DraftModel(stage, this);
+  m_pour = new PourModel(stage, this);
+  m_board = new BoardModel(stage, this);
+  m_seat = new SeatModel(stage, this);
+  m_cups = new CupsModel(stage, this);
+  m_key = new KeyModel(stage, this);
+  m_cameOut = new CameOutModel(stage, this);
+  m_history = new HistoryModel(stage, this);
+  m_people = new PeopleModel(stage, this);
+  m_keeping = new KeepingModel(stage, this);
 
-void App::setSealMark(const QString& mark) {
-  if (mark == m_sealMark) return;
-  m_sealMark = mark;
-  emit sealMarkChanged();
+  connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
+  connect(m_shelf, &ShelfModel::beverageRequested, m_beverage, &BeverageModel::open);
+  connect(m_shelf, &ShelfModel::newBeverageRequested, m_beverage, &BeverageModel::openNew);
+  connect(m_board, &BoardModel::seatRequested, m_seat, &SeatModel::open);
+  connect(m_seat, &SeatModel::seated, m_cups, &CupsModel::open);
 }
+
+App::~App() { m_worker.reset(); }
+
+void App::start() { m_today->resume(); }
 
 }  // namespace oddglass::ui

@@ -1,9 +1,24 @@
 #pragma once
+#include <QObject>
+#include "ui/beverage_model.h"
+#include "ui/board_model.h"
+#include "ui/came_out_model.h"
+#include "ui/cups_model.h"
+#include "ui/current.h"
+#include "ui/draft_model.h"
+#include "ui/history_model.h"
+#include "ui/keeping_model.h"
+#include "ui/key_model.h"
 #include "ui/notice.h"
+#include "ui/people_model.h"
+#include "ui/pour_model.h"
 #include "ui/preferences.h"
 #include "ui/router.h"
+#include "ui/seat_model.h"
+#include "ui/shelf_model.h"
+#include "ui/today_model.h"
+#include "ui/worker.h"
 
-#include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace oddglass::ui {
@@ -13,29 +28,55 @@ class App : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")
-  Q_PROPERTY(oddglass::ui::Router* router READ router CONSTANT)
-  Q_PROPERTY(oddglass::ui::Notice* notice READ notice CONSTANT)
-  Q_PROPERTY(oddglass::ui::Preferences* preferences READ preferences CONSTANT)
-  Q_PROPERTY(QString sealMark READ sealMark NOTIFY sealMarkChanged)
+  Q_PROPERTY(oddglass::ui::Router* router MEMBER m_router CONSTANT)
+  Q_PROPERTY(oddglass::ui::Notice* notice MEMBER m_notice CONSTANT)
+  Q_PROPERTY(oddglass::ui::Preferences* preferences MEMBER m_preferences CONSTANT)
+  Q_PROPERTY(oddglass::ui::Current* current MEMBER m_current CONSTANT)
+  Q_PROPERTY(oddglass::ui::TodayModel* today MEMBER m_today CONSTANT)
+  Q_PROPERTY(oddglass::ui::ShelfModel* shelf MEMBER m_shelf CONSTANT)
+  Q_PROPERTY(oddglass::ui::BeverageModel* beverage MEMBER m_beverage CONSTANT)
+  Q_PROPERTY(oddglass::ui::DraftModel* draft MEMBER m_draft CONSTANT)
+  Q_PROPERTY(oddglass::ui::PourModel* pour MEMBER m_pour CONSTANT)
+  Q_PROPERTY(oddglass::ui::BoardModel* board MEMBER m_board CONSTANT)
+  Q_PROPERTY(oddglass::ui::SeatModel* seat MEMBER m_seat CONSTANT)
+  Q_PROPERTY(oddglass::ui::CupsModel* cups MEMBER m_cups CONSTANT)
+  Q_PROPERTY(oddglass::ui::KeyModel* key MEMBER m_key CONSTANT)
+  Q_PROPERTY(oddglass::ui::CameOutModel* cameOut MEMBER m_cameOut CONSTANT)
+  Q_PROPERTY(oddglass::ui::HistoryModel* history MEMBER m_history CONSTANT)
+  Q_PROPERTY(oddglass::ui::PeopleModel* people MEMBER m_people CONSTANT)
+  Q_PROPERTY(oddglass::ui::KeepingModel* keeping MEMBER m_keeping CONSTANT)
 
 public:
-  /// Settings of this machine are kept in the file at `settings`.
-  explicit App(const QString& settings, QObject* parent = nullptr);
-  Router* router() { return &m_router; }
-  Notice* notice() { return &m_notice; }
-  Preferences* preferences() { return &m_preferences; }
-  /// The seal mark of the session that is on the table; empty when there is none.
-  const QString& sealMark() const { return m_sealMark; }
-  void setSealMark(const QString& mark);
-
-signals:
-  void sealMarkChanged();
+  /// The store is opened by `cellar` on the worker's thread. Settings of this machine are kept in the file at `settings`; the folder of the demo is `demo`.
+  App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString& demo, QObject* parent = nullptr);
+  /// Finishes what was asked of the store before anything that waits for it goes.
+  ~App() override;
+  /// Reads what there is; a table that was left open comes back at its places.
+  void start();
+  Router* router() { return m_router; }
+  Notice* notice() { return m_notice; }
+  Preferences* preferences() { return m_preferences; }
+  Worker& worker() { return *m_worker; }
 
 private:
-  Router m_router;
-  Notice m_notice;
-  Preferences m_preferences;
-  QString m_sealMark;
+  std::unique_ptr<Worker> m_worker;
+  Router* m_router;
+  Notice* m_notice;
+  Preferences* m_preferences;
+  Current* m_current;
+  TodayModel* m_today;
+  ShelfModel* m_shelf;
+  BeverageModel* m_beverage;
+  DraftModel* m_draft;
+  PourModel* m_pour;
+  BoardModel* m_board;
+  SeatModel* m_seat;
+  CupsModel* m_cups;
+  KeyModel* m_key;
+  CameOutModel* m_cameOut;
+  HistoryModel* m_history;
+  PeopleModel* m_people;
+  KeepingModel* m_keeping;
 };
 
 }  // namespace oddglass::ui

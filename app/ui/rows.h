@@ -1,4 +1,5 @@
 #pragma once
+#include <QObject>
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 #include <vector>

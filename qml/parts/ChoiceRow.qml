@@ -6,7 +6,8 @@ Column {
     id: root
 
     property string label: ""
-    required property list<string> options
+    // A list of strings: the 6.4 checker does not let a QStringList be bound to list<string>.
+    required property var options
     property int current: -1
     property string error: ""
     property string hint: ""

@@ -72,7 +72,7 @@ FocusScope {
         x: 28
         y: parent.height - height - 28
         width: root.width - 44
-        visible: root.app.sealMark !== ""
+        visible: root.app.current.sealMark !== ""
         spacing: 2
 
         Small {
@@ -80,7 +80,7 @@ FocusScope {
         }
         Body {
             width: parent.width
-            text: root.app.sealMark
+            text: root.app.current.sealMark
             font.weight: Font.Medium
         }
     }

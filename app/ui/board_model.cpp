@@ -1,0 +1,226 @@
+#include "ui/board_model.h"
+
+#include "session/ending.h"
+#include "tasting/mishaps.h"
+#include "ui/beverage_model.h"
+#include "ui/cups.h"
+#include "ui/voice.h"
+#include "words/numbers.h"
+
+#include <algorithm>
+#include <array>
+
+namespace oddglass::ui {
+namespace {
+
+/// The reasons offered at the table, in the order of the page.
+constexpr std::array offered{VoidReason::mixedUp, VoidReason::wrongPerson, VoidReason::cupLost, VoidReason::other};
+
+QString stepWord(tasting::PlaceStep step) {
+  switch (step) {
+    case tasting::PlaceStep::empty: return BoardModel::tr("empty");
+    case tasting::PlaceStep::waiting: return BoardModel::tr("waiting");
+    case tasting::PlaceStep::tasting: return BoardModel::tr("tasting");
+    case tasting::PlaceStep::locked: return BoardModel::tr("locked");
+    case tasting::PlaceStep::left: return BoardModel::tr("has stopped");
+  }
+  return {};
+}
+
+QString shapeOf(tasting::PlaceStep step) {
+  switch (step) {
+    case tasting::PlaceStep::locked: return QStringLiteral("disc");
+    case tasting::PlaceStep::left: return QStringLiteral("dash");
+    case tasting::PlaceStep::empty: return {};
+    default: return QStringLiteral("ring");
+  }
+}
+
+bool isOpen(const tasting::BoardPlace& place) {
+  return place.step == tasting::PlaceStep::waiting || place.step == tasting::PlaceStep::tasting;
+}
+
+}  // namespace
+
+BoardModel::BoardModel(const Stage& stage, QObject* parent)
+    : PageModel(stage, parent), m_places(PlaceRow::staticMetaObject, this), m_heardBy(TickRow::staticMetaObject, this) {}
+
+void BoardModel::load() {
+  ask([id = m_stage.current.id()](Cellar& cellar) { return tasting::board(cellar.store(), id); },
+      [this](const tasting::Board& board) { show(board); });
+}
+
+void BoardModel::show(const tasting::Board& board) {
+  m_board = board;
+  m_over = shown(board.guestTitle);
+  m_canPour = board.state == State::sealed || board.state == State::tasting;
+  m_pourWaits = !board.pourReported && board.state == State::sealed;
+  m_anybody = std::any_of(board.places.begin(), board.places.end(), [](const auto& place) { return place.step != tasting::PlaceStep::empty; });
+  m_allLocked = board.everyoneHasLocked;
+  m_seated.clear();
+  m_seatedPlaces.clear();
+  std::vector<PlaceRow> rows;
+  std::vector<TickRow> heard;
+  for (const tasting::BoardPlace& place : board.places) {
+    PlaceRow row;
+    row.number = place.place.value;
+    row.place = tr("Place %1").arg(place.place.value);
+    row.who = !place.who.empty() ? shown(place.who)
+              : place.step == tasting::PlaceStep::empty ? (place.isSpare ? tr("spare") : QString())
+                                                        : tr("not named");
+    row.step = stepWord(place.step);
+    row.shape = shapeOf(place.step);
+    row.seated = place.step != tasting::PlaceStep::empty;
+    if (row.seated) row.rounds = tr("%1 of %2 locked").arg(place.lockedRounds).arg(board.rounds - place.voidRounds);
+    if (place.step == tasting::PlaceStep::empty) row.hand = tr("Sit down");
+    else if (isOpen(place)) row.hand = tr("Hand over");
+    if (isOpen(place)) {
+      m_seated.push_back(place.place);
+      m_seatedPlaces << row.place;
+      TickRow tick;
+      tick.name = row.place;
+      tick.note = place.who.empty() ? QString() : shown(place.who);
+      tick.ticked = m_heard.contains(place.place.value);
+      heard.push_back(tick);
+    }
+    rows.push_back(row);
+  }
+  m_places.set(rows);
+  m_heardBy.set(heard);
+  if (!m_anybody) {
+    m_headline = m_pourWaits ? tr("First the cups are poured.") : tr("Nobody has sat down.");
+    m_lead = m_pourWaits ? tr("Whoever pours takes this screen out of the room. Everybody else waits for the mats.")
+                         : tr("Carry the mats to the places, then hand this screen to one place after the other.");
+  } else if (m_allLocked) {
+    m_headline = tr("All locked.");
+    m_lead = tr("Is somebody still to come? If not, the table can be closed.");
+  } else {
+    m_headline = tr("%1 of %2 answers are locked.").arg(board.locked).arg(board.expected);
+    m_lead = board.timesSaid > 0 ? tr("Hand this screen to the next place. Something was said aloud; that is on record.")
+                                 : tr("Hand this screen to the next place.");
+  }
+  emit changed();
+}
+
+void BoardModel::handOver(int row) {
+  if (row >= 0) {
+    emit seatRequested(m_board.places.at(static_cast<std::size_t>(row)).place.value);
+    return;
+  }
+  const auto next = [&](tasting::PlaceStep step, bool spare) {
+    return std::find_if(m_board.places.begin(), m_board.places.end(),
+                        [&](const auto& place) { return place.step == step && (spare || !place.isSpare); });
+  };
+  for (const tasting::PlaceStep step : {tasting::PlaceStep::tasting, tasting::PlaceStep::empty, tasting::PlaceStep::waiting}) {
+    const auto found = next(step, step != tasting::PlaceStep::empty);
+    if (found == m_board.places.end()) continue;
+    emit seatRequested(found->place.value);
+    return;
+  }
+}
+
+void BoardModel::lateGuest() {
+  const auto spare = std::find_if(m_board.places.begin(), m_board.places.end(),
+                                  [](const auto& place) { return place.isSpare && place.step == tasting::PlaceStep::empty; });
+  if (spare == m_board.places.end()) m_stage.notice.say(tr("No spare place is left. The guest can sit with the others, but their answers have no cups of their own."));
+  else emit seatRequested(spare->place.value);
+}
+
+void BoardModel::closeTable() {
+  QStringList open;
+  for (const tasting::BoardPlace& place : m_board.places)
+    if (isOpen(place)) open << (place.who.empty() ? tr("place %1").arg(place.place.value) : shown(place.who));
+  if (open.isEmpty()) {
+    closeAnyway();
+    return;
+  }
+  std::vector<std::string> names;
+  for (const QString& name : open) names.push_back(plain(name));
+  m_closeQuestion = tr("Not everything is locked: %1. What is not locked stays missing and is counted as missing. Close the table all the same?")
+                        .arg(shown(words::listed(voice(), names)));
+  emit changed();
+}
+
+void BoardModel::keepOpen() {
+  m_closeQuestion.clear();
+  emit changed();
+}
+
+void BoardModel::closeAnyway() {
+  m_closeQuestion.clear();
+  ask([id = m_stage.current.id()](Cellar& cellar) { return session::close(cellar.store(), cellar.clock, id); },
+      [this](const session::Closed&) { go(Router::Page::OpenKey); });
+}
+
+void BoardModel::startHappening(const QString& what) {
+  m_happening = m_happening == what ? QString() : what;
+  m_happenedAt = -1;
+  m_codesThere.clear();
+  m_saidWords.clear();
+  m_heard.clear();
+  m_flight.reset();
+  show(tasting::Board(m_board));
+}
+
+void BoardModel::tickHeard(int row) {
+  const int place = m_seated.at(static_cast<std::size_t>(row)).value;
+  if (!m_heard.erase(place)) m_heard.insert(place);
+  show(tasting::Board(m_board));
+}
+
+void BoardModel::change(std::function<void(Cellar&, const SessionId&)> work) {
+  ask([id = m_stage.current.id(), work = std::move(work)](Cellar& cellar) {
+    work(cellar, id);
+    return tasting::board(cellar.store(), id);
+  }, [this](const tasting::Board& board) {
+    m_happening.clear();
+    m_heard.clear();
+    m_saidWords.clear();
+    show(board);
+  });
+}
+
+void BoardModel::noteSaid() {
+  std::set<Place> heardBy;
+  for (const int place : m_heard) heardBy.insert(Place{place});
+  change([heardBy, words = plain(m_saidWords)](Cellar& cellar, const SessionId& id) {
+    tasting::said(cellar.store(), cellar.clock, cellar.chance, id, heardBy, words);
+  });
+}
+
+void BoardModel::pickPlace(int index) {
+  m_happenedAt = index;
+  m_codesThere.clear();
+  const Place place = m_seated.at(static_cast<std::size_t>(index));
+  ask([id = m_stage.current.id(), place](Cellar& cellar) { return tasting::nextFlight(cellar.store(), id, place); },
+      [this](const std::optional<tasting::Flight>& flight) {
+        m_flight = flight;
+        m_codesThere.clear();
+        if (flight)
+          for (const tasting::FlightCup& cup : flight->cups)
+            m_codesThere << tr("%1, %2").arg(codeText(cup.code), positionWord(cup.position, static_cast<int>(flight->cups.size())));
+        emit changed();
+      });
+}
+
+void BoardModel::noteSpilled(int code) {
+  if (!m_flight) return;
+  const Code spilled = m_flight->cups.at(static_cast<std::size_t>(code)).code;
+  ask([id = m_stage.current.id(), spilled](Cellar& cellar) {
+    const Code spare = tasting::spilled(cellar.store(), cellar.clock, id, spilled);
+    return std::pair(spare, tasting::board(cellar.store(), id));
+  }, [this](const std::pair<Code, tasting::Board>& done) {
+    m_happening.clear();
+    show(done.second);
+    m_stage.notice.say(tr("Cup %1 stands in now. The pourer finds it among the spare codes; the taster starts these cups again.").arg(codeText(done.first)));
+  });
+}
+
+void BoardModel::setAside(int reason) {
+  if (!m_flight) return;
+  change([place = m_flight->place, round = m_flight->round, why = offered.at(static_cast<std::size_t>(reason))](Cellar& cellar, const SessionId& id) {
+    tasting::setAside(cellar.store(), cellar.clock, cellar.chance, id, place, round, why);
+  });
+}
+
+}  // namespace oddglass::ui

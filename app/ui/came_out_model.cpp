@@ -1,0 +1,154 @@
+#include "ui/came_out_model.h"
+
+#include "figures/interval.h"
+#include "insight/findings.h"
+#include "session/ending.h"
+#include "session/look.h"
+#include "ui/voice.h"
+#include "words/came_out.h"
+#include "words/maker.h"
+#include "words/record.h"
+
+#include <filesystem>
+
+namespace oddglass::ui {
+namespace {
+
+QString shapeName(words::Shape shape) {
+  switch (shape) {
+    case words::Shape::disc: return QStringLiteral("disc");
+    case words::Shape::ring: return QStringLiteral("ring");
+    case words::Shape::bars: return QStringLiteral("bars");
+    case words::Shape::dash: return QStringLiteral("dash");
+  }
+  return {};
+}
+
+FigureSource pictureOf(const std::optional<words::IntervalWords>& said) {
+  if (!said) return {};
+  figures::IntervalPicture picture;
+  picture.low = said->low;
+  picture.high = said->high;
+  picture.point = said->point;
+  picture.limit = said->limit;
+  picture.title = said->title;
+  picture.none = said->none;
+  picture.half = said->half;
+  picture.all = said->all;
+  picture.range = said->range;
+  picture.limitLabel = said->limitLabel;
+  picture.sentence = said->sentence;
+  picture.table = {said->headers, said->rows};
+  FigureSource source;
+  source.layOut = [picture](double width, const figures::Measure& measure) { return figures::intervalFigure(picture, width, measure); };
+  return source;
+}
+
+void add(QStringList& lines, const std::string& text) {
+  if (!text.empty()) lines << shown(text);
+}
+
+void add(QStringList& lines, const std::vector<std::string>& texts) {
+  for (const std::string& text : texts) add(lines, text);
+}
+
+struct Read {
+  RevealedSession session;
+  insight::Findings findings;
+  std::filesystem::path folder;
+};
+
+}  // namespace
+
+CameOutModel::CameOutModel(const Stage& stage, QObject* parent)
+    : PageModel(stage, parent), m_facts(FactRow::staticMetaObject, this), m_people(FactRow::staticMetaObject, this) {
+  nameFields({"text", "out"});
+}
+
+void CameOutModel::load() {
+  m_loaded = m_forMaker = m_deciding = false;
+  m_told.clear();
+  emit changed();
+  ask([id = m_stage.current.id()](Cellar& cellar) {
+    RevealedSession session = session::revealed(cellar.store(), id);
+    insight::Findings findings = insight::findingsOf(session);
+    return Read{std::move(session), std::move(findings), cellar.store().file().parent_path()};
+  }, [this](const Read& read) {
+    const words::CameOut out = words::cameOut(voice(), read.session, read.findings);
+    QStringList alarm;
+    add(alarm, out.first);
+    m_alarm = alarm.join(QLatin1Char(' '));
+    m_over = shown(out.what);
+    m_shape = shapeName(out.shape);
+    m_word = shown(out.word);
+    m_headline = shown(out.headline);
+    m_second = shown(out.under);
+    m_count = shown(out.count);
+    m_figure = pictureOf(out.interval);
+    m_evidence.clear();
+    add(m_evidence, out.notSaid);
+    add(m_evidence, out.range);
+    add(m_evidence, out.missed);
+    add(m_evidence, out.weaker);
+    add(m_evidence, out.cautions);
+    showFacts(out, read.findings);
+    m_record.clear();
+    add(m_record, out.deviations);
+    add(m_record, words::openingsLine(voice(), read.session.pourSheetOpenings));
+    add(m_record, words::commitmentLine(voice(), read.session));
+    add(m_record, out.method);
+    showMaker(words::makerPart(voice(), read.session, read.findings));
+    m_promised = shown(out.promise);
+    m_decision = shown(read.session.decision);
+    m_decided = shown(out.decision);
+    m_reportFile = QString::fromStdString((read.folder / ("report-" + read.session.id.text.substr(0, 8) + ".html")).string());
+    m_loaded = true;
+    emit changed();
+  });
+}
+
+void CameOutModel::showFacts(const words::CameOut& out, const insight::Findings& findings) {
+  std::vector<FactRow> rows;
+  const auto fact = [&rows](const QString& label, const QString& says) {
+    if (says.isEmpty()) return;
+    FactRow row;
+    row.label = label;
+    row.says = says;
+    rows.push_back(row);
+  };
+  fact(tr("How they knew"), shown(out.howKnew));
+  fact(tr("How sure they were"), shown(out.sureness));
+  int right = 0, trials = 0;
+  for (const insight::MakerLine& maker : findings.makers) {
+    right += maker.right;
+    trials += maker.trials;
+  }
+  if (trials > 0) fact(tr("The makers, beside the panel"), tr("%1 of %2 right").arg(right).arg(trials));
+  fact(tr("Next"), shown(out.next));
+  m_facts.set(rows);
+}
+
+void CameOutModel::showMaker(const words::MakerPart& part) {
+  m_makerLines.clear();
+  add(m_makerLines, part.makers);
+  add(m_makerLines, part.onlyInSums);
+  add(m_makerLines, part.differ);
+  add(m_makerLines, part.remarks);
+  add(m_makerLines, part.said);
+  std::vector<FactRow> rows;
+  for (const words::PersonRow& person : part.people) {
+    FactRow row;
+    row.label = shown(person.who);
+    row.says = shown(person.right);
+    rows.push_back(row);
+  }
+  m_people.set(rows);
+}
+
+void CameOutModel::decide() {
+  ask([id = m_stage.current.id(), text = plain(m_decision)](Cellar& cellar) {
+    session::decide(cellar.store(), cellar.clock, cellar.chance, id, text);
+  }, [this] { load(); });
+}
+
+}  // namespace oddglass::ui

@@ -1,0 +1,68 @@
+#pragma once
+#include <QObject>
+#include "insight/findings.h"
+#include "ui/figure_item.h"
+#include "ui/page_model.h"
+#include "ui/rows.h"
+#include "words/came_out.h"
+#include "words/maker.h"
+
+namespace oddglass::ui {
+
+/// One small fact under a verdict.
+struct FactRow {
+  Q_GADGET
+  Q_PROPERTY(QString label MEMBER label)
+  Q_PROPERTY(QString says MEMBER says)
+
+public:
+  QString label, says;
+};
+
+/// What came out: for the room, without any person; for the maker, with everybody as they asked to be shown.
+class CameOutModel : public oddglass::ui::PageModel {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("made by the program")
+  Q_PROPERTY(bool loaded MEMBER m_loaded NOTIFY changed)
+  Q_PROPERTY(bool forMaker MEMBER m_forMaker NOTIFY changed)
+  Q_PROPERTY(QString alarm MEMBER m_alarm NOTIFY changed)
+  Q_PROPERTY(QString over MEMBER m_over NOTIFY changed)
+  Q_PROPERTY(QString shape MEMBER m_shape NOTIFY changed)
+  Q_PROPERTY(QString word MEMBER m_word NOTIFY changed)
+  Q_PROPERTY(QString headline MEMBER m_headline NOTIFY changed)
+  Q_PROPERTY(QString second MEMBER m_second NOTIFY changed)
+  Q_PROPERTY(QString count MEMBER m_count NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::FigureSource figure READ figure NOTIFY changed)
+  Q_PROPERTY(QStringList evidence MEMBER m_evidence NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::Rows* facts READ facts CONSTANT)
+  Q_PROPERTY(QStringList record MEMBER m_record NOTIFY changed)
+  Q_PROPERTY(QStringList makerLines MEMBER m_makerLines NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::Rows* people READ people CONSTANT)
+  Q_PROPERTY(QString promised MEMBER m_promised NOTIFY changed)
+  Q_PROPERTY(QString decision MEMBER m_decision NOTIFY changed)
+  Q_PROPERTY(bool deciding MEMBER m_deciding NOTIFY changed)
+  Q_PROPERTY(QString decided MEMBER m_decided NOTIFY changed)
+  Q_PROPERTY(QString reportFile MEMBER m_reportFile NOTIFY changed)
+  Q_PROPERTY(QString told MEMBER m_told NOTIFY changed)
+
+public:
+  CameOutModel(const Stage& stage, QObject* parent);
+  FigureSource figure() const { return m_figure; }
+  Rows* facts() { return &m_facts; }
+  Rows* people() { return &m_people; }
+  Q_INVOKABLE void load();
+  Q_INVOKABLE void decide();
+  Q_INVOKABLE void toHistory() { go(Router::Page::History); }
+
+private:
+  void showFacts(const words::CameOut& out, const insight::Findings& findings);
+  void showMaker(const words::MakerPart& part);
+  bool m_loaded = false, m_forMaker = false, m_deciding = false;
+  QString m_alarm, m_over, m_shape, m_word, m_headline, m_second, m_count, m_promised, m_decision, m_decided, m_reportFile, m_told;
+  QStringList m_evidence, m_record, m_makerLines;
+  FigureSource m_figure;
+  Rows m_facts, m_people;
+};
+
+}  // namespace oddglass::ui

@@ -1,0 +1,397 @@
+#include "ui/draft_model.h"
+
+#include "figures/shares.h"
+#include "session/look.h"
+#include "session/seal.h"
+#include "shelf/beverages.h"
+#include "shelf/lots.h"
+#include "shelf/people.h"
+#include "ui/beverage_model.h"
+#include "ui/voice.h"
+#include "words/care.h"
+#include "words/numbers.h"
+#include "words/plan.h"
+#include "words/problems.h"
+#include "words/seal.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace oddglass::ui {
+namespace {
+
+constexpr std::array limitsPm{100, 200, 300, 400, 500};
+constexpr std::array alphasPm{100, 50, 10};
+
+template <class Values>
+int indexOf(const Values& values, int value) {
+  const auto found = std::find(values.begin(), values.end(), value);
+  return found == values.end() ? -1 : static_cast<int>(found - values.begin());
+}
+
+QStringList lines(const std::vector<std::string>& texts) {
+  QStringList all;
+  for (const std::string& text : texts) all << shown(text);
+  return all;
+}
+
+FigureSource pictureOf(const planning::Outlook& outlook) {
+  const words::OutlookPicture words = words::outlookPicture(voice(), outlook);
+  figures::SharesPicture picture{words.title, {}, words.nothing, words.always, words.sentence, {words.headers, words.rows}};
+  for (const words::OutlookBar& bar : words.bars) picture.bars.push_back({bar.label, bar.share, bar.value, bar.readOut});
+  FigureSource source;
+  source.layOut = [picture](double width, const figures::Measure& measure) { return figures::sharesFigure(picture, width, measure); };
+  return source;
+}
+
+}  // namespace
+
+struct DraftModel::Read {
+  session::DraftFacts facts;
+  std::vector<Lot> lots;
+  std::vector<std::string> lotNames;
+  std::vector<Taster> people;
+  std::string lastDecision;
+  std::string refusal;
+  std::optional<planning::Amounts> amounts;
+  std::optional<planning::Outlook> outlook;
+};
+
+DraftModel::DraftModel(const Stage& stage, QObject* parent)
+    : PageModel(stage, parent),
+      m_lots(TickRow::staticMetaObject, this),
+      m_tasters(TickRow::staticMetaObject, this),
+      m_ways(WayRow::staticMetaObject, this) {
+  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm"});
+  for (const int limit : limitsPm) m_limits << shown(words::shareLimit(voice(), limit));
+  for (const int alpha : alphasPm) m_alphas << shown(words::timesIn(voice(), alpha / 1000.0));
+  m_sealLimits = shown(words::sealLimits(voice()));
+}
+
+DraftModel::Read DraftModel::read(Cellar& cellar, const SessionId& id) {
+  store::Store& store = cellar.store();
+  Read read;
+  read.facts = session::draftFacts(store, id);
+  std::map<BeverageId, std::string> names;
+  for (const shelf::OnShelf& on : shelf::find(store, "")) names[on.beverage.id] = on.beverage.name;
+  for (const Lot& lot : shelf::lotsToPour(store)) {
+    read.lots.push_back(lot);
+    read.lotNames.push_back(names[lot.beverage]);
+  }
+  read.people = shelf::people(store);
+  if (!read.facts.draft.lots.empty()) read.lastDecision = session::lastDecision(store, read.facts.draft.lots);
+  try {
+    session::requireReady(read.facts);
+  } catch (const Problem& problem) {
+    read.refusal = words::sentence(voice(), problem);
+  }
+  const planning::Setup setup = session::setupOf(read.facts);
+  if (setup.lots.size() == 2 && setup.places() > 0) read.amounts = planning::amountsOf(setup);
+  if (setup.counting() > 0) read.outlook = planning::outlookFor(setup);
+  return read;
+}
+
+void DraftModel::open(const SessionId& id) {
+  ask([id](Cellar& cellar) {
+    return id.empty() ? session::newDraft(cellar.store(), cellar.clock, cellar.chance) : id;
+  }, [this](const SessionId& draft) {
+    m_draft = {};
+    m_draft.id = draft;
+    m_sealMark.clear();
+    load();
+    go(Router::Page::Question);
+  });
+}
+
+void DraftModel::load() {
+  if (m_draft.id.empty() || !m_sealMark.isEmpty()) return;
+  askNewest(m_lane, [id = m_draft.id](Cellar& cellar, const std::stop_token&) { return read(cellar, id); }, [this](Read read) {
+    m_rounds = QString::number(read.facts.draft.rounds);
+    m_cupMl = QString::number(read.facts.draft.cupMl);
+    m_spares = QString::number(read.facts.draft.spares);
+    m_draft = read.facts.draft;
+    take(std::move(read));
+  });
+}
+
+// What stands here is newer than what the store gives back, and texts are typed with blanks that the store takes away: they are not read back.
+void DraftModel::keep() {
+  settle();
+  askNewest(m_lane, [draft = m_draft](Cellar& cellar, const std::stop_token&) {
+    session::saveDraft(cellar.store(), cellar.clock, draft);
+    return read(cellar, draft.id);
+  }, [this](Read read) { take(std::move(read)); });
+}
+
+void DraftModel::take(Read read) {
+  m_facts = std::move(read.facts);
+  m_lotValues = std::move(read.lots);
+  m_lotNames = std::move(read.lotNames);
+  m_people = std::move(read.people);
+  m_anyLots = m_lotValues.size() >= 2;
+  m_lastDecision = read.lastDecision.empty() ? QString() : tr("Last time you wrote: %1").arg(shown(words::quoted(voice(), read.lastDecision)));
+  m_sought = static_cast<int>(m_draft.sought);
+  m_limit = m_draft.limitPm ? indexOf(limitsPm, *m_draft.limitPm) : -1;
+  m_alpha = indexOf(alphasPm, m_draft.alphaPm);
+  m_careSettled = m_draft.careSettled;
+  showLots();
+  showTasters();
+  showPourers();
+  m_notYet = m_draft.lots.size() < 2 ? tr("A comparison needs a second drink. Tick two of them.")
+             : m_draft.tasters.empty() ? tr("Tick at least one person who tastes.")
+                                       : QString();
+  const planning::Amounts amounts = read.amounts.value_or(planning::Amounts{});
+  if (read.amounts && read.outlook) {
+    showTakes(amounts, *read.outlook);
+  } else {
+    m_takesHeadline = tr("Who tastes, and what?");
+    m_takesLead = m_notYet.isEmpty() ? tr("Nobody is left who did not make it. Add at least one such person, or taste alone.") : m_notYet;
+    m_panelLine.clear();
+    m_figure = {};
+    m_amounts.clear();
+    m_small.clear();
+    m_ways.set(std::vector<WayRow>());
+  }
+  showCare(amounts);
+  showSeal(read.outlook.value_or(planning::Outlook{}), read.refusal);
+  emit changed();
+}
+
+void DraftModel::showLots() {
+  std::vector<TickRow> rows;
+  for (std::size_t i = 0; i < m_lotValues.size(); ++i) {
+    const Lot& lot = m_lotValues[i];
+    TickRow row;
+    row.name = tr("%1, %2").arg(shown(m_lotNames[i]), shown(lot.name));
+    row.note = tr("%1 free").arg(shown(words::bottles(voice(), shelf::freeBottles(lot))));
+    row.ticked = std::find(m_draft.lots.begin(), m_draft.lots.end(), lot.id) != m_draft.lots.end();
+    rows.push_back(row);
+  }
+  m_lots.set(rows);
+}
+
+void DraftModel::showTasters() {
+  std::vector<TickRow> rows;
+  for (const Taster& person : m_people) {
+    TickRow row;
+    row.name = shown(person.name);
+    const bool maker = std::any_of(m_facts.makers.begin(), m_facts.makers.end(), [&](const auto& one) { return one.taster == person.id; });
+    row.note = maker ? tr("made one of these: stands beside the panel and does not count") : QString();
+    row.ticked = std::find(m_draft.tasters.begin(), m_draft.tasters.end(), person.id) != m_draft.tasters.end();
+    rows.push_back(row);
+  }
+  m_tasters.set(rows);
+}
+
+void DraftModel::showPourers() {
+  m_pourers = {tr("nobody yet")};
+  m_pourerIds = {std::nullopt};
+  for (const Taster& person : m_people) {
+    if (std::find(m_draft.tasters.begin(), m_draft.tasters.end(), person.id) != m_draft.tasters.end()) continue;
+    m_pourers << shown(person.name);
+    m_pourerIds.push_back(person.id);
+  }
+  m_pourers << tr("somebody else");
+  m_pourerIds.push_back(std::nullopt);
+  m_pourer = 0;
+  if (m_draft.pourer) {
+    const auto at = std::find(m_pourerIds.begin(), m_pourerIds.end(), m_draft.pourer);
+    if (at != m_pourerIds.end()) m_pourer = static_cast<int>(at - m_pourerIds.begin());
+  } else if (!m_draft.pourerName.empty()) {
+    m_pourer = static_cast<int>(m_pourers.size()) - 1;
+  }
+}
+
+void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Outlook& outlook) {
+  const planning::Setup setup = session::setupOf(m_facts);
+  std::vector<std::string> names;
+  for (const session::DraftLot& lot : m_facts.lots) names.push_back(lot.lot.beverageName);
+  m_takesHeadline = shown(words::outlookHeadline(voice(), outlook, m_draft.sought));
+  const std::vector<std::string> found = words::outlookLines(voice(), outlook, m_draft.sought);
+  m_takesLead = lines(found).join(QLatin1Char(' '));
+  m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
+  m_figure = pictureOf(outlook);
+  m_amounts = lines(words::amountLines(voice(), setup, amounts, names));
+  m_small.clear();
+  for (const planning::TooSmall rule : outlook.tooSmall) m_small << shown(words::tooSmallLine(voice(), outlook, rule));
+  m_wayValues = outlook.waysOut;
+  std::vector<WayRow> rows;
+  for (const planning::WayOut& way : m_wayValues) {
+    WayRow row;
+    row.says = shown(words::wayOutLine(voice(), way, outlook, m_draft.sought));
+    row.taken = way.way == planning::Way::pourLess || way.way == planning::Way::moreRounds;
+    rows.push_back(row);
+  }
+  m_ways.set(rows);
+}
+
+void DraftModel::showCare(const planning::Amounts& amounts) {
+  words::CareFacts facts;
+  for (const session::DraftLot& lot : m_facts.lots) facts.drinks.push_back(lot.lot.ingredients);
+  facts.gramsAtMost = amounts.grams.value_or(0);
+  facts.drinksAtMost = amounts.drinks;
+  facts.drinkGrams = amounts.drinkGrams;
+  const words::CarePage page = words::care(voice(), facts);
+  m_careHeadline = shown(page.headline);
+  m_care = lines(page.all());
+}
+
+void DraftModel::showSeal(const planning::Outlook& outlook, const std::string& refusal) {
+  words::SealFacts facts;
+  for (const session::DraftLot& lot : m_facts.lots) facts.drinks.push_back(plain(tr("%1, %2").arg(shown(lot.lot.beverageName), shown(lot.lot.lotName))));
+  facts.claim = outlook.claim;
+  facts.sought = m_draft.sought;
+  facts.limitPm = m_draft.limitPm;
+  facts.alphaPm = m_draft.alphaPm;
+  facts.panel = static_cast<int>(m_facts.panel.size());
+  facts.makers = static_cast<int>(m_facts.makers.size());
+  facts.rounds = m_draft.rounds;
+  facts.needed = outlook.needed;
+  if (outlook.alike) facts.alikeAtMost = outlook.alike->largest;
+  facts.pourer = m_facts.pourerName;
+  facts.promises = m_draft.promises;
+  m_sealReason = shown(refusal);
+  if (facts.drinks.size() != 2) {
+    m_sealQuestion = tr("There is nothing to seal yet.");
+    m_sealRule.clear();
+    m_sealPromises.clear();
+    m_sealBinding.clear();
+    return;
+  }
+  const words::SealPage page = words::sealPage(voice(), facts);
+  m_sealQuestion = shown(page.question);
+  m_sealRule = lines(page.rule);
+  m_sealPromises = lines(page.promises);
+  m_sealBinding = shown(page.binding);
+}
+
+QString DraftModel::promise(Outcome outcome) const {
+  const auto found = m_draft.promises.find(outcome);
+  return found == m_draft.promises.end() ? QString() : shown(found->second);
+}
+
+void DraftModel::setPromise(Outcome outcome, const QString& text) {
+  if (promise(outcome) == text) return;
+  m_draft.promises[outcome] = plain(text);
+  keep();
+}
+
+void DraftModel::setTitle(const QString& text) {
+  if (title() == text) return;
+  m_draft.title = plain(text);
+  keep();
+}
+
+void DraftModel::setGuestTitle(const QString& text) {
+  if (guestTitle() == text) return;
+  m_draft.guestTitle = plain(text);
+  keep();
+}
+
+void DraftModel::setPourerName(const QString& text) {
+  if (pourerName() == text) return;
+  m_draft.pourerName = plain(text);
+  keep();
+}
+
+void DraftModel::tickLot(int row) {
+  const LotId lot = m_lotValues.at(static_cast<std::size_t>(row)).id;
+  if (!std::erase(m_draft.lots, lot)) {
+    // A third drink takes the place of the one ticked last.
+    if (m_draft.lots.size() >= 2) m_draft.lots.pop_back();
+    m_draft.lots.push_back(lot);
+  }
+  showLots();
+  keep();
+}
+
+void DraftModel::tickTaster(int row) {
+  const TasterId person = m_people.at(static_cast<std::size_t>(row)).id;
+  if (!std::erase(m_draft.tasters, person)) m_draft.tasters.push_back(person);
+  if (m_draft.pourer == person) m_draft.pourer.reset();
+  showTasters();
+  keep();
+}
+
+void DraftModel::choosePourer(int index) {
+  m_draft.pourer = m_pourerIds.at(static_cast<std::size_t>(index));
+  m_pourer = index;
+  if (m_draft.pourer || index == 0) m_draft.pourerName.clear();
+  else if (m_draft.pourerName.empty()) m_draft.pourerName = plain(tr("somebody else"));
+  keep();
+}
+
+void DraftModel::chooseSought(int index) {
+  m_draft.sought = static_cast<Sought>(index);
+  if (m_draft.sought != Sought::difference && !m_draft.limitPm) m_draft.limitPm = limitsPm[2];
+  keep();
+}
+
+void DraftModel::chooseLimit(int index) {
+  m_draft.limitPm = limitsPm.at(static_cast<std::size_t>(index));
+  keep();
+}
+
+void DraftModel::chooseAlpha(int index) {
+  m_draft.alphaPm = alphasPm.at(static_cast<std::size_t>(index));
+  keep();
+}
+
+void DraftModel::type(QString& shownText, const QString& text, int& value, int low, int high, const char* argument) {
+  shownText = text;
+  const auto number = words::readWhole(plain(text.trimmed()));
+  try {
+    if (!number) throw Problem(Trouble::notANumber, argument, {{"text", plain(text)}});
+    if (*number < low || *number > high)
+      throw Problem(Trouble::outOfRange, argument, {{"text", plain(text)}, {"low", std::to_string(low)}, {"high", std::to_string(high)}});
+    value = static_cast<int>(*number);
+    keep();
+  } catch (const Problem& problem) {
+    fail(problem);
+  }
+  emit changed();
+}
+
+void DraftModel::typeRounds(const QString& text) { type(m_rounds, text, m_draft.rounds, 1, 20, "rounds"); }
+void DraftModel::typeCupMl(const QString& text) { type(m_cupMl, text, m_draft.cupMl, 5, 200, "cup_ml"); }
+void DraftModel::typeSpares(const QString& text) { type(m_spares, text, m_draft.spares, 0, 12, "spares"); }
+void DraftModel::stepRounds(int by) { typeRounds(QString::number(std::clamp(m_draft.rounds + by, 1, 20))); }
+void DraftModel::stepCupMl(int by) { typeCupMl(QString::number(std::clamp(m_draft.cupMl + 5 * by, 5, 200))); }
+void DraftModel::stepSpares(int by) { typeSpares(QString::number(std::clamp(m_draft.spares + by, 0, 12))); }
+
+void DraftModel::takeWay(int row) {
+  const planning::WayOut& way = m_wayValues.at(static_cast<std::size_t>(row));
+  if (way.cupMl) m_draft.cupMl = *way.cupMl;
+  if (way.rounds && way.way == planning::Way::moreRounds) m_draft.rounds = *way.rounds;
+  m_cupMl = QString::number(m_draft.cupMl);
+  m_rounds = QString::number(m_draft.rounds);
+  keep();
+}
+
+void DraftModel::settleCare(bool settled) {
+  m_draft.careSettled = settled;
+  m_careSettled = settled;
+  emit changed();
+  keep();
+}
+
+void DraftModel::seal() {
+  ask([id = m_draft.id](Cellar& cellar) { return session::seal(cellar.store(), cellar.clock, cellar.chance, id); },
+      [this](const session::Sealed& sealed) {
+        m_sealMark = shown(sealed.sealMark);
+        m_sealMarkLine = shown(words::sealMarkLine(voice(), sealed.sealMark));
+        m_afterSeal = shown(words::afterSealLine(voice(), m_facts.pourerName));
+        m_stage.current.set(m_draft.id, guestTitle(), m_sealMark);
+        emit changed();
+      });
+}
+
+void DraftModel::discard() {
+  ask([id = m_draft.id](Cellar& cellar) { session::discardDraft(cellar.store(), id); }, [this] {
+    m_draft = {};
+    go(Router::Page::Today);
+  });
+}
+
+}  // namespace oddglass::ui

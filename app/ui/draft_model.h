@@ -1,0 +1,152 @@
+#pragma once
+#include <QObject>
+#include "planning/amounts.h"
+#include "planning/outlook.h"
+#include "session/drafts.h"
+#include "ui/figure_item.h"
+#include "ui/page_model.h"
+#include "ui/rows.h"
+
+#include <vector>
+
+namespace oddglass::ui {
+
+/// A way to find more, in words; those that only need a number can be taken at once.
+struct WayRow {
+  Q_GADGET
+  Q_PROPERTY(QString says MEMBER says)
+  Q_PROPERTY(bool taken MEMBER taken)
+
+public:
+  QString says;
+  bool taken = false;
+};
+
+/// The four pages of a plan: The question, What it takes, Care, The seal. Every change is saved to the draft at once.
+class DraftModel : public oddglass::ui::PageModel {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("made by the program")
+  Q_PROPERTY(QString title READ title WRITE setTitle NOTIFY changed)
+  Q_PROPERTY(QString guestTitle READ guestTitle WRITE setGuestTitle NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::Rows* lots READ lots CONSTANT)
+  Q_PROPERTY(oddglass::ui::Rows* tasters READ tasters CONSTANT)
+  Q_PROPERTY(QStringList pourers MEMBER m_pourers NOTIFY changed)
+  Q_PROPERTY(int pourer MEMBER m_pourer NOTIFY changed)
+  Q_PROPERTY(QString pourerName READ pourerName WRITE setPourerName NOTIFY changed)
+  Q_PROPERTY(int sought MEMBER m_sought NOTIFY changed)
+  Q_PROPERTY(int limit MEMBER m_limit NOTIFY changed)
+  Q_PROPERTY(QStringList limits MEMBER m_limits NOTIFY changed)
+  Q_PROPERTY(int alpha MEMBER m_alpha NOTIFY changed)
+  Q_PROPERTY(QStringList alphas MEMBER m_alphas NOTIFY changed)
+  Q_PROPERTY(QString ifShown READ ifShown WRITE setIfShown NOTIFY changed)
+  Q_PROPERTY(QString ifNotShown READ ifNotShown WRITE setIfNotShown NOTIFY changed)
+  Q_PROPERTY(QString ifAlike READ ifAlike WRITE setIfAlike NOTIFY changed)
+  Q_PROPERTY(QString lastDecision MEMBER m_lastDecision NOTIFY changed)
+  Q_PROPERTY(QString notYet MEMBER m_notYet NOTIFY changed)
+  Q_PROPERTY(bool anyLots MEMBER m_anyLots NOTIFY changed)
+  Q_PROPERTY(QString rounds MEMBER m_rounds NOTIFY changed)
+  Q_PROPERTY(QString cupMl MEMBER m_cupMl NOTIFY changed)
+  Q_PROPERTY(QString spares MEMBER m_spares NOTIFY changed)
+  Q_PROPERTY(QString takesHeadline MEMBER m_takesHeadline NOTIFY changed)
+  Q_PROPERTY(QString takesLead MEMBER m_takesLead NOTIFY changed)
+  Q_PROPERTY(QString panelLine MEMBER m_panelLine NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::FigureSource figure READ figure NOTIFY changed)
+  Q_PROPERTY(QStringList amounts MEMBER m_amounts NOTIFY changed)
+  Q_PROPERTY(QStringList small MEMBER m_small NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::Rows* ways READ ways CONSTANT)
+  Q_PROPERTY(QString careHeadline MEMBER m_careHeadline NOTIFY changed)
+  Q_PROPERTY(QStringList care MEMBER m_care NOTIFY changed)
+  Q_PROPERTY(bool careSettled MEMBER m_careSettled NOTIFY changed)
+  Q_PROPERTY(QString sealQuestion MEMBER m_sealQuestion NOTIFY changed)
+  Q_PROPERTY(QStringList sealRule MEMBER m_sealRule NOTIFY changed)
+  Q_PROPERTY(QStringList sealPromises MEMBER m_sealPromises NOTIFY changed)
+  Q_PROPERTY(QString sealBinding MEMBER m_sealBinding NOTIFY changed)
+  Q_PROPERTY(QString sealReason MEMBER m_sealReason NOTIFY changed)
+  Q_PROPERTY(QString sealMark MEMBER m_sealMark NOTIFY changed)
+  Q_PROPERTY(QString afterSeal MEMBER m_afterSeal NOTIFY changed)
+  Q_PROPERTY(QString sealMarkLine MEMBER m_sealMarkLine NOTIFY changed)
+  Q_PROPERTY(QString sealLimits MEMBER m_sealLimits NOTIFY changed)
+
+public:
+  DraftModel(const Stage& stage, QObject* parent);
+  FigureSource figure() const { return m_figure; }
+  Rows* lots() { return &m_lots; }
+  Rows* tasters() { return &m_tasters; }
+  Rows* ways() { return &m_ways; }
+  QString title() const { return shown(m_draft.title); }
+  QString guestTitle() const { return shown(m_draft.guestTitle); }
+  QString pourerName() const { return shown(m_draft.pourerName); }
+  QString ifShown() const { return promise(Outcome::shown); }
+  QString ifNotShown() const { return promise(Outcome::notShown); }
+  QString ifAlike() const { return promise(Outcome::alike); }
+  void setTitle(const QString& text);
+  void setGuestTitle(const QString& text);
+  void setPourerName(const QString& text);
+  void setIfShown(const QString& text) { setPromise(Outcome::shown, text); }
+  void setIfNotShown(const QString& text) { setPromise(Outcome::notShown, text); }
+  void setIfAlike(const QString& text) { setPromise(Outcome::alike, text); }
+
+  /// Goes on with a draft, or begins a new one when `id` is empty.
+  void open(const SessionId& id);
+  /// Reads the draft and the shelf again, since drinks and people may have changed meanwhile.
+  Q_INVOKABLE void load();
+  Q_INVOKABLE void tickLot(int row);
+  Q_INVOKABLE void tickTaster(int row);
+  /// One of `pourers`.
+  Q_INVOKABLE void choosePourer(int index);
+  Q_INVOKABLE void chooseSought(int index);
+  Q_INVOKABLE void chooseLimit(int index);
+  Q_INVOKABLE void chooseAlpha(int index);
+  Q_INVOKABLE void typeRounds(const QString& text);
+  Q_INVOKABLE void typeCupMl(const QString& text);
+  Q_INVOKABLE void typeSpares(const QString& text);
+  Q_INVOKABLE void stepRounds(int by);
+  Q_INVOKABLE void stepCupMl(int by);
+  Q_INVOKABLE void stepSpares(int by);
+  Q_INVOKABLE void takeWay(int row);
+  Q_INVOKABLE void settleCare(bool settled);
+  Q_INVOKABLE void toTakes() { go(Router::Page::Takes); }
+  Q_INVOKABLE void toCare() { go(Router::Page::Care); }
+  Q_INVOKABLE void toSeal() { go(Router::Page::Seal); }
+  Q_INVOKABLE void toShelf() { go(Router::Page::Shelf); }
+  Q_INVOKABLE void toPeople() { go(Router::Page::People); }
+  Q_INVOKABLE void seal();
+  Q_INVOKABLE void toPour() { go(Router::Page::PourSheet); }
+  Q_INVOKABLE void toPlaces() { go(Router::Page::Places); }
+  /// Throws the draft away.
+  Q_INVOKABLE void discard();
+
+private:
+  struct Read;
+  static Read read(Cellar& cellar, const SessionId& id);
+  void take(Read read);
+  void keep();
+  void showLots();
+  void showTasters();
+  void showPourers();
+  void showTakes(const planning::Amounts& amounts, const planning::Outlook& outlook);
+  void showCare(const planning::Amounts& amounts);
+  void showSeal(const planning::Outlook& outlook, const std::string& refusal);
+  QString promise(Outcome outcome) const;
+  void setPromise(Outcome outcome, const QString& text);
+  void type(QString& shownText, const QString& text, int& value, int low, int high, const char* argument);
+
+  Draft m_draft;
+  session::DraftFacts m_facts;
+  std::vector<Lot> m_lotValues;
+  std::vector<std::string> m_lotNames;
+  std::vector<Taster> m_people;
+  std::vector<std::optional<TasterId>> m_pourerIds;
+  std::vector<planning::WayOut> m_wayValues;
+  Rows m_lots, m_tasters, m_ways;
+  Lane m_lane;
+  FigureSource m_figure;
+  QStringList m_pourers, m_limits, m_alphas, m_amounts, m_small, m_care, m_sealRule, m_sealPromises;
+  int m_pourer = 0, m_sought = 0, m_limit = -1, m_alpha = 1;
+  bool m_anyLots = true, m_careSettled = false;
+  QString m_rounds, m_cupMl, m_spares, m_notYet, m_takesHeadline, m_takesLead, m_panelLine, m_lastDecision;
+  QString m_careHeadline, m_sealQuestion, m_sealBinding, m_sealReason, m_sealMark, m_afterSeal, m_sealMarkLine, m_sealLimits;
+};
+
+}  // namespace oddglass::ui

@@ -1,0 +1,75 @@
+#include "ui/key_model.h"
+
+#include "session/ending.h"
+#include "session/look.h"
+#include "tasting/board.h"
+#include "ui/voice.h"
+#include "words/history.h"
+#include "words/numbers.h"
+
+namespace oddglass::ui {
+namespace {
+
+/// What the room should hear before the key is opened.
+bool isTold(Event event) {
+  switch (event) {
+    case Event::spilled:
+    case Event::voided:
+    case Event::said:
+    case Event::placeLeft:
+    case Event::pourSheetOpened: return true;
+    default: return false;
+  }
+}
+
+struct Read {
+  tasting::Board board;
+  std::vector<session::HistoryLine> history;
+};
+
+}  // namespace
+
+KeyModel::KeyModel(const Stage& stage, QObject* parent) : PageModel(stage, parent) { nameFields({"reason"}); }
+
+void KeyModel::load() {
+  ask([id = m_stage.current.id()](Cellar& cellar) { return Read{tasting::board(cellar.store(), id), session::history(cellar.store(), id)}; },
+      [this](const Read& read) {
+        m_canOpen = read.board.state == State::closed;
+        m_canEnd = m_canOpen || read.board.state == State::sealed || read.board.state == State::tasting;
+        const int missing = read.board.expected - read.board.locked;
+        m_headline = m_canOpen ? tr("Is everybody here?") : tr("The key is sealed.");
+        m_lead = !m_canOpen ? tr("It can be opened when the table is closed.")
+                 : missing > 0 ? tr("%1 were handed in. %2 are missing and stay missing.")
+                                     .arg(shown(words::capitalised(words::tastings(voice(), read.board.locked))), QString::number(missing))
+                               : tr("%1 were handed in, none is missing.").arg(shown(words::capitalised(words::tastings(voice(), read.board.locked))));
+        m_happened.clear();
+        for (const session::HistoryLine& line : read.history)
+          if (isTold(line.event))
+            m_happened << tr("%1  %2").arg(shown(words::timeOfDay(voice(), line.at)),
+                                           shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round})));
+        m_reason.clear();
+        emit changed();
+      });
+}
+
+void KeyModel::open() {
+  ask([id = m_stage.current.id()](Cellar& cellar) { return session::reveal(cellar.store(), cellar.clock, id); },
+      [this](const session::Revealed& revealed) {
+        go(Router::Page::CameOut);
+        if (revealed.backupProblem) m_stage.notice.say(tr("The key is open. No backup could be made: %1").arg(sentenceOf(*revealed.backupProblem)));
+      });
+}
+
+void KeyModel::breakSeal() {
+  ask([id = m_stage.current.id(), reason = plain(m_reason)](Cellar& cellar) {
+    session::breakSeal(cellar.store(), cellar.clock, cellar.chance, id, reason, true);
+  }, [this] { go(Router::Page::History); });
+}
+
+void KeyModel::abandon() {
+  ask([id = m_stage.current.id(), reason = plain(m_reason)](Cellar& cellar) {
+    session::abandon(cellar.store(), cellar.clock, cellar.chance, id, reason, true);
+  }, [this] { go(Router::Page::History); });
+}
+
+}  // namespace oddglass::ui

@@ -1,0 +1,83 @@
+#include "ui/kinds.h"
+
+#include "domain/problem.h"
+#include "ui/voice.h"
+#include "words/numbers.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <array>
+#include <cmath>
+
+namespace oddglass::ui {
+namespace {
+
+QString say(const char* text) { return QCoreApplication::translate("Shelf", text); }
+
+}  // namespace
+
+QString kindWord(Kind kind) {
+  switch (kind) {
+    case Kind::beer: return say(QT_TRANSLATE_NOOP("Shelf", "beer"));
+    case Kind::mead: return say(QT_TRANSLATE_NOOP("Shelf", "mead"));
+    case Kind::cider: return say(QT_TRANSLATE_NOOP("Shelf", "cider"));
+    case Kind::wine: return say(QT_TRANSLATE_NOOP("Shelf", "wine"));
+    case Kind::other: return say(QT_TRANSLATE_NOOP("Shelf", "another drink"));
+  }
+  return {};
+}
+
+QString allergenWord(Allergen allergen) {
+  static constexpr std::array words{
+      QT_TRANSLATE_NOOP("Shelf", "gluten"),  QT_TRANSLATE_NOOP("Shelf", "egg"),     QT_TRANSLATE_NOOP("Shelf", "fish"),
+      QT_TRANSLATE_NOOP("Shelf", "milk"),    QT_TRANSLATE_NOOP("Shelf", "nuts"),    QT_TRANSLATE_NOOP("Shelf", "peanuts"),
+      QT_TRANSLATE_NOOP("Shelf", "soy"),     QT_TRANSLATE_NOOP("Shelf", "sesame"),  QT_TRANSLATE_NOOP("Shelf", "mustard"),
+      QT_TRANSLATE_NOOP("Shelf", "celery"),  QT_TRANSLATE_NOOP("Shelf", "lupin"),   QT_TRANSLATE_NOOP("Shelf", "molluscs"),
+      QT_TRANSLATE_NOOP("Shelf", "crustaceans"), QT_TRANSLATE_NOOP("Shelf", "sulphites")};
+  return say(words.at(static_cast<std::size_t>(allergen)));
+}
+
+QString noteWord(NoteKind kind) {
+  switch (kind) {
+    case NoteKind::reading: return say(QT_TRANSLATE_NOOP("Shelf", "reading"));
+    case NoteKind::addition: return say(QT_TRANSLATE_NOOP("Shelf", "addition"));
+    case NoteKind::stabilised: return say(QT_TRANSLATE_NOOP("Shelf", "stabilised"));
+    case NoteKind::racked: return say(QT_TRANSLATE_NOOP("Shelf", "racked"));
+    case NoteKind::bottled: return say(QT_TRANSLATE_NOOP("Shelf", "bottled"));
+    case NoteKind::other: return say(QT_TRANSLATE_NOOP("Shelf", "note"));
+  }
+  return {};
+}
+
+QString drinkLine(const Beverage& drink) {
+  QStringList parts{kindWord(drink.kind)};
+  if (drink.abvBp) parts << QString::fromStdString(words::strength(voice(), *drink.abvBp));
+  parts << (drink.origin == Origin::batch ? say(QT_TRANSLATE_NOOP("Shelf", "made here")) : say(QT_TRANSLATE_NOOP("Shelf", "a reference")));
+  return parts.join(QStringLiteral(", "));
+}
+
+QString gravityText(std::optional<int> tenThousandths) {
+  return tenThousandths ? QString::fromStdString(words::gravity(voice(), *tenThousandths)) : QString();
+}
+
+QString strengthText(std::optional<int> hundredths) {
+  return hundredths ? QString::fromStdString(words::decimal(voice(), *hundredths / 100.0, *hundredths % 100 ? (*hundredths % 10 ? 2 : 1) : 0)) : QString();
+}
+
+std::optional<int> typedScaled(const QString& text, int scale, const char* argument) {
+  const std::string typed = text.trimmed().toStdString();
+  if (typed.empty()) return std::nullopt;
+  const auto number = words::readNumber(typed);
+  if (!number || std::abs(*number) > 100000) throw Problem(Trouble::notANumber, argument, {{"text", typed}});
+  return static_cast<int>(std::lround(*number * scale));
+}
+
+int typedWhole(const QString& text, const char* argument) {
+  const std::string typed = text.trimmed().toStdString();
+  if (typed.empty()) throw Problem(Trouble::empty, argument);
+  const auto number = words::readWhole(typed);
+  if (!number || std::abs(*number) > 1000000) throw Problem(Trouble::notANumber, argument, {{"text", typed}});
+  return static_cast<int>(*number);
+}
+
+}  // namespace oddglass::ui

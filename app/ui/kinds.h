@@ -1,0 +1,22 @@
+#pragma once
+#include "domain/shelf.h"
+
+#include <QString>
+
+namespace oddglass::ui {
+
+/// Words of the shelf in the language of the window.
+QString kindWord(Kind kind);
+QString allergenWord(Allergen allergen);
+QString noteWord(NoteKind kind);
+/// "mead, 12.5 %, made here"
+QString drinkLine(const Beverage& drink);
+/// A gravity or a strength as it is typed into a form: "1.050", "12.5"; empty for nothing.
+QString gravityText(std::optional<int> tenThousandths);
+QString strengthText(std::optional<int> hundredths);
+/// What was typed, as the whole number that is stored. Empty text gives nothing; throws Problem notANumber naming `argument`.
+std::optional<int> typedScaled(const QString& text, int scale, const char* argument);
+/// A whole number that must be there. Throws Problem empty or notANumber naming `argument`.
+int typedWhole(const QString& text, const char* argument);
+
+}  // namespace oddglass::ui

@@ -1,0 +1,33 @@
+#include "ui/page_model.h"
+
+#include "ui/voice.h"
+#include "words/problems.h"
+
+namespace oddglass::ui {
+
+QString sentenceOf(const Problem& problem) { return shown(words::sentence(voice(), problem)); }
+
+void PageModel::nameFields(std::initializer_list<const char*> names) {
+  for (const char* name : names) m_fields << QString::fromLatin1(name);
+}
+
+void PageModel::fail(const Problem& problem) {
+  const QString field = shown(problem.argument());
+  if (!m_fields.contains(field)) {
+    m_stage.notice.say(sentenceOf(problem));
+    return;
+  }
+  m_wrongField = field;
+  m_wrong = sentenceOf(problem);
+  emit wrongChanged();
+}
+
+void PageModel::settle() {
+  m_stage.notice.dismiss();
+  if (m_wrongField.isEmpty()) return;
+  m_wrongField.clear();
+  m_wrong.clear();
+  emit wrongChanged();
+}
+
+}  // namespace oddglass::ui

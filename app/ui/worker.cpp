@@ -1,0 +1,52 @@
+#include "ui/worker.h"
+
+namespace oddglass::ui {
+
+store::Store& Cellar::store() {
+  if (!m_store) m_store = m_open();
+  return *m_store;
+}
+
+Worker::Worker(std::unique_ptr<Cellar> cellar)
+    : m_cellar(std::move(cellar)), m_thread([this](const std::stop_token& stop) { work(stop); }) {}
+
+Worker::~Worker() {
+  m_thread.request_stop();
+  m_thread.join();
+}
+
+void Worker::put(std::function<void(Cellar&)> job) {
+  if (++m_unfinished == 1) emit busyChanged();
+  {
+    const std::lock_guard hold(m_guard);
+    m_jobs.push_back(std::move(job));
+  }
+  m_wake.notify_one();
+}
+
+void Worker::deliver(std::function<void()> result) {
+  QMetaObject::invokeMethod(
+      this,
+      [this, result = std::move(result)] {
+        result();
+        if (--m_unfinished == 0) emit busyChanged();
+      },
+      Qt::QueuedConnection);
+}
+
+void Worker::work(const std::stop_token& stop) {
+  for (;;) {
+    std::function<void(Cellar&)> job;
+    {
+      std::unique_lock hold(m_guard);
+      m_wake.wait(hold, stop, [this] { return !m_jobs.empty(); });
+      if (m_jobs.empty()) break;
+      job = std::move(m_jobs.front());
+      m_jobs.pop_front();
+    }
+    job(*m_cellar);
+  }
+  m_cellar->close();
+}
+
+}  // namespace oddglass::ui

@@ -1,0 +1,191 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+import Oddglass.Ui
+
+// My cups: are these mine, which is the odd one, how sure, how did you know; locking in another corner.
+FocusScope {
+    id: root
+
+    required property CupsModel model
+    readonly property real side: Math.max(24, Math.min(56, width / 22))
+
+    objectName: "myCupsPage"
+
+    Shortcut { sequences: ["1"]; enabled: root.model.confirmed && !comment.input.activeFocus; onActivated: root.model.choose(0) }
+    Shortcut { sequences: ["2"]; enabled: root.model.confirmed && !comment.input.activeFocus; onActivated: root.model.choose(1) }
+    Shortcut { sequences: ["3"]; enabled: root.model.confirmed && !comment.input.activeFocus; onActivated: root.model.choose(2) }
+
+    Flickable {
+        id: flick
+
+        anchors.fill: parent
+        anchors.bottomMargin: bar.height
+        contentHeight: Math.max(height, column.height + 48)
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        ScrollBar.vertical: ScrollBar {
+            policy: flick.contentHeight > flick.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+        }
+
+        Column {
+            id: column
+
+            x: root.side
+            y: 24
+            width: flick.width - 2 * root.side
+            spacing: 24
+
+            Item {
+                width: parent.width
+                height: Math.max(place.height, seal.height)
+
+                Lead {
+                    id: place
+
+                    objectName: "placeLine"
+                    width: parent.width / 2
+                    text: root.model.placeLine
+                }
+                Lead {
+                    id: seal
+
+                    x: parent.width - width
+                    width: parent.width / 2
+                    text: root.model.sealMark
+                    horizontalAlignment: Text.AlignRight
+                    font.pixelSize: Theme.body
+                }
+            }
+            Column {
+                width: parent.width
+                spacing: 6
+
+                Headline {
+                    objectName: "headline"
+                    width: parent.width
+                    text: root.model.confirmed ? qsTr("Two of these hold the same drink. Which one is the odd one?") : qsTr("Are these your cups?")
+                    font.pixelSize: Theme.headline * 0.9
+                    horizontalAlignment: Text.AlignHCenter
+                }
+                Lead {
+                    width: parent.width
+                    text: root.model.confirmed ? qsTr("Taste from left to right. You may go back. Not sure? Choose one anyway.") : root.model.confirmSentence
+                    font.pixelSize: Theme.body * 1.125
+                    horizontalAlignment: Text.AlignHCenter
+                }
+            }
+            Row {
+                id: row
+
+                anchors.horizontalCenter: parent.horizontalCenter
+                spacing: Math.min(40, root.width / 32)
+
+                Repeater {
+                    model: root.model.cups
+
+                    CodeCard {
+                        required property int index
+                        required property string spoken
+                        required code
+                        required position
+                        required chosen
+
+                        objectName: "cup" + index
+                        width: Math.min(288, (column.width - 2 * row.spacing) / 3)
+                        spokenCode: spoken
+                        acts: root.model.confirmed
+                        onClicked: root.model.choose(index)
+                    }
+                }
+            }
+            ChoiceRow {
+                objectName: "sureness"
+                width: parent.width
+                visible: root.model.confirmed && root.model.asksSureness
+                centred: true
+                label: qsTr("How sure?")
+                options: [qsTr("sure"), qsTr("fairly sure"), qsTr("a guess")]
+                current: root.model.sureness
+                onChosen: index => root.model.sureness = index
+            }
+            ChoiceRow {
+                objectName: "clue"
+                width: parent.width
+                visible: root.model.confirmed && root.model.asksClue
+                centred: true
+                label: qsTr("How did you know?")
+                options: [qsTr("taste"), qsTr("smell"), qsTr("mouthfeel"), qsTr("look"), qsTr("fizz"), qsTr("I guessed")]
+                current: root.model.clue
+                onChosen: index => root.model.clue = index
+            }
+            Field {
+                id: comment
+
+                objectName: "comment"
+                anchors.horizontalCenter: parent.horizontalCenter
+                width: Math.min(parent.width, 640)
+                visible: root.model.confirmed && root.model.asksWords
+                label: qsTr("What was different, if you like")
+                text: root.model.comment
+                onTyped: text => root.model.comment = text
+            }
+            Body {
+                objectName: "notMineText"
+                width: parent.width
+                visible: text !== ""
+                text: root.model.notMine
+                horizontalAlignment: Text.AlignHCenter
+                font.weight: Font.DemiBold
+                Accessible.role: Accessible.AlertMessage
+            }
+        }
+    }
+    Rectangle {
+        id: bar
+
+        y: parent.height - height
+        width: parent.width
+        height: Math.max(away.height, go.height) + 40
+        color: Theme.paper
+
+        HairLine {
+            width: parent.width
+            visible: flick.contentHeight > flick.height
+        }
+        Flow {
+            id: away
+
+            x: root.side
+            y: parent.height - height - 20
+            width: parent.width - go.width - 2 * root.side - 24
+            spacing: 32
+
+            DangerQuestion {
+                objectName: "stop"
+                width: Math.min(away.width, 480)
+                link: qsTr("Stop here")
+                first: qsTr("What you have locked stays. The rest is counted as missing; nobody asks why. Stop?")
+                second: qsTr("You cannot sit down again in this tasting. Stop all the same?")
+                deed: qsTr("I stop here")
+                onConfirmed: root.model.stop()
+            }
+            LinkButton {
+                objectName: "notMine"
+                text: qsTr("These are not my cups")
+                onClicked: root.model.sayNotMine()
+            }
+        }
+        PrimaryButton {
+            id: go
+
+            objectName: "primary"
+            x: parent.width - width - root.side
+            y: 20
+            big: true
+            text: root.model.confirmed ? root.model.lockWords : qsTr("Yes, these are mine")
+            reason: root.model.confirmed ? root.model.lockReason : ""
+            onActed: root.model.confirmed ? root.model.lock() : root.model.confirm()
+        }
+    }
+}

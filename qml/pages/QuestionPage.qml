@@ -1,0 +1,200 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import Oddglass.Ui
+
+// The question: what the brewer wants to know, about which two drinks, with whom, and what will be done in each outcome.
+PageFrame {
+    id: root
+
+    required property DraftModel model
+
+    objectName: "questionPage"
+    headline: qsTr("Can anyone tell them apart?")
+    lead: model.lastDecision !== "" ? model.lastDecision
+                                    : qsTr("Three cups a round, two of them alike. Whoever finds the odd one more often than by guessing can tell.")
+    primary: qsTr("See what it takes")
+    primaryReason: model.notYet
+    onPrimaryRequested: model.toTakes()
+    links: [
+        DangerQuestion {
+            objectName: "discard"
+            width: Math.min(root.columnWidth, 520)
+            link: qsTr("Throw this plan away")
+            first: qsTr("Nothing of this plan has been poured. Throw it away?")
+            second: qsTr("It cannot be brought back. Throw it away all the same?")
+            deed: qsTr("Throw it away")
+            onConfirmed: root.model.discard()
+        }
+    ]
+    Component.onCompleted: model.load()
+
+    EmptyState {
+        width: parent.width
+        visible: !root.model.anyLots
+        text: qsTr("A comparison needs a second drink. Add the bought one.")
+    }
+    LinkButton {
+        objectName: "questionShelf"
+        visible: !root.model.anyLots
+        text: qsTr("To the shelf")
+        onClicked: root.model.toShelf()
+    }
+    Column {
+        width: parent.width
+        visible: root.model.anyLots
+        spacing: 4
+
+        SectionTitle {
+            width: parent.width
+            text: qsTr("Which two?")
+        }
+        Repeater {
+            model: root.model.lots
+
+            CheckLine {
+                required property int index
+                required property string name
+                required property string note
+                required ticked
+
+                objectName: "lot" + index
+                width: root.columnWidth
+                text: name
+                more: note
+                onTickRequested: root.model.tickLot(index)
+            }
+        }
+    }
+    Column {
+        width: parent.width
+        spacing: 4
+
+        SectionTitle {
+            width: parent.width
+            text: qsTr("Who tastes?")
+        }
+        Small {
+            width: parent.width
+            visible: root.model.tasters.count === 0
+            text: qsTr("Nobody here. You can also taste alone: add yourself under People.")
+        }
+        Repeater {
+            model: root.model.tasters
+
+            CheckLine {
+                required property int index
+                required property string name
+                required property string note
+                required ticked
+
+                objectName: "taster" + index
+                width: root.columnWidth
+                text: name
+                more: note
+                onTickRequested: root.model.tickTaster(index)
+            }
+        }
+        LinkButton {
+            objectName: "questionPeople"
+            text: qsTr("Add somebody")
+            quiet: true
+            onClicked: root.model.toPeople()
+        }
+    }
+    ChoiceRow {
+        objectName: "pourer"
+        width: parent.width
+        label: qsTr("Who pours? Whoever pours sees the key: they do not taste, and made none of it. A driver makes a good pourer.")
+        options: root.model.pourers
+        current: root.model.pourer
+        onChosen: index => root.model.choosePourer(index)
+    }
+    Field {
+        objectName: "pourerName"
+        width: Math.min(parent.width, 360)
+        visible: root.model.pourer > 0 && root.model.pourer === root.model.pourers.length - 1
+        label: qsTr("Who is it?")
+        hint: qsTr("Forgotten after the seal.")
+        text: root.model.pourerName
+        onTyped: text => root.model.pourerName = text
+    }
+    ChoiceRow {
+        objectName: "sought"
+        width: parent.width
+        label: qsTr("What do you want to be able to say?")
+        options: [qsTr("that there is a difference"), qsTr("that they are alike"), qsTr("either")]
+        current: root.model.sought
+        onChosen: index => root.model.chooseSought(index)
+    }
+    ChoiceRow {
+        objectName: "limit"
+        width: parent.width
+        visible: root.model.sought > 0
+        label: qsTr("Alike means: fewer of such people can tell than")
+        options: root.model.limits
+        current: root.model.limit
+        error: root.model.wrongField === "limit_pm" ? root.model.wrong : ""
+        onChosen: index => root.model.chooseLimit(index)
+    }
+    ChoiceRow {
+        objectName: "alpha"
+        width: parent.width
+        label: qsTr("How often may guessing alone be taken for a difference?")
+        options: root.model.alphas
+        current: root.model.alpha
+        onChosen: index => root.model.chooseAlpha(index)
+    }
+    Column {
+        width: parent.width
+        spacing: 16
+
+        SectionTitle {
+            width: parent.width
+            text: qsTr("What will you do with the answer?")
+        }
+        Field {
+            objectName: "ifShown"
+            width: parent.width
+            label: qsTr("If they are told apart")
+            text: root.model.ifShown
+            onTyped: text => root.model.ifShown = text
+        }
+        Field {
+            objectName: "ifNotShown"
+            width: parent.width
+            label: qsTr("If no difference is shown")
+            text: root.model.ifNotShown
+            onTyped: text => root.model.ifNotShown = text
+        }
+        Field {
+            objectName: "ifAlike"
+            width: parent.width
+            visible: root.model.sought > 0
+            label: qsTr("If they are alike within your limit")
+            text: root.model.ifAlike
+            onTyped: text => root.model.ifAlike = text
+        }
+    }
+    Flow {
+        width: parent.width
+        spacing: 24
+
+        Field {
+            objectName: "title"
+            width: Math.min(parent.width, 400)
+            label: qsTr("A title for yourself")
+            text: root.model.title
+            error: root.model.wrongField === "title" ? root.model.wrong : ""
+            onTyped: text => root.model.title = text
+        }
+        Field {
+            objectName: "guestTitle"
+            width: Math.min(parent.width, 400)
+            label: qsTr("A title for your guests")
+            hint: qsTr("All that they are shown: it should not give anything away.")
+            text: root.model.guestTitle
+            error: root.model.wrongField === "guest_title" ? root.model.wrong : ""
+            onTyped: text => root.model.guestTitle = text
+        }
+    }
+}

@@ -1,0 +1,81 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import Oddglass.Ui
+
+// The seal: the promise on one page, and afterwards the seal mark for everybody.
+PageFrame {
+    id: root
+
+    required property DraftModel model
+    readonly property bool done: model.sealMark !== ""
+
+    objectName: "sealPage"
+    over: done ? qsTr("Sealed. The seal mark is") : ""
+    headline: done ? model.sealMark : model.sealQuestion
+    lead: done ? model.sealMarkLine : ""
+    primary: done ? qsTr("To the pour sheet") : qsTr("Seal")
+    primaryReason: done ? "" : model.sealReason
+    onPrimaryRequested: done ? model.toPour() : model.seal()
+    links: [
+        LinkButton {
+            objectName: "sealPlaces"
+            visible: root.done
+            text: qsTr("To the places")
+            onClicked: root.model.toPlaces()
+        }
+    ]
+    Component.onCompleted: model.load()
+
+    Body {
+        width: parent.width
+        visible: root.done
+        text: root.model.afterSeal
+    }
+    Small {
+        width: parent.width
+        visible: root.done
+        text: root.model.sealLimits
+    }
+    Column {
+        width: parent.width
+        visible: !root.done
+        spacing: 10
+
+        Repeater {
+            model: root.model.sealRule
+
+            Body {
+                required property string modelData
+
+                width: root.columnWidth
+                text: modelData
+            }
+        }
+    }
+    HairLine {
+        width: parent.width
+        visible: !root.done && root.model.sealPromises.length > 0
+    }
+    Column {
+        width: parent.width
+        visible: !root.done
+        spacing: 10
+
+        Repeater {
+            model: root.model.sealPromises
+
+            Body {
+                required property string modelData
+
+                width: root.columnWidth
+                text: modelData
+            }
+        }
+    }
+    Body {
+        width: parent.width
+        visible: !root.done && text !== ""
+        text: root.model.sealBinding
+        color: Theme.muted
+    }
+}

@@ -1,0 +1,127 @@
+#include "ui/window.h"
+
+#include "store/store.h"
+
+#include <QAccessible>
+#include <QDeadlineTimer>
+#include <QDir>
+#include <QtTest/QTest>
+#include <catch2/catch.hpp>
+
+namespace oddglass::test {
+namespace {
+
+std::string said;
+
+void listen(QtMsgType type, const QMessageLogContext&, const QString& message) {
+  // Run as root without a session, Qt says so of the folder for its sockets; that is no complaint about the program.
+  if (message.contains(QStringLiteral("XDG_RUNTIME_DIR"))) return;
+  if (type != QtDebugMsg && type != QtInfoMsg) said += message.toStdString() + "\n";
+}
+
+}  // namespace
+
+void walk(QQuickItem* item, const std::function<void(QQuickItem*)>& visit) {
+  if (!item->isVisible()) return;
+  visit(item);
+  for (QQuickItem* child : item->childItems()) walk(child, visit);
+}
+
+Window::Window(const std::string& folder) : m_folder(folder.empty() ? m_ownFolder.path().toStdString() : folder) {
+  said.clear();
+  qInstallMessageHandler(listen);
+  const std::string file = m_folder + "/cellar.oddglass";
+  auto cellar = std::make_unique<ui::Cellar>([this, file] { return store::Store::open(file, store::Access::write, m_clock, m_chance); }, m_clock, m_chance);
+  m_app = std::make_unique<ui::App>(std::move(cellar), QString::fromStdString(m_folder + "/window.ini"), QStringLiteral(ODDGLASS_DEMO));
+  m_engine = std::make_unique<QQmlApplicationEngine>();
+  m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+  m_engine->setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(m_app.get())}});
+  m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Oddglass/Main.qml")));
+  REQUIRE(m_engine->rootObjects().size() == 1);
+  m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().first());
+  REQUIRE(m_window);
+  m_window->requestActivate();
+  REQUIRE(QTest::qWaitForWindowExposed(m_window));
+  REQUIRE(QTest::qWaitForWindowActive(m_window));
+  m_app->start();
+  settle();
+}
+
+Window::~Window() {
+  m_engine.reset();
+  m_app.reset();
+  qInstallMessageHandler(nullptr);
+}
+
+std::string Window::folder() const { return m_folder; }
+
+bool Window::until(const std::function<bool()>& reached) {
+  return QTest::qWaitFor(reached, 30000);
+}
+
+void Window::settle() {
+  REQUIRE(until([this] { return !m_app->worker().isBusy(); }));
+  QCoreApplication::processEvents();
+  REQUIRE(until([this] { return !m_app->worker().isBusy(); }));
+}
+
+QQuickItem* Window::item(const std::string& name) {
+  QQuickItem* found = nullptr;
+  walk(m_window->contentItem(), [&](QQuickItem* item) {
+    if (!found && item->objectName().toStdString() == name) found = item;
+  });
+  return found;
+}
+
+void Window::click(const std::string& name) {
+  QQuickItem* target = item(name);
+  INFO("click " << name << " on page " << static_cast<int>(m_app->router()->page()) << ", banner: " << m_app->notice()->message().toStdString());
+  REQUIRE(target);
+  // A person scrolls; the page does it by itself for whatever has the keyboard.
+  target->forceActiveFocus(Qt::TabFocusReason);
+  QCoreApplication::processEvents();
+  const QPointF middle = target->mapToScene(QPointF(target->width() / 2, target->height() / 2));
+  INFO("at " << middle.x() << "," << middle.y());
+  REQUIRE(QRectF(0, 0, m_window->width(), m_window->height()).contains(middle));
+  QTest::mouseClick(m_window, Qt::LeftButton, Qt::NoModifier, middle.toPoint());
+  settle();
+}
+
+void Window::type(const std::string& name, const std::string& text) {
+  QQuickItem* target = item(name + "Input");
+  INFO("type into " << name);
+  REQUIRE(target);
+  target->forceActiveFocus(Qt::TabFocusReason);
+  QTest::keyClick(m_window, Qt::Key_A, Qt::ControlModifier);
+  for (const QChar letter : QString::fromStdString(text)) QTest::keyClick(m_window, letter.toLatin1());
+  settle();
+}
+
+void Window::key(Qt::Key key, Qt::KeyboardModifiers with) {
+  QTest::keyClick(m_window, key, with);
+  settle();
+}
+
+bool Window::tabTo(const std::string& name) {
+  for (int step = 0; step < 200; ++step) {
+    QQuickItem* at = m_window->activeFocusItem();
+    if (at && at->objectName().toStdString() == name) return true;
+    QTest::keyClick(m_window, Qt::Key_Tab);
+  }
+  return false;
+}
+
+std::string Window::text(const std::string& name) {
+  QQuickItem* found = item(name);
+  return found ? found->property("text").toString().toStdString() : std::string();
+}
+
+void Window::shoot(const std::string& name) {
+  QDir().mkpath(QStringLiteral(SHOTS));
+  const QImage picture = m_window->grabWindow();
+  REQUIRE(picture.save(QStringLiteral(SHOTS "/") + QString::fromStdString(name) + QStringLiteral(".png")));
+}
+
+std::string Window::complaints() const { return said; }
+
+}  // namespace oddglass::test
