@@ -5,6 +5,7 @@
 #include <QAccessible>
 #include <QDeadlineTimer>
 #include <QDir>
+#include <QMetaEnum>
 #include <QtTest/QTest>
 #include <catch2/catch.hpp>
 
@@ -27,11 +28,15 @@ void walk(QQuickItem* item, const std::function<void(QQuickItem*)>& visit) {
   for (QQuickItem* child : item->childItems()) walk(child, visit);
 }
 
-Window::Window(const std::string& folder) : m_folder(folder.empty() ? m_ownFolder.path().toStdString() : folder) {
+Window::Window(const std::string& folder) : m_folder(folder.empty() ? m_ownFolder.path().toStdString() : folder) { open(m_clock, m_chance); }
+
+Window::Window(const std::string& folder, Clock& clock, Chance& chance) : m_folder(folder) { open(clock, chance); }
+
+void Window::open(Clock& clock, Chance& chance) {
   said.clear();
   qInstallMessageHandler(listen);
   const std::string file = m_folder + "/cellar.oddglass";
-  auto cellar = std::make_unique<ui::Cellar>([this, file] { return store::Store::open(file, store::Access::write, m_clock, m_chance); }, m_clock, m_chance);
+  auto cellar = std::make_unique<ui::Cellar>([file, &clock, &chance] { return store::Store::open(file, store::Access::write, clock, chance); }, clock, chance);
   m_app = std::make_unique<ui::App>(std::move(cellar), QString::fromStdString(m_folder + "/window.ini"), QStringLiteral(ODDGLASS_DEMO));
   m_engine = std::make_unique<QQmlApplicationEngine>();
   m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
@@ -75,6 +80,7 @@ QQuickItem* Window::item(const std::string& name) {
 
 void Window::click(const std::string& name) {
   QQuickItem* target = item(name);
+  CAPTURE(said);
   INFO("click " << name << " on page " << static_cast<int>(m_app->router()->page()) << ", banner: " << m_app->notice()->message().toStdString());
   REQUIRE(target);
   // A person scrolls; the page does it by itself for whatever has the keyboard.
@@ -123,5 +129,9 @@ void Window::shoot(const std::string& name) {
 }
 
 std::string Window::complaints() const { return said; }
+
+std::string Window::page() const {
+  return QMetaEnum::fromType<ui::Router::Page>().valueToKey(static_cast<int>(m_app->router()->page()));
+}
 
 }  // namespace oddglass::test

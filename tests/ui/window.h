@@ -19,6 +19,8 @@ class Window {
 public:
   /// Opens the program; a `folder` that is given is used again, as after a crash.
   explicit Window(const std::string& folder = {});
+  /// The same with time and chance of the caller's, who keeps them alive.
+  Window(const std::string& folder, Clock& clock, Chance& chance);
   ~Window();
   ui::App& app() { return *m_app; }
   QQuickWindow& window() { return *m_window; }
@@ -41,8 +43,11 @@ public:
   /// Saves the window as a picture in the build folder.
   void shoot(const std::string& name);
   std::string complaints() const;
+  /// The name of the page: "MyCups".
+  std::string page() const;
 
 private:
+  void open(Clock& clock, Chance& chance);
   QTemporaryDir m_ownFolder;
   std::string m_folder;
   SystemClock m_clock;
