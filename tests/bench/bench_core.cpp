@@ -151,4 +151,10 @@ int main() {
   line("list of 1,000 sessions", list, "bare select of as many rows", bare);
   const double shelfList = medianMs(20, [&](int) { shelf::find(*many.store, "", true); });
   line("shelf beside 1,000 sessions", shelfList, "bare select of as many rows", bare);
+  const double open = medianMs(20, [&](int) { store::Store::open(many.store->file(), store::Access::read, many.clock, many.chance); });
+  const double bareOpen = medianMs(20, [&](int) {
+    SQLite::Database db(many.store->file().string(), SQLite::OPEN_READONLY);
+    db.execAndGet("SELECT count(*) FROM log");
+  });
+  line("opening it, every page looked at", open, "bare open and count", bareOpen);
 }
