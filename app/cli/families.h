@@ -1,0 +1,15 @@
+#pragma once
+
+#include "cli/desk.h"
+
+namespace oddglass::cli {
+
+/// Each adds its commands to the program.
+void describeCount(CLI::App& app, Command::Work& chosen);
+void describePower(CLI::App& app, Command::Work& chosen);
+void describeLink(CLI::App& app, Command::Work& chosen);
+void describePositions(CLI::App& app, Command::Work& chosen);
+void describeTables(CLI::App& app, Command::Work& chosen);
+void describeDrinks(CLI::App& app, Command::Work& chosen);
+
+}  // namespace oddglass::cli
