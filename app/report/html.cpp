@@ -57,7 +57,8 @@ std::string verdict(const words::CameOut& out, const words::ReportWords& text) {
     const figures::Figure figure = figures::intervalFigure(picture(*out.interval), pictureWidth);
     html += figures::svg(figure) + "<details><summary>" + escaped(text.picture) + "</summary>" + tableOf(figure.table) + "</details>\n";
   }
-  for (const std::string* line : {&out.range, &out.notSaid, &out.missed, &out.weaker, &out.howKnew, &out.sureness}) html += element("p", *line);
+  if (!out.interval || out.range != out.interval->sentence) html += element("p", out.range);  // the picture says it already
+  for (const std::string* line : {&out.notSaid, &out.missed, &out.weaker, &out.howKnew, &out.sureness}) html += element("p", *line);
   for (const std::string& line : out.cautions) html += element("p", line);
   for (const std::string* line : {&out.next, &out.promise, &out.decision}) html += element("p", *line);
   if (!out.deviations.empty()) {

@@ -185,7 +185,7 @@ std::string methodLine(const Voice& voice, const Findings& findings) {
       line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "The range is exact (Clopper and Pearson, corrected for guessing) and holds the truth at least {level}."), values);
       break;
     case insight::RangeBy::people:
-      line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "The range takes the person as the unit (chance-corrected beta-binomial, all shares and spreads alike likely beforehand) and holds the truth about {level}."), values);
+      line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "The range takes the person as the unit (chance-corrected beta-binomial, no share and no spread favoured beforehand) and holds the truth about {level}."), values);
       break;
   }
   return line;
