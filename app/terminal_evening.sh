@@ -43,7 +43,7 @@ play() {
   say "4. The pourer's worksheet lies in $evening/worksheet.txt; nobody else looks at it."
   say "5. The tasters sit down."
   local place=0 name
-  while read -r name; do
+  while read -r name || [ -n "$name" ]; do
     place=$((place + 1))
     cli sit "$session" "$place" "$name" --as loose >/dev/null
   done < <(invited_in demo_sessions/plan.json)

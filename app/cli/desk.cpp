@@ -1,10 +1,39 @@
 #include "cli/desk.h"
 
+#include "domain/problem.h"
+#include "session/look.h"
+
+#include <algorithm>
+
 namespace oddglass::cli {
 
 std::filesystem::path Desk::storeFile() const { return storeOption.isGiven() ? std::filesystem::path(storeOption.text()) : store::usualFile(); }
 
-std::unique_ptr<store::Store> Desk::open(store::Access access) { return store::Store::open(storeFile(), access, clock(), chance()); }
+std::unique_ptr<store::Store> Desk::toRead() { return store::Store::open(storeFile(), store::Access::read, clock(), chance()); }
+
+std::unique_ptr<store::Store> Desk::toWrite() {
+  std::error_code error;
+  if (!std::filesystem::exists(storeFile(), error)) throw Problem(Trouble::storeMissing, "store", {{"file", storeFile().string()}});
+  return store::Store::open(storeFile(), store::Access::write, clock(), chance());
+}
+
+std::unique_ptr<store::Store> Desk::toWriteOrMake() {
+  std::error_code error;
+  hasMade_ = !std::filesystem::exists(storeFile(), error);
+  return store::Store::open(storeFile(), store::Access::write, clock(), chance());
+}
+
+void Desk::takeBackMade() noexcept {
+  std::error_code error;
+  if (!hasMade_) return;
+  for (const char* tail : {"", "-wal", "-shm"}) std::filesystem::remove(storeFile().string() + tail, error);
+}
+
+SessionId sessionOf(store::Store& store, const Given& given) {
+  std::string start = given.text();
+  std::ranges::transform(start, start.begin(), [](char c) { return c >= 'A' && c <= 'F' ? static_cast<char>(c - 'A' + 'a') : c; });
+  return session::sessionNamed(store, start);
+}
 
 Command::Command(CLI::App& app, Work& chosen, const std::string& name, const std::string& about)
     : command_(app.add_subcommand(name, about)), chosen_(chosen) {

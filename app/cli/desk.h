@@ -3,6 +3,7 @@
 #include "cli/answer.h"
 #include "cli/given.h"
 #include "domain/chance.h"
+#include "domain/uid.h"
 #include "store/store.h"
 #include "words/voice.h"
 
@@ -37,14 +38,24 @@ class Desk {
 
   /// The file named with --store, or the usual one.
   std::filesystem::path storeFile() const;
-  /// Opens it. Reading works while a window is open; writing is refused then.
-  std::unique_ptr<store::Store> open(store::Access access);
+  /// Opens it to read, also while a window is open. Problem storeMissing where there is none.
+  std::unique_ptr<store::Store> toRead();
+  /// Opens it to write; refused while a window is open. Problem storeMissing where there is none.
+  std::unique_ptr<store::Store> toWrite();
+  /// The same, and makes it where there is none.
+  std::unique_ptr<store::Store> toWriteOrMake();
+  /// Takes away a store that was made for a request that came to nothing. Nothing may have it open.
+  void takeBackMade() noexcept;
 
   Given storeOption{"--store", {}};
 
  private:
   Surroundings& around_;
+  bool hasMade_ = false;
 };
+
+/// The session whose id begins as typed. Problems empty, unknown, ambiguous.
+SessionId sessionOf(store::Store& store, const Given& given);
 
 /// A command while it is being described: its options, and what it does.
 class Command {

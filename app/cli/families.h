@@ -11,5 +11,13 @@ void describeLink(CLI::App& app, Command::Work& chosen);
 void describePositions(CLI::App& app, Command::Work& chosen);
 void describeTables(CLI::App& app, Command::Work& chosen);
 void describeDrinks(CLI::App& app, Command::Work& chosen);
+void describeShelf(CLI::App& app, Command::Work& chosen);
+void describePlan(CLI::App& app, Command::Work& chosen);
+void describeSeal(CLI::App& app, Command::Work& chosen);
+void describeTable(CLI::App& app, Command::Work& chosen);
+void describeEnding(CLI::App& app, Command::Work& chosen);
+void describeLooking(CLI::App& app, Command::Work& chosen);
+void describeReport(CLI::App& app, Command::Work& chosen);
+void describeKeeping(CLI::App& app, Command::Work& chosen);
 
 }  // namespace oddglass::cli

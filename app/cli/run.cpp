@@ -6,6 +6,7 @@
 #include "words/problems.h"
 
 #include <algorithm>
+#include <map>
 #include <new>
 #include <ostream>
 
@@ -45,7 +46,14 @@ Wrong wrongIn(const CLI::ParseError& error) {
   return {"COMMAND", message};
 }
 
-Wrong wrongIn(const Problem& problem, const words::Voice& voice) { return {problem.argument(), words::sentence(voice, problem)}; }
+/// What the rooms below call an argument, as it is written here.
+std::string argumentOf(const std::string& name) {
+  static const std::map<std::string, std::string> names{{"out", "--out"}, {"store", "--store"}, {"session", "SESSION"}, {"taster", "TASTER"}};
+  const auto found = names.find(name);
+  return found == names.end() ? name : found->second;
+}
+
+Wrong wrongIn(const Problem& problem, const words::Voice& voice) { return {argumentOf(problem.argument()), words::sentence(voice, problem)}; }
 
 int refuse(Surroundings& around, bool json, Wrong wrong) {
   wrong.message = inOneLine(wrong.message);
@@ -62,7 +70,18 @@ void show(std::ostream& out, const Answer& answer, bool json) {
   out.flush();
 }
 
-constexpr Describe families[]{describeCount, describePower, describeLink, describePositions, describeTables, describeDrinks};
+/// Does the work; a store that was made for nothing is taken away again.
+Answer work(const Command::Work& chosen, Desk& desk) {
+  try {
+    return chosen(desk);
+  } catch (...) {
+    desk.takeBackMade();
+    throw;
+  }
+}
+
+constexpr Describe families[]{describeCount, describePower, describeLink, describePositions, describeTables, describeDrinks,
+                              describeShelf, describePlan, describeSeal, describeTable, describeEnding, describeLooking, describeReport, describeKeeping};
 
 }  // namespace
 
@@ -94,7 +113,7 @@ int run(const std::vector<std::string>& arguments, Surroundings& around) {
   try {
     requireCommand();
     app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
-    const Answer answer = chosen(desk);
+    const Answer answer = work(chosen, desk);
     show(around.out, answer, json);
     return static_cast<int>(answer.status);
   } catch (const CLI::Success&) {

@@ -1,0 +1,167 @@
+#include "cli/families.h"
+#include "cli/last_entry.h"
+#include "domain/names.h"
+#include "domain/problem.h"
+#include "exchange/sheets.h"
+#include "session/pour.h"
+#include "shelf/people.h"
+#include "store/together.h"
+#include "tasting/board.h"
+#include "tasting/flight.h"
+#include "tasting/mishaps.h"
+#include "tasting/seats.h"
+
+#include <sstream>
+
+namespace oddglass::cli {
+
+void describeAnswer(CLI::App& app, Command::Work& chosen);
+
+namespace {
+
+constexpr int mostPlaces = 1000, mostRounds = 20;
+
+std::string stepName(tasting::PlaceStep step) {
+  switch (step) {
+    case tasting::PlaceStep::empty: return "empty";
+    case tasting::PlaceStep::waiting: return "waiting";
+    case tasting::PlaceStep::tasting: return "tasting";
+    case tasting::PlaceStep::locked: return "locked";
+    case tasting::PlaceStep::left: return "left";
+  }
+  return {};
+}
+
+/// The codes before a place that tastes next; empty for any other.
+Json cupsOf(store::Store& store, const tasting::Board& board, const tasting::BoardPlace& place) {
+  Json cups = Json::array();
+  const bool isOpen = board.state == State::sealed || board.state == State::tasting;
+  if (!isOpen || (place.step != tasting::PlaceStep::waiting && place.step != tasting::PlaceStep::tasting)) return cups;
+  if (const auto flight = tasting::nextFlight(store, board.id, place.place))
+    for (const auto& cup : flight->cups) cups.push_back(cup.code.value);
+  return cups;
+}
+
+void describeBoard(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "table", "The table as everybody may see it: places, who sits there, and the codes that come next");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  command.does([=](Desk& desk) -> Answer {
+    const auto store = desk.toRead();
+    const tasting::Board board = tasting::board(*store, sessionOf(*store, *which));
+    Json places = Json::array(), invited = Json::array();
+    for (const auto& each : board.places)
+      places.push_back({{"place", each.place.value}, {"spare", each.isSpare}, {"step", stepName(each.step)}, {"who", each.who}, {"round", each.round ? Json(each.round->value) : Json()},
+                        {"locked", each.lockedRounds}, {"void", each.voidRounds}, {"cups", cupsOf(*store, board, each)}});
+    for (const auto& each : board.invited) invited.push_back({{"taster", each.taster.text}, {"name", each.name}, {"seated", each.isSeated}});
+    return {Json{{"id", board.id.text}, {"state", nameOf(board.state)}, {"guest_title", board.guestTitle}, {"seal_mark", board.sealMark}, {"rounds", board.rounds},
+                 {"locked", board.locked}, {"expected", board.expected}, {"places", std::move(places)}, {"invited", std::move(invited)}}, {}};
+  });
+}
+
+TasterId tasterOf(store::Store& store, const Given& given) {
+  return looksLikeUid(given.text()) ? shelf::taster(store, {given.text()}).id : shelf::tasterNamed(store, given.text()).id;
+}
+
+void describeSit(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "sit", "A taster takes a place; with it you say that they are of age, heard the cautions and consent");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  const auto place = command.argument("PLACE", "The number of the place");
+  const auto who = command.argument("TASTER", "Name or id");
+  const auto as = command.option("--as", "HOW", "signed, nickname or loose: how they want to appear (signed)");
+  const auto heard = command.flag("--heard-about-cups", "A latecomer who heard something about the cups");
+  command.does([=](Desk& desk) -> Answer {
+    tasting::SitDown down{{place->whole(1, mostPlaces)}, {}, ShownAs::signedName, true, true, true, *heard};
+    if (as->isGiven()) down.as = named<ShownAs>(as->oneOf({"signed", "nickname", "loose"})).value();
+    const auto store = desk.toWrite();
+    const SessionId id = sessionOf(*store, *which);
+    down.taster = tasterOf(*store, *who);
+    tasting::sit(*store, desk.clock(), id, down);
+    return {Json{{"id", id.text}, {"place", down.place.value}, {"as", nameOf(down.as)}}, {entryLine(desk.voice(), lastEntry(*store, id, Event::placeTaken))}};
+  });
+}
+
+void describePoured(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "poured", "The pourer says that all stands ready, and with FILE what really went into which cup");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  const auto file = command.argument("FILE", "A CSV table with the columns code and lot (or \"not sure\")");
+  command.does([=](Desk& desk) -> Answer {
+    const auto store = desk.toWrite();
+    const SessionId id = sessionOf(*store, *which);
+    std::vector<session::ReallyPoured> cups;
+    if (file->isGiven()) cups = exchange::readPoured(*store, id, file->text());
+    store::Together together(*store);
+    session::pouredReallyAll(*store, desk.clock(), desk.chance(), id, cups);
+    if (!tasting::board(*store, id).pourReported) session::sayPoured(*store, desk.clock(), id);
+    together.commit();
+    return {Json{{"id", id.text}, {"cups", cups.size()}}, {entryLine(desk.voice(), lastEntry(*store, id, Event::poured))}};
+  });
+}
+
+void describeSpilled(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "spilled", "A cup is lost: its spare code takes its place");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  const auto code = command.argument("CODE", "What stood on the cup");
+  command.does([=](Desk& desk) -> Answer {
+    const Code lost{code->whole(100, 9999)};
+    const auto store = desk.toWrite();
+    const SessionId id = sessionOf(*store, *which);
+    const Code by = tasting::spilled(*store, desk.clock(), id, lost);
+    return {Json{{"id", id.text}, {"code", lost.value}, {"by", by.value}}, {entryLine(desk.voice(), lastEntry(*store, id, Event::spilled))}};
+  });
+}
+
+void describeVoid(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "void", "Sets a flight aside; it will not count");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  const auto place = command.argument("PLACE", "The number of the place");
+  const auto round = command.argument("ROUND", "The number of the round");
+  const auto reason = command.option("--reason", "TEXT", "not_sure, poured_wrong, mixed_up, wrong_person, cup_lost, or in your own words");
+  command.does([=](Desk& desk) -> Answer {
+    const Place at{place->whole(1, mostPlaces)};
+    const Round in{round->whole(1, mostRounds)};
+    const auto offered = named<VoidReason>(reason->text());
+    const auto store = desk.toWrite();
+    const SessionId id = sessionOf(*store, *which);
+    tasting::setAside(*store, desk.clock(), desk.chance(), id, at, in, offered.value_or(VoidReason::other), offered ? "" : reason->text());
+    return {Json{{"id", id.text}, {"place", at.value}, {"round", in.value}, {"reason", nameOf(offered.value_or(VoidReason::other))}},
+            {entryLine(desk.voice(), lastEntry(*store, id, Event::voided))}};
+  });
+}
+
+std::set<Place> placesIn(const Given& given) {
+  std::set<Place> places;
+  if (!given.isGiven()) return places;
+  std::istringstream parts(given.text());
+  for (std::string part; std::getline(parts, part, ',');) places.insert({Given{given.name, part}.whole(1, mostPlaces)});
+  return places;
+}
+
+void describeSaid(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "said", "Something about the cups was said aloud");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  const auto heard = command.option("--heard-by", "PLACES", "Such as 1,4; everybody when left out");
+  const auto text = command.option("--text", "TEXT", "What was said; shown after the reveal only");
+  command.does([=](Desk& desk) -> Answer {
+    const std::set<Place> places = placesIn(*heard);
+    const auto store = desk.toWrite();
+    const SessionId id = sessionOf(*store, *which);
+    tasting::said(*store, desk.clock(), desk.chance(), id, places, text->typed.value_or(""));
+    Json list = Json::array();
+    for (Place each : places) list.push_back(each.value);
+    return {Json{{"id", id.text}, {"heard_by", std::move(list)}}, {entryLine(desk.voice(), lastEntry(*store, id, Event::said))}};
+  });
+}
+
+}  // namespace
+
+void describeTable(CLI::App& app, Command::Work& chosen) {
+  describeBoard(app, chosen);
+  describeSit(app, chosen);
+  describePoured(app, chosen);
+  describeSpilled(app, chosen);
+  describeVoid(app, chosen);
+  describeSaid(app, chosen);
+  describeAnswer(app, chosen);
+}
+
+}  // namespace oddglass::cli
