@@ -1,58 +1,49 @@
 import QtQuick
 import Oddglass.Ui
 
-// The page that the router names.
+// The page that the router names. Loaded by its file: a Loader of Qt 6.4 cannot make a bound component.
 FocusScope {
     id: root
 
     required property App app
 
     focus: true
+    Component.onCompleted: show()
 
     Loader {
+        id: loader
+
         anchors.fill: parent
         focus: true
-        sourceComponent: root.pageOf(root.app.router.page)
         onLoaded: (item as FocusScope).forceActiveFocus()
     }
-
-    function pageOf(page: int): Component {
-        switch (page) {
-        case Router.Shelf: return shelf;
-        case Router.Beverage: return beverage;
-        case Router.Question: return question;
-        case Router.Takes: return takes;
-        case Router.Care: return care;
-        case Router.Seal: return seal;
-        case Router.PourSheet: return pourSheet;
-        case Router.Places: return places;
-        case Router.HandOver: return handOver;
-        case Router.MyCups: return myCups;
-        case Router.Locked: return locked;
-        case Router.OpenKey: return openKey;
-        case Router.CameOut: return cameOut;
-        case Router.History: return history;
-        case Router.People: return people;
-        case Router.Keeping: return keeping;
-        default: return today;
+    Connections {
+        target: root.app.router
+        function onPageChanged() {
+            root.show();
         }
     }
 
-    Component { id: today; TodayPage { model: root.app.today } }
-    Component { id: shelf; ShelfPage { model: root.app.shelf } }
-    Component { id: beverage; BeveragePage { model: root.app.beverage } }
-    Component { id: question; QuestionPage { model: root.app.draft } }
-    Component { id: takes; TakesPage { model: root.app.draft } }
-    Component { id: care; CarePage { model: root.app.draft } }
-    Component { id: seal; SealPage { model: root.app.draft } }
-    Component { id: pourSheet; PourSheetPage { model: root.app.pour } }
-    Component { id: places; PlacesPage { model: root.app.board; router: root.app.router } }
-    Component { id: handOver; HandOverPage { model: root.app.seat } }
-    Component { id: myCups; MyCupsPage { model: root.app.cups } }
-    Component { id: locked; LockedPage { model: root.app.cups } }
-    Component { id: openKey; OpenKeyPage { model: root.app.key; router: root.app.router } }
-    Component { id: cameOut; CameOutPage { model: root.app.cameOut } }
-    Component { id: history; HistoryPage { model: root.app.history } }
-    Component { id: people; PeoplePage { model: root.app.people } }
-    Component { id: keeping; KeepingPage { model: root.app.keeping; preferences: root.app.preferences } }
+    function show() {
+        const app = root.app;
+        switch (app.router.page) {
+        case Router.Today: return loader.setSource("TodayPage.qml", {model: app.today});
+        case Router.Shelf: return loader.setSource("ShelfPage.qml", {model: app.shelf});
+        case Router.Beverage: return loader.setSource("BeveragePage.qml", {model: app.beverage});
+        case Router.Question: return loader.setSource("QuestionPage.qml", {model: app.draft});
+        case Router.Takes: return loader.setSource("TakesPage.qml", {model: app.draft});
+        case Router.Care: return loader.setSource("CarePage.qml", {model: app.draft});
+        case Router.Seal: return loader.setSource("SealPage.qml", {model: app.draft});
+        case Router.PourSheet: return loader.setSource("PourSheetPage.qml", {model: app.pour});
+        case Router.Places: return loader.setSource("PlacesPage.qml", {model: app.board, router: app.router});
+        case Router.HandOver: return loader.setSource("HandOverPage.qml", {model: app.seat});
+        case Router.MyCups: return loader.setSource("MyCupsPage.qml", {model: app.cups});
+        case Router.Locked: return loader.setSource("LockedPage.qml", {model: app.cups});
+        case Router.OpenKey: return loader.setSource("OpenKeyPage.qml", {model: app.key, router: app.router});
+        case Router.CameOut: return loader.setSource("CameOutPage.qml", {model: app.cameOut});
+        case Router.History: return loader.setSource("HistoryPage.qml", {model: app.history});
+        case Router.People: return loader.setSource("PeoplePage.qml", {model: app.people});
+        case Router.Keeping: return loader.setSource("KeepingPage.qml", {model: app.keeping, preferences: app.preferences});
+        }
+    }
 }

@@ -7,6 +7,7 @@
 #include <QDir>
 #include <QMetaEnum>
 #include <QtTest/QTest>
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 namespace oddglass::test {
@@ -78,14 +79,35 @@ QQuickItem* Window::item(const std::string& name) {
   return found;
 }
 
+void Window::nextFrame() {
+  bool drawn = false;
+  const auto listening = QObject::connect(m_window, &QQuickWindow::frameSwapped, m_window, [&drawn] { drawn = true; });
+  m_window->update();
+  REQUIRE(until([&drawn] { return drawn; }));
+  QObject::disconnect(listening);
+}
+
+void Window::scrollTo(QQuickItem* target) {
+  nextFrame();
+  for (QQuickItem* up = target->parentItem(); up; up = up->parentItem()) {
+    if (!up->inherits("QQuickFlickable")) continue;
+    const double at = up->property("contentY").toDouble();
+    const double top = target->mapToItem(up, QPointF()).y();
+    if (top < 0 || top + target->height() > up->height()) {
+      const double most = std::max(0.0, up->property("contentHeight").toDouble() - up->height());
+      up->setProperty("contentY", std::clamp(at + top - up->height() / 3, 0.0, most));
+    }
+  }
+  nextFrame();
+}
+
 void Window::click(const std::string& name) {
   QQuickItem* target = item(name);
   CAPTURE(said);
   INFO("click " << name << " on page " << static_cast<int>(m_app->router()->page()) << ", banner: " << m_app->notice()->message().toStdString());
+  CAPTURE(said);
   REQUIRE(target);
-  // A person scrolls; the page does it by itself for whatever has the keyboard.
-  target->forceActiveFocus(Qt::TabFocusReason);
-  QCoreApplication::processEvents();
+  scrollTo(target);
   const QPointF middle = target->mapToScene(QPointF(target->width() / 2, target->height() / 2));
   INFO("at " << middle.x() << "," << middle.y());
   REQUIRE(QRectF(0, 0, m_window->width(), m_window->height()).contains(middle));

@@ -32,6 +32,9 @@ public:
   void settle();
   /// The visible item of that name on the page or in the overlay; nothing when it is not there.
   QQuickItem* item(const std::string& name);
+  /// Waits until everything that has moved stands where it belongs.
+  void nextFrame();
+  void scrollTo(QQuickItem* target);
   /// Clicks in the middle of an item; scrolls to it first, as a person would.
   void click(const std::string& name);
   /// Puts the keyboard into a field and types; what stood there is replaced.
