@@ -21,7 +21,8 @@ struct Backup {
 /// first, so that the copy knows of itself. Throws Problem diskFull or storeReadOnly; half a copy is taken away again.
 std::filesystem::path keepCopy(Store& store, Clock& clock, BackupReason reason);
 
-/// The same under a name of the caller's. Both need a store opened to write: a copy that is not noted could not be named by an erasure. Refuses a file that is there already (Problem alreadyThere); all its problems name "out".
+/// The same under a name of the caller's. Both need a store opened to write: a copy that is not noted could not be named by an erasure.
+/// Refuses a file that is there already (Problem alreadyThere); all its problems name "out".
 void keepCopyAs(Store& store, Clock& clock, const std::filesystem::path& copy, BackupReason reason);
 
 /// Copies that were made and those that lie in the folder "backups", newest first.
