@@ -22,7 +22,7 @@ struct RawSession {
       if (state == State::draft) return;
       store::Log::append(db, row, 1, Event::sealed, {{"commitment", ""}});
       const std::string id = std::to_string(row);
-      db.exec("INSERT INTO session_plan VALUES (" + id + ", '{}', zeroblob(32), 'kapo rilu 7')");
+      db.exec("INSERT INTO session_plan VALUES (" + id + ", '{}', 'differ', zeroblob(32), 'kapo rilu 7')");
       db.exec("INSERT INTO session_lot SELECT " + id + ", 1, id FROM lot WHERE uid = '" + std::string(32, 'c') + "'");
       db.exec("INSERT INTO item VALUES (" + id + ", 1, 'choose', NULL, NULL, 1), (" + id + ", 2, 'sureness', 1, 3, 1), (" + id + ", 3, 'words', NULL, NULL, 0)");
       db.exec("INSERT INTO place VALUES (" + id + ", 1, 0), (" + id + ", 2, 1)");
