@@ -53,7 +53,14 @@ std::string argumentOf(const std::string& name) {
   return found == names.end() ? name : found->second;
 }
 
-Wrong wrongIn(const Problem& problem, const words::Voice& voice) { return {argumentOf(problem.argument()), words::sentence(voice, problem)}; }
+/// The sentence, and before it file and line where it does not say them itself.
+Wrong wrongIn(const Problem& problem, const words::Voice& voice) {
+  const auto value = [&](const char* key) { return problem.values().contains(key) ? problem.values().at(key) : std::string(); };
+  Wrong wrong{argumentOf(problem.argument()), words::sentence(voice, problem)};
+  const std::string line = "line " + value("line");
+  if (!value("line").empty() && wrong.message.find(line) == std::string::npos) wrong.message = value("file") + ", " + line + ": " + wrong.message;
+  return wrong;
+}
 
 int refuse(Surroundings& around, bool json, Wrong wrong) {
   wrong.message = inOneLine(wrong.message);
