@@ -6,6 +6,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace oddglass {
@@ -25,9 +26,18 @@ struct RevealedFlight {
   std::string words;                  ///< may be empty, or erased
 };
 
-/// Panel answers and makers' answers are different types, so that they cannot be added up together.
-struct PanelFlight : RevealedFlight {};
-struct MakerFlight : RevealedFlight {};
+/// Panel answers and makers' answers are different types, so that they cannot be added up together; neither is made of the other.
+struct MakerFlight;
+struct PanelFlight : RevealedFlight {
+  PanelFlight() = default;
+  explicit PanelFlight(RevealedFlight flight) : RevealedFlight(std::move(flight)) {}
+  PanelFlight(const MakerFlight&) = delete;
+};
+struct MakerFlight : RevealedFlight {
+  MakerFlight() = default;
+  explicit MakerFlight(RevealedFlight flight) : RevealedFlight(std::move(flight)) {}
+  MakerFlight(const PanelFlight&) = delete;
+};
 
 /// A person at a place, as they asked to be shown: a name, a nickname, or a letter.
 struct ShownPerson {

@@ -4,6 +4,7 @@
 #include "exchange/shelf_json.h"
 #include "session/drafts.h"
 #include "shelf/beverages.h"
+#include "shelf/folded.h"
 #include "shelf/lots.h"
 #include "shelf/people.h"
 #include "store/together.h"
@@ -28,8 +29,8 @@ LotId lotNamed(store::Store& store, const Node& node) {
   for (const Lot& lot : shelf::lotsToPour(store)) {
     const std::string drink = shelf::beverage(store, lot.beverage).name;
     if (lot.id.text == text) byId.push_back(lot.id);
-    if (drink + ", " + lot.name == text) byBoth.push_back(lot.id);
-    if (drink == text) byDrink.push_back(lot.id);
+    if (shelf::folded(drink + ", " + lot.name) == shelf::folded(text)) byBoth.push_back(lot.id);
+    if (shelf::folded(drink) == shelf::folded(text)) byDrink.push_back(lot.id);
   }
   return onlyOne(node, !byId.empty() ? byId : !byBoth.empty() ? byBoth : byDrink, "lot");
 }
@@ -38,7 +39,7 @@ TasterId tasterNamed(store::Store& store, const Node& node) {
   const std::string text = node.text(100, false);
   std::vector<TasterId> found;
   for (const Taster& taster : shelf::people(store))
-    if (taster.id.text == text || taster.name == text) found.push_back(taster.id);
+    if (taster.id.text == text || shelf::folded(taster.name) == shelf::folded(text)) found.push_back(taster.id);
   return onlyOne(node, found, "taster");
 }
 

@@ -1,12 +1,15 @@
 #include "blinding/commitment.h"
 #include "blinding/draw.h"
 #include "blinding/seal_mark.h"
+#include "domain/names.h"
 #include "domain/problem.h"
 #include "session/record.h"
+#include "session/steps.h"
 #include "store/plan_json.h"
 #include "tasting/table.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace oddglass::session {
@@ -23,17 +26,18 @@ class Inspector {
 
   Verification look() {
     lookAtChain();
-    if (!record_.log.empty() && bodies_.size() == record_.log.size()) {
+    if (!record_.log.empty() && bodies_.size() == record_.log.size() && lookAtStates()) {
+      for (std::size_t i = 0; i < bodies_.size(); ++i) noteErasure(i);
       lookAtPlan();
       if (isOpen_) {
         lookAtKey();
         lookAtAnswers();
         lookAtRemarks();
         lookAtPours();
+        lookAtPeople();
       }
       lookAtPromises();
     }
-    result_.erased = static_cast<int>(erased_.size());
     return result_;
   }
 
@@ -49,7 +53,6 @@ class Inspector {
     start("chain");
     if (record_.log.empty()) fail("entry 1");
     canon::Digest before{};
-    State state = State::draft;
     int seq = 0;
     for (const store::LogEntry& entry : record_.log) {
       const std::string name = entryName(entry.seq);
@@ -61,28 +64,39 @@ class Inspector {
         fail(name);
         return;
       }
-      if (stateAfter(state, entry.event) != entry.after) fail(name);
       before = entry.hash;
-      state = entry.after;
-      noteEntry(entry, bodies_.back());
+      if (entry.event == Event::pourSheetOpened) ++result_.pourSheetOpenings;
     }
-    if (state != record_.state) fail("state");
   }
 
-  void noteEntry(const store::LogEntry& entry, const Json& body) {
-    if (entry.event == Event::pourSheetOpened) ++result_.pourSheetOpenings;
-    if (entry.event == Event::erased) {
-      const int place = body.value("place", 0);
-      erased_.insert(place);
-      if (body.value("what", "") == "everything") gone_.insert(place);
+  // What the entries say must be something that can be said in that state, under this plan; only then are their bodies read any further.
+  bool lookAtStates() {
+    start("states");
+    State state = State::draft;
+    for (const store::LogEntry& entry : record_.log) {
+      if (stateAfter(state, entry.event) != entry.after) fail(entryName(entry.seq));
+      state = entry.after;
     }
+    if (state != record_.state) fail("state");
+    const auto impossible = impossibleStep(record_.plan, record_.log, bodies_);
+    if (impossible) fail(entryName(*impossible));
+    return !impossible;
+  }
+
+  void noteErasure(std::size_t i) {
+    if (record_.log[i].event != Event::erased) return;
+    const int place = bodies_[i].at("place").get<int>();
+    // Somebody who sat here and is the host too leaves two entries at once.
+    const bool isSamePerson = place == 0 && i > 0 && record_.log[i - 1].event == Event::erased && record_.log[i - 1].at == record_.log[i].at;
+    if (erased_.insert(place).second && !isSamePerson) ++result_.erased;
+    if (bodies_[i].at("what") == "everything") gone_.insert(place);
   }
 
   void lookAtPlan() {
     start("plan");
     const Json& first = bodies_.front();
     if (first.value("plan", "") != canon::hex(canon::sha256({canon::bytesOf(record_.planText)}))) fail("plan");
-    if (canon::canonical(store::planJson(record_.plan)) != record_.planText) fail("plan");
+    if (canon::canonical(store::planJson(record_.plan)) != record_.planText || !isPossible(record_.plan)) fail("plan");
     if (first.value("commitment", "") != canon::hex(record_.commitment)) fail("commitment");
     if (blinding::sealMark(record_.commitment) != record_.sealMark) fail("seal mark");
   }
@@ -118,6 +132,7 @@ class Inspector {
     }
     for (const RecordedHandIn& in : record_.handIns)
       if (!seen.contains(in.seq.value)) fail("answers without " + entryName(in.seq));
+    if (const auto impossible = impossibleAnswer(record_, bodies_)) fail(entryName(*impossible));
     lookAtWords();
   }
 
@@ -145,6 +160,8 @@ class Inspector {
     }
   }
 
+  static const char* aboutOf(Event event) { return event == Event::said ? "said" : event == Event::decided ? "decision" : "reason"; }
+
   void lookAtRemarks() {
     start("remarks");
     std::set<int> seen;
@@ -159,10 +176,11 @@ class Inspector {
         continue;
       }
       seen.insert(remark->seq.value);
-      if (tasting::digestOf(remark->salt, remark->text) != body.at("digest").get<std::string>()) fail(entryName(remark->seq));
+      if (tasting::digestOf(remark->salt, remark->text) != body.at("digest").get<std::string>() || remark->about != aboutOf(event)) fail(entryName(remark->seq));
     }
+    std::set<int> once;
     for (const RecordedRemark& remark : record_.remarks)
-      if (!seen.contains(remark.seq.value)) fail("a remark without " + entryName(remark.seq));
+      if (!seen.contains(remark.seq.value) || !once.insert(remark.seq.value).second) fail("a remark without " + entryName(remark.seq));
   }
 
   void lookAtPours() {
@@ -180,8 +198,13 @@ class Inspector {
       const std::string text = canon::canonical({pour->code.value, pour->slot ? Json(pour->slot->value) : Json(nullptr)});
       if (tasting::digestOf(pour->salt, text) != bodies_[i].value("digest", "")) fail(entryName(pour->seq));
     }
-    for (const RecordedPour& pour : record_.key->poured)
-      if (!seen.contains(pour.seq.value)) fail("a pour without " + entryName(pour.seq));
+    std::set<int> once;
+    for (const RecordedPour& pour : record_.key->poured) {
+      if (!seen.contains(pour.seq.value) || !once.insert(pour.seq.value).second) fail("a pour without " + entryName(pour.seq));
+      const bool isCup = std::ranges::find(record_.plan.cups, pour.code, &Cup::code) != record_.plan.cups.end();
+      const bool isLot = !pour.slot || std::ranges::find(record_.plan.lots, *pour.slot, &PlannedLot::slot) != record_.plan.lots.end();
+      if (!isCup || !isLot) fail(entryName(pour.seq));
+    }
   }
 
   void lookAtPromises() {
@@ -194,8 +217,26 @@ class Inspector {
         fail("promises");
       }
     }
+    std::set<Outcome> once;
     for (const RecordedPromise& promise : record_.promises)
-      if (!record_.plan.promiseDigests.contains(promise.outcome)) fail("promises");
+      if (!record_.plan.promiseDigests.contains(promise.outcome) || !once.insert(promise.outcome).second) fail("promises");
+  }
+
+  // A name may stand only at a place that somebody took under it: never at a loose one, never where everything was forgotten.
+  void lookAtPeople() {
+    start("people");
+    std::map<int, std::string> as;
+    for (std::size_t i = 0; i < bodies_.size(); ++i)
+      if (record_.log[i].event == Event::placeTaken) as[bodies_[i].at("place").get<int>()] = bodies_[i].at("as").get<std::string>();
+    std::set<int> places;
+    std::set<TasterId> tasters;
+    for (const RecordedPerson& person : record_.people) {
+      const int place = person.place.value;
+      const auto taken = as.find(place);
+      if (taken == as.end() || taken->second == nameOf(ShownAs::loose) || erased_.contains(place) || !places.insert(place).second ||
+          !tasters.insert(person.taster).second)
+        fail("place " + std::to_string(place));
+    }
   }
 
   const SessionRecord& record_;

@@ -1,6 +1,7 @@
 #include "session/drafts.h"
 
 #include "canon/digest.h"
+#include "canon/folded.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "domain/text.h"
@@ -91,6 +92,16 @@ std::string tasterName(SQLite::Database& db, const TasterId& id) {
   return row.executeStep() ? row.getColumn(0).getString() : std::string();
 }
 
+// Whoever is typed as the pourer and stands among the people is that person, with all that follows from it.
+std::optional<TasterId> personCalled(SQLite::Database& db, const std::string& name) {
+  if (name.empty()) return std::nullopt;
+  const std::string wanted = canon::folded(name);
+  SQLite::Statement rows(db, "SELECT uid, name FROM taster ORDER BY id");
+  while (rows.executeStep())
+    if (canon::folded(rows.getColumn(1).getString()) == wanted) return TasterId{rows.getColumn(0).getString()};
+  return std::nullopt;
+}
+
 }  // namespace
 
 SessionId newDraft(store::Store& store, Clock& clock, Chance& chance, const std::string& title, CameFrom cameFrom) {
@@ -157,6 +168,7 @@ DraftFacts draftFacts(store::Store& store, const SessionId& session) {
       if (person.name.empty()) continue;
       (person.isMaker ? facts.makers : facts.panel).push_back(person);
     }
+    if (!draft.pourer) facts.draft.pourer = personCalled(db, draft.pourerName);
     if (draft.pourer) {
       facts.pourerName = tasterName(db, *draft.pourer);
       facts.pourerIsMaker = makers.contains(*draft.pourer);

@@ -31,7 +31,18 @@ void logErased(SQLite::Database& db, std::int64_t session, Millis at, int place,
   store::run(db, "INSERT OR IGNORE INTO erasure VALUES (?, ?, ?, ?)", session, place, what, entry.seq().value);
 }
 
+// Whoever is forgotten while the table is open has left it: their place takes no more answers and keeps nobody waiting.
+void leaveTable(SQLite::Database& db, const Sat& sat, Millis at) {
+  const State state = store::stateOf(db, sat.session);
+  if (state != State::sealed && state != State::tasting) return;
+  auto left = bound(db, "SELECT 1 FROM place_left WHERE session_id = ? AND place = ?", sat.session, sat.place);
+  if (left.executeStep()) return;
+  const Logged entry = store::Log::append(db, sat.session, at, Event::placeLeft, {{"place", sat.place}});
+  store::run(db, "INSERT INTO place_left VALUES (?, ?, ?)", sat.session, sat.place, entry.seq().value);
+}
+
 void eraseAtPlace(SQLite::Database& db, const Sat& sat, Millis at, ErasureKind kind) {
+  leaveTable(db, sat, at);
   logErased(db, sat.session, at, sat.place, kind);
   store::run(db, "DELETE FROM answer_words WHERE hand_in_id IN (SELECT id FROM hand_in WHERE session_id = ? AND place = ?)", sat.session, sat.place);
   if (kind == ErasureKind::everything) {
@@ -55,7 +66,8 @@ std::vector<std::int64_t> eraseHostWords(SQLite::Database& db, Millis at, Erasur
   return sessions;
 }
 
-void leaveDrafts(SQLite::Database& db, const TasterId& taster) {
+// A plan that is still being made forgets the person too, and with the brewer what the brewer wrote in it.
+void leaveDrafts(SQLite::Database& db, const TasterId& taster, bool isBrewer) {
   std::vector<std::pair<std::int64_t, std::string>> drafts;
   auto rows = bound(db, "SELECT session_id, body FROM session_draft");
   while (rows.executeStep()) drafts.emplace_back(rows.getColumn(0).getInt64(), rows.getColumn(1).getString());
@@ -63,18 +75,20 @@ void leaveDrafts(SQLite::Database& db, const TasterId& taster) {
     Draft draft = store::draftFrom(canon::Json::parse(body));
     std::erase(draft.tasters, taster);
     if (draft.pourer == taster) draft.pourer.reset();
+    if (isBrewer) draft.promises.clear();
     store::run(db, "UPDATE session_draft SET body = ? WHERE session_id = ?", canon::canonical(store::draftJson(draft)), session);
   }
 }
 
-// Deleting is not erasing: pages are overwritten (secure_delete), the log of writes emptied and the file written anew.
-void scrub(store::Store& store) {
+// Deleting is not erasing: pages are overwritten (secure_delete), the log of writes emptied and the file written anew. False while somebody
+// else reads the file, or when it cannot be done now: the rows are gone, their bytes are not yet.
+bool scrub(store::Store& store) {
   try {
-    store.db().exec("PRAGMA wal_checkpoint(TRUNCATE)");
-    store.db().exec("VACUUM");
-    store.db().exec("PRAGMA wal_checkpoint(TRUNCATE)");
-  } catch (const SQLite::Exception& error) {
-    store::rethrow(error);
+    SQLite::Database& db = store.db();
+    db.exec("VACUUM");
+    return db.execAndGet("PRAGMA wal_checkpoint(TRUNCATE)").getInt() == 0;
+  } catch (const SQLite::Exception&) {
+    return false;
   }
 }
 
@@ -83,7 +97,12 @@ void scrub(store::Store& store) {
 std::vector<std::filesystem::path> copiesHolding(store::Store& store, Clock& clock, Chance& chance, const TasterId& taster) {
   std::vector<std::filesystem::path> holding;
   for (const store::Backup& copy : store::backups(store)) {
-    if (!copy.isThere) continue;
+    if (!copy.isThere) {
+      // On a disk that is not there now a copy may still lie; where the folder is there and the copy is not, it was taken away.
+      std::error_code ignored;
+      if (!std::filesystem::exists(copy.file.parent_path(), ignored)) holding.push_back(copy.file);
+      continue;
+    }
     try {
       const auto other = store::Store::open(copy.file, store::Access::read, clock, chance);
       const bool holds = store::read(*other, [&](SQLite::Database& db) {
@@ -114,12 +133,12 @@ Erased erase(store::Store& store, Clock& clock, Chance& chance, const TasterId& 
     }
     if (isBrewer)
       for (std::int64_t session : eraseHostWords(db, at, kind)) sessions.push_back(session);
-    leaveDrafts(db, taster);
+    leaveDrafts(db, taster, isBrewer);
     store::run(db, "DELETE FROM taster WHERE id = ?", id);
     std::ranges::sort(sessions);
     return static_cast<int>(std::ranges::unique(sessions).begin() - sessions.begin());
   });
-  scrub(store);
+  erased.bytesGone = scrub(store);
   erased.copies = copiesHolding(store, clock, chance, taster);
   return erased;
 }

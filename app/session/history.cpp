@@ -11,7 +11,7 @@ namespace {
 using canon::Json;
 
 std::optional<int> number(const Json& body, const char* key) {
-  if (!body.contains(key) || !body.at(key).is_number_integer()) return std::nullopt;
+  if (!body.is_object() || !body.contains(key) || !body.at(key).is_number_integer()) return std::nullopt;
   return body.at(key).get<int>();
 }
 
@@ -35,7 +35,8 @@ std::vector<HistoryLine> history(store::Store& store, const SessionId& session) 
   const auto matches = matchesOf(store, session);
   std::vector<HistoryLine> lines;
   for (const store::LogEntry& entry : record.log) {
-    const Json body = Json::parse(entry.body);
+    // What was altered by other means is shown as far as it can be read; `verify` says that it does not check.
+    const Json body = Json::parse(entry.body, nullptr, false);
     HistoryLine line;
     line.seq = entry.seq;
     line.at = entry.at;
@@ -46,9 +47,10 @@ std::vector<HistoryLine> history(store::Store& store, const SessionId& session) 
     line.code = tagged<Code>(body, "code");
     line.byCode = tagged<Code>(body, "by");
     line.missing = number(body, "missing");
-    if (body.contains("reason") && body.at("reason").is_string()) line.reason = named<VoidReason>(body.at("reason").get<std::string>());
-    if (body.contains("heard"))
-      for (const Json& place : body.at("heard")) line.heardBy.push_back({place.get<int>()});
+    if (body.is_object() && body.contains("reason") && body.at("reason").is_string()) line.reason = named<VoidReason>(body.at("reason").get<std::string>());
+    if (body.is_object() && body.contains("heard"))
+      for (const Json& place : body.at("heard"))
+        if (place.is_number_integer()) line.heardBy.push_back({place.get<int>()});
     if (entry.event == Event::revealed || entry.event == Event::broken) line.commitmentHolds = matches;
     const auto remark = std::ranges::find(record.remarks, entry.seq, &RecordedRemark::seq);
     if (remark != record.remarks.end()) line.words = remark->text;

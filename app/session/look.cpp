@@ -47,14 +47,17 @@ SessionId sessionNamed(store::Store& store, const std::string& start) {
 std::string lastDecision(store::Store& store, const std::vector<LotId>& lots) {
   return store::read(store, [&](SQLite::Database& db) {
     std::string text;
-    std::int64_t newest = 0;
+    std::optional<std::int64_t> newest;
     for (const LotId& lot : lots) {
+      // Within a session the order of the log counts, whatever the clock said; sessions are set beside each other by the clock.
       auto row = bound(db, R"sql(
         SELECT r.text, g.at FROM lot mine JOIN lot sibling ON sibling.beverage_id = mine.beverage_id
           JOIN session_lot s ON s.lot_id = sibling.id JOIN remark r ON r.session_id = s.session_id AND r.about = 'decision'
           JOIN log g ON g.session_id = r.session_id AND g.seq = r.seq
-         WHERE mine.uid = ? ORDER BY g.at DESC, g.seq DESC LIMIT 1)sql", lot.text);
-      if (row.executeStep() && row.getColumn(1).getInt64() > newest) {
+         WHERE mine.uid = ?
+           AND r.seq = (SELECT max(seq) FROM remark WHERE session_id = r.session_id AND about = 'decision')
+         ORDER BY g.at DESC LIMIT 1)sql", lot.text);
+      if (row.executeStep() && (!newest || row.getColumn(1).getInt64() > *newest)) {
         text = row.getColumn(0).getString();
         newest = row.getColumn(1).getInt64();
       }

@@ -1,5 +1,6 @@
 #include "session/pour.h"
 
+#include "canon/folded.h"
 #include "domain/problem.h"
 #include "session/plan_now.h"
 #include "session/vault.h"
@@ -110,8 +111,10 @@ Slot slotNamed(store::Store& store, const SessionId& session, const std::string&
   return store::read(store, [&](SQLite::Database& db) {
     const PlanNow now = planNow(db, store::sessionRow(db, session));
     std::vector<Slot> found;
+    const std::string wanted = canon::folded(lot);
+    const auto is = [&](const std::string& name) { return canon::folded(name) == wanted; };
     for (const PlannedLot& each : now.plan.lots)
-      if (each.lot.text == lot || each.lotName == lot || each.beverageName == lot || lotLabel(each) == lot || std::to_string(each.slot.value) == lot)
+      if (each.lot.text == lot || is(each.lotName) || is(each.beverageName) || is(lotLabel(each)) || std::to_string(each.slot.value) == lot)
         found.push_back(each.slot);
     if (found.empty()) throw Problem(Trouble::unknown, "lot", {{"what", "lot"}, {"text", lot}});
     if (found.size() > 1) throw Problem(Trouble::ambiguous, "lot", {{"what", "lot"}, {"text", lot}});

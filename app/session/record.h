@@ -93,7 +93,7 @@ SessionRecord record(store::Store& store, const SessionId& session);
 
 /// One thing that was looked at.
 struct Check {
-  std::string what;     ///< chain, plan, commitment, orders, answers, words, promises, remarks, poured, states
+  std::string what;     ///< chain, states, plan, commitment, orders, answers, words, remarks, poured, people, promises
   bool holds = true;
   std::string where;    ///< the first place where it does not: "entry 41"
 };

@@ -8,6 +8,8 @@
 #include "store/plan_json.h"
 #include "tasting/table.h"
 
+#include <sqlite3.h>
+
 #include <algorithm>
 
 namespace oddglass::session {
@@ -176,6 +178,10 @@ void insertRecord(store::Store& store, Clock&, Chance& chance, const SessionReco
       Replay(db, record, chance).run();
     } catch (const Json::exception& error) {
       throw Problem(Trouble::brokenReference, "log", {{"text", error.what()}});
+    } catch (const SQLite::Exception& error) {
+      // A guard of the store has seen what `check` did not: this record cannot have come about.
+      if (error.getErrorCode() != SQLITE_CONSTRAINT) throw;
+      throw Problem(Trouble::brokenReference, "session", {{"text", error.what()}});
     }
   });
 }

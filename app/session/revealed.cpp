@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <stdexcept>
 
 namespace oddglass::session {
 namespace {
@@ -30,10 +31,16 @@ std::map<Place, std::string> lettersOf(const SessionRecord& record) {
   return all;
 }
 
+template <class E>
+std::optional<E> among(int value) {
+  const auto found = std::ranges::find(allOf<E>(), static_cast<E>(value));
+  return found == allOf<E>().end() ? std::nullopt : std::optional(*found);
+}
+
 // Goes through a record's log and gathers what findings are worked out from.
 class Reader {
  public:
-  explicit Reader(const SessionRecord& record) : record_(record) {
+  Reader(const SessionRecord& record, const Verification& verification) : record_(record), verification_(verification) {
     for (const auto& [code, slot] : record.key->lines) drawn_[code] = slot;
     for (const RecordedPour& pour : record.key->poured) really_[pour.code] = pour.slot;
   }
@@ -54,15 +61,14 @@ class Reader {
       for (int round = 1; round <= record_.plan.rounds; ++round) {
         const RevealedFlight flight = flightOf(person.place, {round});
         if (person.isMaker)
-          result_.makers.push_back({flight});
+          result_.makers.emplace_back(flight);
         else
-          result_.panel.push_back({flight});
+          result_.panel.emplace_back(flight);
       }
     }
-    const Verification verification = check(record_);
-    for (const Check& each : verification.checks)
+    for (const Check& each : verification_.checks)
       if (each.what == "commitment") result_.commitmentHolds = each.holds;
-    result_.pourSheetOpenings = verification.pourSheetOpenings;
+    result_.pourSheetOpenings = verification_.pourSheetOpenings;
     return result_;
   }
 
@@ -137,7 +143,9 @@ class Reader {
     for (const Cup& cup : record_.plan.cups) {
       if (cup.place != place || cup.round != round || cup.spare != 0) continue;
       Code code = cup.code;
-      for (auto next = replaced_.find(code); next != replaced_.end(); next = replaced_.find(code)) code = next->second;
+      // A cup has nine spare codes at most; more steps are an altered log that goes in circles.
+      int steps = 0;
+      for (auto next = replaced_.find(code); next != replaced_.end() && steps < 9; next = replaced_.find(code), ++steps) code = next->second;
       codes.push_back(code);
       flight.drawn.push_back(drawn_.at(cup.code));
       const auto said = really_.find(code);
@@ -159,15 +167,16 @@ class Reader {
         const auto at = std::ranges::find(codes, Code{*reply.value});
         if (at != codes.end()) flight.chosen = Position{static_cast<int>(at - codes.begin()) + 1};
       } else if (item->kind == ItemKind::sureness) {
-        flight.sureness = static_cast<Sureness>(*reply.value);
+        flight.sureness = among<Sureness>(*reply.value);
       } else if (item->kind == ItemKind::clue) {
-        flight.clue = static_cast<Clue>(*reply.value);
+        flight.clue = among<Clue>(*reply.value);
       }
     }
     for (const RecordedWords& words : in.words) flight.words += (flight.words.empty() ? "" : " ") + words.text;
   }
 
   const SessionRecord& record_;
+  const Verification& verification_;
   RevealedSession result_;
   std::map<Code, Slot> drawn_;
   std::map<Code, std::optional<Slot>> really_;
@@ -180,7 +189,15 @@ class Reader {
 RevealedSession revealed(store::Store& store, const SessionId& session) {
   const SessionRecord record = session::record(store, session);
   if (!record.key) throw Problem(Trouble::stillSealed, "session");
-  return Reader(record).read();
+  // A store that was altered by other means may say anything: the rest is shown, not trusted; what cannot be read is a damaged store.
+  const Verification verification = check(record);
+  try {
+    return Reader(record, verification).read();
+  } catch (const Json::exception& error) {
+    throw Problem(Trouble::storeDamaged, "log", {{"text", error.what()}});
+  } catch (const std::out_of_range& error) {
+    throw Problem(Trouble::storeDamaged, "key", {{"text", error.what()}});
+  }
 }
 
 }  // namespace oddglass::session

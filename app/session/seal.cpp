@@ -82,11 +82,11 @@ void writePromises(SQLite::Database& db, std::int64_t session, const std::vector
 }  // namespace
 
 Sealed sealDrawnFrom(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const blinding::Seed& seed, blinding::Streams streams) {
-  const DraftFacts facts = draftFacts(store, session);
-  requireReady(facts);
   return store::write(store, [&](SQLite::Database& db) {
     const auto id = store::sessionRow(db, session);
-    if (store::stateOf(db, id) != State::draft) throw Problem(Trouble::alreadySealed, "session");
+    // Read inside the step that writes: what was checked is what is sealed.
+    const DraftFacts facts = draftFacts(store, session);
+    requireReady(facts);
     Plan plan = planOf(facts);
     std::vector<Promised> promises;
     for (const auto& [outcome, words] : facts.draft.promises) {

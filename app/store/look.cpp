@@ -44,6 +44,7 @@ void refuseOthers(SQLite::Database& db, const fs::path& file, const char* argume
   const bool isEmpty = version == 0 && owner == 0 && db.execAndGet("SELECT count(*) FROM sqlite_schema").getInt() == 0;
   if (isEmpty) return;
   if (owner != applicationId) throw Problem(Trouble::storeForeign, argument, {{"file", file.string()}});
+  if (version < 1) throw Problem(Trouble::storeDamaged, argument, {{"file", file.string()}});
   if (version > newestVersion()) throw Problem(Trouble::storeNewer, argument, {{"file", file.string()}, {"version", std::to_string(version)}});
 }
 

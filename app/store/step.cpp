@@ -31,6 +31,8 @@ void rethrow(const SQLite::Exception& error, const char* argument, const std::fi
   }
 }
 
+void rethrow(const canon::Json::exception& error) { throw Problem(Trouble::storeDamaged, "store", {{"text", error.what()}}); }
+
 bool isInside(SQLite::Database& db) { return sqlite3_get_autocommit(db.getHandle()) == 0; }
 
 Writing::Writing(Store& store) : db_(store.db()), isPart_(isInside(store.db())) {

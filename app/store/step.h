@@ -1,5 +1,6 @@
 #pragma once
 
+#include "canon/canonical.h"
 #include "store/store.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -11,6 +12,9 @@ namespace oddglass::store {
 /// Turns what SQLite says into a Problem that names the cause: a full disk, a read-only file, a damaged one, one in use.
 /// `argument` and `file` say which file, when it is not the store at hand.
 [[noreturn]] void rethrow(const SQLite::Exception& error, const char* argument = "store", const std::filesystem::path& file = {});
+
+/// A text of the store that should be JSON of a known form and is not: Problem storeDamaged.
+[[noreturn]] void rethrow(const canon::Json::exception& error);
 
 /// Takes the write lock at once (BEGIN IMMEDIATE), so that what is checked is still true when it is written. Inside a step that is running already it
 /// is a part of that one: undone alone when it fails, on disk with the whole. Throws storeReadOnly for a store that was opened to read.
@@ -47,6 +51,8 @@ auto write(Store& store, Work&& work) {
     }
   } catch (const SQLite::Exception& error) {
     rethrow(error);
+  } catch (const canon::Json::exception& error) {
+    rethrow(error);
   }
 }
 
@@ -58,6 +64,8 @@ auto read(Store& store, Work&& work) {
     SQLite::Transaction view(store.db());
     return work(store.db());
   } catch (const SQLite::Exception& error) {
+    rethrow(error);
+  } catch (const canon::Json::exception& error) {
     rethrow(error);
   }
 }

@@ -52,6 +52,8 @@ void Store::connect(Clock& clock, Chance& chance) {
   } else {
     writeAhead(*db_);
     bringUp(*this, steps(), clock, chance);
+    // What a crash, or a reader during an erasure, left in the log of writes goes into the file now.
+    if (hasLog(file_)) db_->execAndGet("PRAGMA wal_checkpoint(TRUNCATE)");
   }
   keepLog(*db_, false);
 }

@@ -21,13 +21,6 @@ std::vector<Invited> invited(SQLite::Database& db, std::int64_t session) {
   return all;
 }
 
-// The last of the place's log entries says whether a flight is in front of somebody now.
-bool isTasting(SQLite::Database& db, std::int64_t session, Place place, int round) {
-  auto row = bound(db, "SELECT 1 FROM log WHERE session_id = ? AND kind = 'began' AND body = ?", session,
-                   canon::canonical({{"place", place.value}, {"round", round}}));
-  return row.executeStep();
-}
-
 BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, bool isSpare) {
   BoardPlace now{place, isSpare, PlaceStep::empty, {}, std::nullopt, 0, 0};
   auto taken = bound(db, R"sql(
@@ -54,7 +47,7 @@ BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, boo
     return now;
   }
   now.round = Round{round};
-  now.step = isTasting(db, session, place, round) ? PlaceStep::tasting : PlaceStep::waiting;
+  now.step = hasBegun(db, session, place, {round}) ? PlaceStep::tasting : PlaceStep::waiting;
   return now;
 }
 

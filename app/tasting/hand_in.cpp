@@ -113,9 +113,11 @@ class Desk {
       if (item.kind == ItemKind::words && reply.text->empty()) continue;
       replies.push_back(std::move(reply));
     }
-    for (const Reply& reply : in.replies)
+    for (const Reply& reply : in.replies) {
+      if (std::ranges::count(in.replies, reply.item, &Reply::item) > 1) throw Problem(Trouble::alreadyThere, "item", {{"text", text(reply.item.value)}});
       if (std::ranges::none_of(sheet, [&](const Asked& item) { return item.item == reply.item; }))
         throw Problem(Trouble::unknown, "item", {{"what", "question"}, {"text", text(reply.item.value)}});
+    }
     return replies;
   }
 

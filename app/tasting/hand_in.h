@@ -45,7 +45,7 @@ class Receipt {
 };
 
 /// Takes one hand-in, or all of several or none. Throws Problem: wrongState, tableClosed, placeEmpty, placeLeft, noSuchRound, notThisRound,
-/// flightLocked, flightVoid, answerMissing, answerOutOfRange, codeNotHere.
+/// flightLocked, flightVoid, answerMissing, answerOutOfRange, codeNotHere, alreadyThere (a question answered twice), unknown (one that was not asked).
 Receipt handIn(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const HandIn& handIn);
 std::vector<Receipt> handInAll(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::vector<HandIn>& all);
 

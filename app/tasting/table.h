@@ -21,6 +21,9 @@ void requireRound(SQLite::Database& db, std::int64_t session, Round round);
 /// The lowest round of a place that is neither locked nor set aside; 0 when there is none.
 int nextRound(SQLite::Database& db, std::int64_t session, Place place);
 
+/// True when the cups of a flight were confirmed and none of them was replaced since.
+bool hasBegun(SQLite::Database& db, std::int64_t session, Place place, Round round);
+
 /// Throws Problem wrongState (tableClosed after the close) unless the table takes people and answers.
 void requireOpenTable(SQLite::Database& db, std::int64_t session);
 

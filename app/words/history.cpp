@@ -122,6 +122,7 @@ std::string checkLine(const Voice& voice, const std::string& what, bool holds, c
       {"promises", {QT_TRANSLATE_NOOP("words", "What would be done is what was written before."), QT_TRANSLATE_NOOP("words", "What would be done is not what was written before.")}},
       {"remarks", {QT_TRANSLATE_NOOP("words", "Reasons and decisions are as they were written."), QT_TRANSLATE_NOOP("words", "A reason or a decision is not as it was written.")}},
       {"poured", {QT_TRANSLATE_NOOP("words", "What the pourer said about the cups is as it was said."), QT_TRANSLATE_NOOP("words", "What the pourer said about the cups was altered.")}},
+      {"people", {QT_TRANSLATE_NOOP("words", "Names stand only where somebody signed."), QT_TRANSLATE_NOOP("words", "A name stands where nobody signed.")}},
   };
   const auto found = all.find(what);
   const Said said = found == all.end() ? Said{QT_TRANSLATE_NOOP("words", "This holds: {what}."), QT_TRANSLATE_NOOP("words", "This does not hold: {what}.")} : found->second;

@@ -92,3 +92,32 @@ TEST_CASE("the seal says nothing of the key before the reveal") {
   CHECK(record.handIns.empty());
   CHECK(troubleOf([&] { session::revealed(*evening.store, evening.session); }) == Trouble::stillSealed);
 }
+
+TEST_CASE("a pourer who is typed in by the name of somebody here is that person") {
+  Evening evening;
+  Draft draft = session::draft(*evening.store, evening.session);
+  draft.pourer.reset();
+  draft.pourerName = "wenna TARN";
+  draft.tasters.pop_back();  // the maker pours and does not taste: still refused
+  session::saveDraft(*evening.store, evening.clock, draft);
+  CHECK(troubleOf([&] { evening.seal(); }) == Trouble::makerPours);
+  draft.pourerName = "Friend A";
+  session::saveDraft(*evening.store, evening.clock, draft);
+  CHECK(troubleOf([&] { evening.seal(); }) == Trouble::pourerTastes);
+  // The same letters in two Unicode forms (NFC and NFD; Unicode annex 15): e with acute, and e followed by a combining acute.
+  const TasterId rene = shelf::save(*evening.store, evening.chance, Taster{{}, "Ren\xC3\xA9", "", false, false});
+  draft.pourerName = "Rene\xCC\x81";
+  session::saveDraft(*evening.store, evening.clock, draft);
+  evening.seal();
+  CHECK(troubleOf([&] { evening.sit(1, rene); }) == Trouble::pourerSits);
+}
+
+TEST_CASE("a lot is named in either Unicode form") {
+  Evening evening;
+  Lot lot = shelf::lot(*evening.store, evening.mine);
+  lot.name = "Cuv\xC3\xA9" "e";
+  shelf::save(*evening.store, evening.chance, lot);
+  evening.seal();
+  CHECK(session::slotNamed(*evening.store, evening.session, "CUVE\xCC\x81" "E") == Slot{1});
+  CHECK(troubleOf([&] { session::slotNamed(*evening.store, evening.session, "cuvee"); }) == Trouble::unknown);
+}

@@ -1,11 +1,11 @@
-#include "shelf/folded.h"
+#include "canon/folded.h"
 
 #include <utf8proc.h>
 
 #include <cstdlib>
 #include <memory>
 
-namespace oddglass::shelf {
+namespace oddglass::canon {
 
 std::string folded(std::string_view name) {
   utf8proc_uint8_t* raw = nullptr;
@@ -17,4 +17,4 @@ std::string folded(std::string_view name) {
   return {reinterpret_cast<const char*>(raw), static_cast<std::size_t>(length)};
 }
 
-}  // namespace oddglass::shelf
+}  // namespace oddglass::canon

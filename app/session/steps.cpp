@@ -1,0 +1,213 @@
+#include "session/steps.h"
+
+#include "domain/names.h"
+#include "domain/text.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace oddglass::session {
+namespace {
+
+using canon::Json;
+
+bool hasOnly(const Json& body, std::initializer_list<const char*> keys) {
+  return body.is_object() && body.size() == keys.size() && std::ranges::all_of(keys, [&](const char* key) { return body.contains(key); });
+}
+
+std::optional<int> whole(const Json& value, int low, int high) {
+  if (!value.is_number_integer()) return std::nullopt;
+  if (value.is_number_unsigned() && value.get<std::uint64_t>() > static_cast<std::uint64_t>(std::max(0, high))) return std::nullopt;
+  const auto number = value.get<std::int64_t>();
+  if (number < low || number > high) return std::nullopt;
+  return static_cast<int>(number);
+}
+
+bool isDigest(const Json& value) { return value.is_string() && canon::fromHex<32>(value.get_ref<const std::string&>()).has_value(); }
+
+template <class E>
+std::optional<E> choice(const Json& value) {
+  return value.is_string() ? named<E>(value.get_ref<const std::string&>()) : std::nullopt;
+}
+
+// Walks through a log and knows who sits where, which flights are locked or set aside and which codes stand on the table.
+class Walk {
+ public:
+  explicit Walk(const Plan& plan) : plan_(plan) {
+    for (const Cup& cup : plan.cups) cups_[cup.code] = cup;
+  }
+
+  bool step(const store::LogEntry& entry, const Json& body) {
+    switch (entry.event) {
+      case Event::sealed: return hasOnly(body, {"commitment", "plan", "schema"}) && isDigest(body["commitment"]) && isDigest(body["plan"]) && body["schema"] == 1;
+      case Event::pourSheetOpened:
+      case Event::poured:
+      case Event::opened:
+      case Event::revealed: return hasOnly(body, {});
+      case Event::asPoured:
+      case Event::broken:
+      case Event::abandoned:
+      case Event::decided: return hasOnly(body, {"digest"}) && isDigest(body["digest"]);
+      case Event::closed: return hasOnly(body, {"missing"}) && whole(body["missing"], 0, plan_.places * plan_.rounds).has_value();
+      case Event::placeTaken: return take(body);
+      case Event::placeLeft: return hasOnly(body, {"place"}) && sits(body["place"]) && left_.insert(body["place"].get<int>()).second;
+      case Event::said: return said(body);
+      case Event::began: return hasOnly(body, {"place", "round"}) && sits(body["place"]) && round(body["round"]) && isNext(body);
+      case Event::answered:
+        return hasOnly(body, {"digest", "place", "round"}) && isDigest(body["digest"]) && sits(body["place"]) && round(body["round"]) && isNext(body) &&
+               locked_.insert(flight(body)).second;
+      case Event::voided: return setAside(body);
+      case Event::spilled: return spill(body);
+      case Event::erased: return erase(body);
+    }
+    return false;
+  }
+
+  /// The codes that stand in a flight now.
+  std::set<int> codes(Place place, Round round) const {
+    std::set<int> all;
+    for (const auto& [code, cup] : cups_)
+      if (cup.place == place && cup.round == round && stands(cup)) all.insert(code.value);
+    return all;
+  }
+
+ private:
+  using Flight = std::pair<int, int>;
+
+  static Flight flight(const Json& body) { return {body["place"].get<int>(), body["round"].get<int>()}; }
+  bool place(const Json& value, int low = 1) const { return whole(value, low, plan_.places).has_value(); }
+  bool round(const Json& value) const { return whole(value, 1, plan_.rounds).has_value(); }
+  bool sits(const Json& value) const { return place(value) && taken_.contains(value.get<int>()) && !left_.contains(value.get<int>()); }
+  bool isDone(const Flight& each) const { return locked_.contains(each) || aside_.contains(each); }
+
+  bool isNext(const Json& body) const {
+    const auto [at, number] = flight(body);
+    for (int before = 1; before < number; ++before)
+      if (!isDone({at, before})) return false;
+    return !isDone({at, number});
+  }
+
+  bool take(const Json& body) {
+    return hasOnly(body, {"as", "maker", "place"}) && choice<ShownAs>(body["as"]) && body["maker"].is_boolean() && place(body["place"]) &&
+           taken_.insert(body["place"].get<int>()).second;
+  }
+
+  bool said(const Json& body) const {
+    if (!hasOnly(body, {"digest", "heard"}) || (!body["digest"].is_null() && !isDigest(body["digest"])) || !body["heard"].is_array()) return false;
+    std::set<int> heard;
+    return std::ranges::all_of(body["heard"], [&](const Json& each) { return place(each) && heard.insert(each.get<int>()).second; });
+  }
+
+  bool setAside(const Json& body) {
+    return hasOnly(body, {"digest", "place", "reason", "round"}) && (body["digest"].is_null() || isDigest(body["digest"])) && choice<VoidReason>(body["reason"]) &&
+           place(body["place"]) && round(body["round"]) && aside_.insert(flight(body)).second;
+  }
+
+  bool stands(const Cup& cup) const {
+    const bool isOut = cup.spare > 0;
+    return (!isOut || inUse_.contains(cup.code)) && !gone_.contains(cup.code);
+  }
+
+  bool spill(const Json& body) {
+    if (!hasOnly(body, {"by", "code"})) return false;
+    const auto code = whole(body["code"], 100, 9999), by = whole(body["by"], 100, 9999);
+    if (!code || !by) return false;
+    const auto from = cups_.find({*code}), to = cups_.find({*by});
+    if (from == cups_.end() || to == cups_.end()) return false;
+    const Cup &cup = from->second, &spare = to->second;
+    if (cup.place != spare.place || cup.round != spare.round || cup.position != spare.position || spare.spare != cup.spare + 1) return false;
+    if (!stands(cup) || locked_.contains({cup.place.value, cup.round.value})) return false;
+    gone_.insert(cup.code);
+    inUse_.insert(spare.code);
+    return true;
+  }
+
+  // Whoever takes everything back may have answered, and nobody answers there again: the place is left or the table is closed.
+  bool erase(const Json& body) const {
+    return hasOnly(body, {"place", "what"}) && choice<ErasureKind>(body["what"]) && place(body["place"], 0) &&
+           (body["place"] == 0 || taken_.contains(body["place"].get<int>()));
+  }
+
+  const Plan& plan_;
+  std::map<Code, Cup> cups_;
+  std::set<int> taken_, left_;
+  std::set<Flight> locked_, aside_;
+  std::set<Code> gone_, inUse_;
+};
+
+bool fits(const SheetItem& item, const RecordedReply& reply, const std::set<int>& codes) {
+  if (item.kind == ItemKind::words) return reply.textDigest && !reply.value;
+  if (reply.textDigest || !reply.value) return false;
+  if (item.kind == ItemKind::choose) return codes.contains(*reply.value);
+  return (!item.low || *reply.value >= *item.low) && (!item.high || *reply.value <= *item.high);
+}
+
+bool isTaken(const Plan& plan, const RecordedHandIn& in, const std::set<int>& codes) {
+  std::set<Item> replied, words;
+  for (const RecordedReply& reply : in.replies) {
+    const auto item = std::ranges::find(plan.items, reply.item, &SheetItem::item);
+    if (item == plan.items.end() || !replied.insert(reply.item).second || !fits(*item, reply, codes)) return false;
+  }
+  for (const RecordedWords& each : in.words)
+    if (!words.insert(each.item).second) return false;
+  return std::ranges::all_of(plan.items, [&](const SheetItem& item) { return !item.required || replied.contains(item.item); });
+}
+
+bool isLine(const std::string& text, std::size_t limit) { return cleaned(text) == text && lettersIn(text) <= limit; }
+
+bool isPossible(const PlannedLot& lot) {
+  return !lot.beverageName.empty() && isLine(lot.beverageName, 200) && !lot.lotName.empty() && isLine(lot.lotName, 200) && isLine(lot.storage, 200) &&
+         looksLikeUid(lot.lot.text) && (!lot.abvBp || (*lot.abvBp >= 0 && *lot.abvBp <= 9600)) && lot.bottleMl >= 1 && lot.bottleMl <= 100000 &&
+         (lot.packagedOn.empty() || isDay(lot.packagedOn)) && (lot.bestBefore.empty() || isDay(lot.bestBefore)) &&
+         (lot.ingredients.how == IngredientsKnown::known || lot.ingredients.allergens.empty());
+}
+
+bool isPossible(const SheetItem& item) {
+  switch (item.kind) {
+    case ItemKind::choose:
+    case ItemKind::words: return !item.low && !item.high;
+    case ItemKind::sureness: return item.low == 1 && item.high == 3;
+    case ItemKind::clue: return item.low == 1 && item.high == 6;
+  }
+  return false;
+}
+
+}  // namespace
+
+std::optional<Seq> impossibleStep(const Plan& plan, const std::vector<store::LogEntry>& log, const std::vector<Json>& bodies) {
+  constexpr Millis farthest = 253402300799999;  // the end of the year 9999
+  Walk walk(plan);
+  for (std::size_t i = 0; i < log.size(); ++i)
+    if (log[i].at < 0 || log[i].at > farthest || !walk.step(log[i], bodies[i])) return log[i].seq;
+  return std::nullopt;
+}
+
+std::optional<Seq> impossibleAnswer(const SessionRecord& record, const std::vector<Json>& bodies) {
+  std::map<Seq, const RecordedHandIn*> handIns;
+  for (const RecordedHandIn& in : record.handIns)
+    if (!handIns.emplace(in.seq, &in).second) return in.seq;
+  Walk walk(record.plan);
+  for (std::size_t i = 0; i < record.log.size(); ++i) {
+    walk.step(record.log[i], bodies[i]);
+    const auto found = handIns.find(record.log[i].seq);
+    if (record.log[i].event != Event::answered || found == handIns.end()) continue;
+    const RecordedHandIn& in = *found->second;
+    if (in.at != record.log[i].at || !isTaken(record.plan, in, walk.codes(in.place, in.round))) return in.seq;
+  }
+  return std::nullopt;
+}
+
+bool isPossible(const Plan& plan) {
+  return plan.places >= 1 && plan.places <= 999 && plan.spares >= 0 && plan.spares <= plan.places && plan.rounds >= 1 && plan.rounds <= 99 && plan.cupMl >= 1 &&
+         plan.cupMl <= 1000 && plan.ceilingGrams >= 1 && plan.ceilingGrams <= 100 && plan.country.size() == 2 &&
+         std::ranges::all_of(plan.country, [](char c) { return c >= 'A' && c <= 'Z'; }) && plan.alphaPm >= 1 && plan.alphaPm <= 500 &&
+         (!plan.limitPm || (*plan.limitPm >= 1 && *plan.limitPm <= 500)) && (plan.sought == Sought::difference || plan.limitPm) && plan.gammaPm >= 0 &&
+         plan.gammaPm <= 999 && plan.panelPlanned >= 0 && plan.panelPlanned <= plan.places && plan.makersPlanned >= 0 && plan.makersPlanned <= plan.places &&
+         plan.lots.size() == 2 && plan.lots[0].slot == Slot{1} && plan.lots[1].slot == Slot{2} && plan.lots[0].lot != plan.lots[1].lot &&
+         std::ranges::all_of(plan.lots, [](const PlannedLot& lot) { return isPossible(lot); }) &&
+         std::ranges::count(plan.items, ItemKind::choose, &SheetItem::kind) == 1 &&
+         std::ranges::all_of(plan.items, [](const SheetItem& item) { return isPossible(item); });
+}
+
+}  // namespace oddglass::session

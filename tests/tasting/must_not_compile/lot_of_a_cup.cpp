@@ -1,0 +1,3 @@
+#include "tasting/flight.h"
+
+oddglass::Slot look(const oddglass::tasting::FlightCup& cup) { return cup.slot; }

@@ -1,0 +1,3 @@
+#include "tasting/hand_in.h"
+
+auto forge() { return oddglass::tasting::Receipt(oddglass::Seq{1}, 0, false); }
