@@ -22,7 +22,8 @@ Json posteriorJson(int correct, int trials, double guess, double level) {
             {"low", posterior ? numberOrNull(posterior->quantile(tail)) : Json()},
             {"high", posterior ? numberOrNull(posterior->quantile(1.0 - tail)) : Json()},
             {"bayes_factor_difference", numberOrNull(factor)}};
-  if (!posterior || !factor) json["why"] = why(stats::Reason::tooFarBelow);
+  const bool isAbove = correct > guess * trials;
+  if (!posterior || !factor) json["why"] = isAbove ? "so far above guessing that it is larger than any number" : why(stats::Reason::tooFarBelow);
   return json;
 }
 

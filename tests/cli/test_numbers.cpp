@@ -50,6 +50,11 @@ TEST_CASE("count has its keys, and null with a reason where there is no answer")
   CHECK(all.at("d_prime").at("why").is_string());
   CHECK(all.at("why").is_string());
 
+  // Beyond the range of numbers: null, and the reason points the right way.
+  const Json far = run.json("count --method triangle --trials 1000000 --correct 900000").at("posterior");
+  CHECK(far.at("bayes_factor_difference").is_null());
+  CHECK(far.at("why").get<std::string>().find("above") != std::string::npos);
+
   const Json nothing = run.json("count --method triangle --trials 0 --correct 0");
   requireKeys(nothing, keys);
   CHECK(nothing.at("pc").is_null());
