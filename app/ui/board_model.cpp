@@ -56,7 +56,10 @@ void BoardModel::show(const tasting::Board& board) {
   m_canPour = board.state == State::sealed || board.state == State::tasting;
   m_pourWaits = !board.pourReported && board.state == State::sealed;
   m_anybody = std::any_of(board.places.begin(), board.places.end(), [](const auto& place) { return place.step != tasting::PlaceStep::empty; });
-  m_allLocked = board.everyoneHasLocked;
+  // Somebody who was counted at the plan and has not sat down yet is waited for.
+  m_allLocked = board.everyoneHasLocked && std::none_of(board.places.begin(), board.places.end(), [](const auto& place) {
+    return !place.isSpare && place.step == tasting::PlaceStep::empty;
+  });
   m_seated.clear();
   m_seatedPlaces.clear();
   std::vector<PlaceRow> rows;
@@ -71,7 +74,7 @@ void BoardModel::show(const tasting::Board& board) {
     row.step = stepWord(place.step);
     row.shape = shapeOf(place.step);
     row.seated = place.step != tasting::PlaceStep::empty;
-    if (row.seated) row.rounds = tr("%1 of %2 locked").arg(place.lockedRounds).arg(board.rounds - place.voidRounds);
+    if (row.seated) row.rounds = tr("%1 of %2 rounds").arg(place.lockedRounds).arg(board.rounds - place.voidRounds);
     if (place.step == tasting::PlaceStep::empty) row.hand = tr("Sit down");
     else if (isOpen(place)) row.hand = tr("Hand over");
     if (isOpen(place)) {

@@ -1,7 +1,11 @@
 #include "ui/came_out_model.h"
 
+#include "exchange/file_out.h"
 #include "figures/interval.h"
 #include "insight/findings.h"
+#include "report/document.h"
+#include "report/html.h"
+#include "report/json.h"
 #include "session/ending.h"
 #include "session/look.h"
 #include "ui/voice.h"
@@ -94,7 +98,7 @@ void CameOutModel::load() {
     showFacts(out, read.findings);
     m_record.clear();
     add(m_record, out.deviations);
-    add(m_record, words::openingsLine(voice(), read.session.pourSheetOpenings));
+    if (read.session.pourSheetOpenings == 0) add(m_record, words::openingsLine(voice(), read.session.pourSheetOpenings));
     add(m_record, words::commitmentLine(voice(), read.session));
     add(m_record, out.method);
     showMaker(words::makerPart(voice(), read.session, read.findings));
@@ -116,15 +120,15 @@ void CameOutModel::showFacts(const words::CameOut& out, const insight::Findings&
     row.says = says;
     rows.push_back(row);
   };
-  fact(tr("How they knew"), shown(out.howKnew));
-  fact(tr("How sure they were"), shown(out.sureness));
+  fact({}, shown(out.howKnew));
+  fact({}, shown(out.sureness));
   int right = 0, trials = 0;
   for (const insight::MakerLine& maker : findings.makers) {
     right += maker.right;
     trials += maker.trials;
   }
-  if (trials > 0) fact(tr("The makers, beside the panel"), tr("%1 of %2 right").arg(right).arg(trials));
-  fact(tr("Next"), shown(out.next));
+  if (trials > 0) fact({}, tr("The makers, beside the panel: %1 of %2 right.").arg(right).arg(trials));
+  fact({}, shown(out.next));
   m_facts.set(rows);
 }
 
@@ -149,6 +153,20 @@ void CameOutModel::decide() {
   ask([id = m_stage.current.id(), text = plain(m_decision)](Cellar& cellar) {
     session::decide(cellar.store(), cellar.clock, cellar.chance, id, text);
   }, [this] { load(); });
+}
+
+void CameOutModel::writeReport() {
+  ask([id = m_stage.current.id(), file = std::filesystem::path(plain(m_reportFile.trimmed())), whom = m_forMaker ? report::For::maker : report::For::room](Cellar& cellar) {
+    if (file.empty()) throw Problem(Trouble::empty, "out");
+    const RevealedSession session = session::revealed(cellar.store(), id);
+    const insight::Findings findings = insight::findingsOf(session);
+    exchange::writeWhole(file, file.extension() == ".json" ? report::json(voice(), session, findings, whom)
+                                                          : report::html(voice(), report::document(voice(), session, findings, whom)));
+    return file;
+  }, [this](const std::filesystem::path& file) {
+    m_told = tr("The report is at %1.").arg(QString::fromStdString(file.string()));
+    emit changed();
+  });
 }
 
 }  // namespace oddglass::ui

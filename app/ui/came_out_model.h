@@ -53,6 +53,8 @@ public:
   Rows* people() { return &m_people; }
   Q_INVOKABLE void load();
   Q_INVOKABLE void decide();
+  /// Writes the report (for the room, or with the maker's part on the maker's page) into the file named in `reportFile`; HTML, or JSON when its name says so.
+  Q_INVOKABLE void writeReport();
   Q_INVOKABLE void toHistory() { go(Router::Page::History); }
 
 private:

@@ -209,7 +209,11 @@ void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Out
   for (const session::DraftLot& lot : m_facts.lots) names.push_back(lot.lot.beverageName);
   m_takesHeadline = shown(words::outlookHeadline(voice(), outlook, m_draft.sought));
   const std::vector<std::string> found = words::outlookLines(voice(), outlook, m_draft.sought);
-  m_takesLead = lines(found).join(QLatin1Char(' '));
+  // The picture below says how often each size of difference would be found; the rest is said here.
+  QStringList lead;
+  for (std::size_t i = 0; i < found.size(); ++i)
+    if (i == 0 || i > outlook.findings.size()) lead << shown(found[i]);
+  m_takesLead = lead.join(QLatin1Char(' '));
   m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
   m_figure = pictureOf(outlook);
   m_amounts = lines(words::amountLines(voice(), setup, amounts, names));

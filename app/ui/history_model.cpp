@@ -4,6 +4,7 @@
 #include "session/record.h"
 #include "ui/voice.h"
 #include "words/history.h"
+#include "words/record.h"
 
 #include <algorithm>
 
@@ -42,8 +43,8 @@ void HistoryModel::load() {
     m_headline = holds ? tr("The record holds.") : tr("The record does not check.");
     m_lead = shown(words::checkHeadline(voice(), holds, keyOpen));
     m_shape = holds ? QStringLiteral("disc") : QStringLiteral("dash");
-    m_checkedAt = tr("Looked at %1. The pour sheet was opened %2 times; %3 people asked to be forgotten.")
-                      .arg(shown(words::timeOfDay(voice(), read.now))).arg(read.found.pourSheetOpenings).arg(read.found.erased);
+    m_checkedAt = tr("Looked at %1. %2").arg(shown(words::timeOfDay(voice(), read.now)), shown(words::openingsLine(voice(), read.found.pourSheetOpenings)));
+    if (read.found.erased > 0) m_checkedAt += tr(" People who asked to be forgotten: %1.").arg(read.found.erased);
     emit changed();
   });
 }

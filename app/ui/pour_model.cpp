@@ -3,7 +3,7 @@
 #include "tasting/mishaps.h"
 #include "ui/cups.h"
 #include "ui/voice.h"
-#include "words/numbers.h"
+#include "words/record.h"
 
 namespace oddglass::ui {
 namespace {
@@ -26,7 +26,7 @@ void PourModel::open() {
         m_sheet = std::move(sheet);
         m_opened = true;
         m_lead = tr("%1 mL into each cup. Take this screen with you; do not talk about it, do not taste.").arg(m_sheet->cupMl);
-        m_openingsLine = tr("Opened %1 times so far. Every opening is counted in the report.").arg(m_sheet->openings);
+        m_openingsLine = tr("%1 Every opening is counted in the report.").arg(shown(words::openingsLine(voice(), m_sheet->openings)));
         m_lotNames.clear();
         for (const session::PourLot& lot : m_sheet->bottleByBottle) {
           const QString name = shown(m_sheet->nameOf(lot.slot));
@@ -58,7 +58,7 @@ void PourModel::show() {
     row.code = codeText(line.code);
     row.spoken = spokenCode(line.code);
     row.where = tr("place %1, %2").arg(line.place.value).arg(positionWord(line.position, cupsInFlight));
-    if (m_sheet->rounds > 1) row.where = tr("%1, round %2").arg(row.where).arg(line.round.value);
+    if (m_byPlace && m_sheet->rounds > 1) row.where = tr("%1, round %2").arg(row.where).arg(line.round.value);
     if (m_byPlace) row.where += tr(": %1").arg(shown(m_sheet->nameOf(line.slot)));
     row.spare = line.spare > 0;
     row.ticked = line.isPoured;

@@ -39,8 +39,8 @@ PageFrame {
     }
     Small {
         width: parent.width
-        visible: text !== ""
-        text: root.model.word
+        visible: root.model.word !== ""
+        text: qsTr("The verdict: %1.").arg(root.model.word)
     }
     Body {
         objectName: "count"
@@ -168,6 +168,26 @@ PageFrame {
         width: parent.width
         visible: text !== "" && !root.model.deciding
         text: root.model.decided
+    }
+    Flow {
+        width: parent.width
+        spacing: 24
+
+        Field {
+            objectName: "reportFile"
+            width: Math.min(parent.width, 520)
+            label: qsTr("Write the report to this file (.html or .json)")
+            text: root.model.reportFile
+            error: root.model.wrongField === "out" ? root.model.wrong : ""
+            onTyped: text => root.model.reportFile = text
+            onAccepted: root.model.writeReport()
+        }
+        LinkButton {
+            objectName: "reportWrite"
+            topPadding: 24
+            text: qsTr("Write the report")
+            onClicked: root.model.writeReport()
+        }
     }
     Small {
         width: parent.width

@@ -9,7 +9,6 @@ PageFrame {
     required property DraftModel model
 
     objectName: "carePage"
-    over: qsTr("Read this aloud")
     headline: model.careHeadline
     primary: qsTr("On to the seal")
     primaryReason: model.careSettled ? "" : qsTr("Tick the line above first.")

@@ -21,7 +21,7 @@ FocusScope {
 
         anchors.fill: parent
         anchors.bottomMargin: bar.height
-        contentHeight: Math.max(height, column.height + 48)
+        contentHeight: Math.max(height, column.height + 36)
         boundsBehavior: Flickable.StopAtBounds
         clip: true
         ScrollBar.vertical: ScrollBar {
@@ -32,9 +32,9 @@ FocusScope {
             id: column
 
             x: root.side
-            y: 24
+            y: 20
             width: flick.width - 2 * root.side
-            spacing: 24
+            spacing: 20
 
             Item {
                 width: parent.width
@@ -163,7 +163,7 @@ FocusScope {
 
             DangerQuestion {
                 objectName: "stop"
-                width: Math.min(away.width, 480)
+                width: step > 0 ? Math.min(away.width, 480) : implicitWidth
                 link: qsTr("Stop here")
                 first: qsTr("What you have locked stays. The rest is counted as missing; nobody asks why. Stop?")
                 second: qsTr("You cannot sit down again in this tasting. Stop all the same?")

@@ -9,6 +9,8 @@ PageFrame {
     required property KeyModel model
     required property Router router
 
+    property bool otherWays: false
+
     objectName: "openKeyPage"
     headline: model.headline
     lead: model.lead
@@ -17,7 +19,14 @@ PageFrame {
     onPrimaryRequested: model.open()
     links: [
         LinkButton { objectName: "keyPlaces"; visible: !root.model.canOpen; text: qsTr("Back to the places"); onClicked: root.router.go(Router.Places) },
-        LinkButton { objectName: "keyLater"; visible: root.model.canOpen; text: qsTr("Later"); onClicked: root.router.go(Router.Today) }
+        LinkButton { objectName: "keyLater"; visible: root.model.canOpen; text: qsTr("Later"); onClicked: root.router.go(Router.Today) },
+        LinkButton {
+            objectName: "keyOther"
+            visible: root.model.canOpen && !root.otherWays
+            quiet: true
+            text: qsTr("End it another way")
+            onClicked: root.otherWays = true
+        }
     ]
     Component.onCompleted: model.load()
 
@@ -43,7 +52,7 @@ PageFrame {
     }
     Column {
         width: parent.width
-        visible: root.model.canEnd
+        visible: root.model.canEnd && (root.otherWays || !root.model.canOpen)
         spacing: 16
 
         HairLine {

@@ -72,6 +72,7 @@ PageFrame {
                         width: parent.width - wrong.width - 16
                         enabled: cup.note === ""
                         text: cup.code
+                        isCode: true
                         more: cup.note !== "" ? qsTr("%1: %2").arg(cup.where).arg(cup.note) : cup.where
                         ticked: cup.ticked
                         Accessible.name: cup.spare ? qsTr("%1, spare").arg(cup.spoken) : cup.spoken

@@ -10,7 +10,6 @@ PageFrame {
     readonly property bool done: model.sealMark !== ""
 
     objectName: "sealPage"
-    over: done ? qsTr("Sealed. The seal mark is") : ""
     headline: done ? model.sealMark : model.sealQuestion
     lead: done ? model.sealMarkLine : ""
     primary: done ? qsTr("To the pour sheet") : qsTr("Seal")

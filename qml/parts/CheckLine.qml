@@ -7,6 +7,8 @@ AbstractButton {
 
     property bool ticked: false
     property string more: ""
+    // Codes stand large and underlined, as on the cups.
+    property bool isCode: false
 
     readonly property real boxSide: Theme.tasting ? 36 : 24
 
@@ -52,6 +54,9 @@ AbstractButton {
             Body {
                 width: parent.width
                 text: root.text
+                font.pixelSize: root.isCode ? Theme.title * 1.2 : Theme.body
+                font.weight: root.isCode ? Font.DemiBold : Font.Normal
+                font.underline: root.isCode
                 Accessible.ignored: true
             }
             Small {

@@ -19,10 +19,9 @@ Column {
 
     Small {
         width: root.width
-        visible: root.label !== ""
+        visible: root.label !== "" && !root.centred
         text: root.label
         color: root.error === "" ? Theme.muted : Theme.attention
-        horizontalAlignment: root.centred ? Text.AlignHCenter : Text.AlignLeft
     }
     Flow {
         id: flow
@@ -32,7 +31,7 @@ Column {
         spacing: 12
 
         function pillsWidth(): real {
-            let sum = 0;
+            let sum = beside.width + spacing;
             for (let i = 0; i < pills.count; i++) {
                 const pill = pills.itemAt(i);
                 sum += (pill ? pill.width : 0) + (i > 0 ? spacing : 0);
@@ -40,6 +39,19 @@ Column {
             return sum + 1;
         }
 
+        // In the middle of a page the question stands beside its answers.
+        Body {
+            id: beside
+
+            height: Theme.target
+            topPadding: 0
+            rightPadding: 12
+            visible: root.centred
+            text: root.label
+            color: Theme.muted
+            font.pixelSize: Theme.body * 1.125
+            verticalAlignment: Text.AlignVCenter
+        }
         Repeater {
             id: pills
 

@@ -14,7 +14,7 @@ AbstractButton {
     property string mark: qsTr("this one")
 
     implicitWidth: 288
-    implicitHeight: Math.max(250, Theme.code * 1.2 + Theme.body * 5)
+    implicitHeight: Theme.code * 1.25 + Theme.body * 6.5
     enabled: acts
     focusPolicy: acts ? Qt.StrongFocus : Qt.NoFocus
     Accessible.role: acts ? Accessible.RadioButton : Accessible.StaticText

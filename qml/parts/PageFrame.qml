@@ -45,9 +45,9 @@ FocusScope {
         Column {
             id: column
 
-            x: Math.max(28, Math.min(72, (flick.width - Theme.column) / 2))
+            x: Theme.tasting ? (flick.width - width) / 2 : Math.max(28, Math.min(72, (flick.width - Theme.column) / 2))
             y: Theme.tasting ? 28 : 44
-            width: Math.min(Theme.column, flick.width - 2 * x)
+            width: Math.min(Theme.column, flick.width - 56)
             spacing: 28
 
             Column {
@@ -100,6 +100,8 @@ FocusScope {
                 visible: root.primaryShown || links.children.length > 0
 
                 PrimaryButton {
+                    id: primary
+
                     objectName: "primary"
                     visible: root.primaryShown
                     text: root.primary
@@ -109,8 +111,10 @@ FocusScope {
                 Flow {
                     id: links
 
-                    width: Math.min(implicitWidth, column.width)
-                    topPadding: 6
+                    readonly property real beside: column.width - (primary.visible ? primary.width + 24 : 0)
+
+                    width: beside >= 280 ? beside : column.width
+                    topPadding: primary.visible ? (primary.button.height - Theme.target) / 2 : 0
                     spacing: 24
                 }
             }

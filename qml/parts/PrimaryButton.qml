@@ -55,7 +55,7 @@ Column {
         }
     }
     Small {
-        width: root.width > 0 ? Math.min(root.width, 480) : 480
+        width: Math.min(480, root.parent ? root.parent.width : 480)
         visible: !root.ready
         text: root.reason
     }

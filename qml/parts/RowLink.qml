@@ -21,7 +21,7 @@ AbstractButton {
         spacing: 18
 
         VerdictMark {
-            y: 4
+            y: Math.max(0, (root.availableHeight - 20) / 2)
             width: 20
             scale: 20 / 32
             transformOrigin: Item.TopLeft
@@ -29,6 +29,7 @@ AbstractButton {
             shape: root.shape
         }
         Column {
+            y: Math.max(0, (root.availableHeight - height) / 2)
             width: root.availableWidth - (root.shape !== "" ? 38 : 0)
             spacing: 2
 

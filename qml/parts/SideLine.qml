@@ -12,6 +12,7 @@ Column {
 
     Small {
         width: root.width
+        visible: root.label !== ""
         text: root.label
     }
     Body {

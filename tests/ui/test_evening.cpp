@@ -1,88 +1,14 @@
-#include "ui/window.h"
+#include "ui/journey.h"
 
 #include <catch2/catch.hpp>
 
 using namespace oddglass;
 using Page = ui::Router::Page;
 
-namespace {
-
-void addPerson(test::Window& at, const std::string& name, bool brewer = false) {
-  at.click("primaryButton");
-  at.type("personName", name);
-  if (brewer) at.click("personBrewer");
-  at.click("primaryButton");
-}
-
-void addDrink(test::Window& at, const std::string& name, bool batch, const std::string& lot) {
-  at.click("navShelf");
-  at.click("primaryButton");
-  at.type("name", name);
-  at.click(batch ? "origin0" : "origin1");
-  at.click("kind1");
-  at.type("abv", "11,5");
-  at.click("abvFrom2");
-  at.click("ingredients2");
-  at.click("primaryButton");
-  at.type("lotName", lot);
-  at.type("lotMl", "750");
-  at.click("lotSave");
-  at.type("moveBottles", "6");
-  at.click("moveSave");
-}
-
-void sitDown(test::Window& at, int place, int who, bool shoot = false) {
-  at.click("hand" + std::to_string(place));
-  REQUIRE(at.app().router()->page() == Page::HandOver);
-  at.click("who" + std::to_string(who));
-  at.click("ofAge");
-  at.click("careHeard");
-  at.click("consents");
-  at.click("shownAs0");
-  if (shoot) at.shoot("hand_over");
-  at.click("primaryButton");
-  REQUIRE(at.app().router()->page() == Page::MyCups);
-}
-
-}  // namespace
-
 TEST_CASE("a whole evening by mouse, from an empty store to a verdict") {
   test::Window at;
   at.shoot("today_empty");
-  at.click("navPeople");
-  addPerson(at, "Ada", true);
-  for (const char* name : {"Bo", "Cy", "Di", "Eve", "Fay"}) addPerson(at, name);
-  at.shoot("people");
-  addDrink(at, "Heather mead", true, "bottled in March");
-  at.shoot("beverage");
-  addDrink(at, "Bought mead", false, "vintage 2024");
-  at.click("navShelf");
-  at.shoot("shelf");
-  at.click("navToday");
-  at.click("primaryButton");
-  REQUIRE(at.app().router()->page() == Page::Question);
-  at.click("lot0");
-  at.click("lot1");
-  for (int i = 0; i < 5; ++i) at.click("taster" + std::to_string(i));
-  at.click("pourer1");
-  at.type("title", "Mead evening");
-  at.type("guestTitle", "Three cups");
-  at.shoot("question");
-  at.click("primaryButton");
-  REQUIRE(at.app().router()->page() == Page::Takes);
-  at.shoot("takes");
-  at.click("roundsMore");
-  at.type("cupMl", "15");
-  at.shoot("takes_two_rounds");
-  at.click("primaryButton");
-  REQUIRE(at.app().router()->page() == Page::Care);
-  at.click("careSettled");
-  at.shoot("care");
-  at.click("primaryButton");
-  at.shoot("seal");
-  at.click("primaryButton");
-  REQUIRE(at.text("headline").size() > 8);
-  at.shoot("sealed");
+  test::sealAnEvening(at, 2);
   at.click("primaryButton");
   REQUIRE(at.app().router()->page() == Page::PourSheet);
   at.shoot("pour_door");
@@ -92,23 +18,14 @@ TEST_CASE("a whole evening by mouse, from an empty store to a verdict") {
   REQUIRE(at.app().router()->page() == Page::Places);
   at.shoot("places_empty");
   for (int place = 1; place <= 5; ++place) {
-    sitDown(at, place, 0, place == 1);
+    test::sitDown(at, place);
     for (int round = 1; round <= 2; ++round) {
-      if (place == 1) at.shoot("cups_confirm");
-      at.click("primaryButton");
-      at.click("cup1");
-      at.click("sureness1");
-      at.click("clue0");
-      if (place == 1) at.shoot("cups_chosen");
-      at.click("primaryButton");
-      REQUIRE(at.app().router()->page() == Page::Locked);
-      if (place == 1 && round == 1) at.shoot("locked");
+      test::taste(at, 1);
       at.click("primaryButton");
     }
     REQUIRE(at.app().router()->page() == Page::Places);
     if (place == 3) at.shoot("places");
   }
-  at.shoot("places_locked");
   at.click("primaryButton");
   REQUIRE(at.app().router()->page() == Page::OpenKey);
   at.shoot("open_key");
@@ -121,12 +38,104 @@ TEST_CASE("a whole evening by mouse, from an empty store to a verdict") {
   at.click("primaryButton");
   at.click("cameOutView");
   at.shoot("came_out_maker");
+  at.click("reportWrite");
+  CHECK_FALSE(at.app().property("cameOut").value<QObject*>()->property("told").toString().isEmpty());
   at.click("cameOutHistory");
   at.shoot("history");
   CHECK(at.text("headline") == "The record holds.");
   at.click("navKeeping");
   at.click("primaryButton");
   at.shoot("keeping");
-  CHECK(at.complaints().empty());
   INFO(at.complaints());
+  CHECK(at.complaints().empty());
+}
+
+TEST_CASE("a program that went away comes back at the places, never at a sheet or a cup") {
+  QTemporaryDir folder;
+  {
+    test::Window at(folder.path().toStdString());
+    test::sealAnEvening(at, 1);
+    at.click("primaryButton");
+    at.click("primaryButton");
+    at.click("primaryButton");
+    test::sitDown(at, 1);
+    at.click("primaryButton");
+    at.click("cup0");
+    REQUIRE(at.app().router()->page() == Page::MyCups);
+  }
+  test::Window again(folder.path().toStdString());
+  CHECK(again.app().router()->page() == Page::Places);
+  CHECK(again.item("hand1"));
+  again.click("hand1");
+  again.click("primaryButton");
+  CHECK(again.app().router()->page() == Page::MyCups);
+  CHECK_FALSE(again.item("cup0")->property("chosen").toBool());
+  CHECK(again.complaints().empty());
+}
+
+TEST_CASE("the pour sheet is forgotten as soon as it is left") {
+  test::Window at;
+  test::sealAnEvening(at, 1);
+  at.click("primaryButton");
+  at.click("primaryButton");
+  auto* pour = at.app().property("pour").value<QObject*>();
+  REQUIRE(pour->property("opened").toBool());
+  REQUIRE(pour->property("cups").value<ui::Rows*>()->count() > 0);
+  at.click("pourLeave");
+  CHECK_FALSE(pour->property("opened").toBool());
+  CHECK(pour->property("cups").value<ui::Rows*>()->count() == 0);
+  CHECK(pour->property("lotNames").toStringList().isEmpty());
+}
+
+TEST_CASE("a cup is chosen, described and locked by keyboard alone") {
+  test::Window at;
+  test::sealAnEvening(at, 1);
+  at.click("sealPlaces");
+  test::sitDown(at, 1);
+  REQUIRE(at.tabTo("primaryButton"));
+  at.key(Qt::Key_Return);
+  at.key(Qt::Key_2);
+  CHECK(at.item("cup1")->property("chosen").toBool());
+  REQUIRE(at.tabTo("sureness0"));
+  at.key(Qt::Key_Right);
+  at.key(Qt::Key_Space);
+  REQUIRE(at.tabTo("clue0"));
+  at.key(Qt::Key_Space);
+  REQUIRE(at.tabTo("primaryButton"));
+  at.key(Qt::Key_Space);
+  CHECK(at.app().router()->page() == Page::Locked);
+  CHECK(at.complaints().empty());
+}
+
+TEST_CASE("a wrong field is named beside it and nothing is lost") {
+  test::Window at;
+  at.click("navShelf");
+  at.click("primaryButton");
+  at.type("name", "Oat stout");
+  at.type("og", "lots");
+  at.click("primaryButton");
+  auto* drink = at.app().property("beverage").value<QObject*>();
+  CHECK(drink->property("wrongField").toString() == "og");
+  CHECK(drink->property("wrong").toString().contains("lots"));
+  CHECK(drink->property("name").toString() == "Oat stout");
+  at.shoot("wrong_field");
+  at.type("og", "1,055");
+  at.click("primaryButton");
+  CHECK(drink->property("wrongField").toString().isEmpty());
+  CHECK(at.text("headline") == "Oat stout");
+}
+
+TEST_CASE("stabilising a second time is asked about") {
+  test::Window at;
+  test::addDrink(at, "Apple wine", true, "first");
+  for (int time = 0; time < 2; ++time) {
+    at.click("noteKind2");
+    at.click("primaryButton");
+  }
+  auto* drink = at.app().property("beverage").value<QObject*>();
+  CHECK_FALSE(drink->property("again").toString().isEmpty());
+  CHECK(drink->property("notes").value<ui::Rows*>()->count() == 1);
+  at.shoot("stabilised_again");
+  at.click("againYes");
+  CHECK(drink->property("notes").value<ui::Rows*>()->count() == 2);
 }

@@ -1,0 +1,100 @@
+#include "ui/journey.h"
+
+#include <QAccessible>
+#include <QAccessibleInterface>
+#include <catch2/catch.hpp>
+
+using namespace oddglass;
+using Page = ui::Router::Page;
+
+namespace {
+
+struct Look {
+  const char* name;
+  int width, height, textPercent;
+  ui::Preferences::Light light;
+};
+
+/// Whatever can be operated and says nothing of itself.
+std::string silent(QQuickItem* root) {
+  std::string found;
+  test::walk(root, [&](QQuickItem* item) {
+    if (!item->activeFocusOnTab() || !item->isEnabled()) return;
+    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
+    if (!spoken || spoken->text(QAccessible::Name).isEmpty()) found += item->objectName().toStdString() + " (" + item->metaObject()->className() + ")\n";
+  });
+  return found;
+}
+
+/// Whatever can be operated and has no name for a test to find it by.
+std::string nameless(QQuickItem* root) {
+  std::string found;
+  test::walk(root, [&](QQuickItem* item) {
+    if (item->activeFocusOnTab() && item->isEnabled() && item->objectName().isEmpty()) found += std::string(item->metaObject()->className()) + "\n";
+  });
+  return found;
+}
+
+/// Texts that reach beyond the window at its sides.
+std::string cutOff(test::Window& at) {
+  std::string found;
+  test::walk(at.window().contentItem(), [&](QQuickItem* item) {
+    if (!item->inherits("QQuickText") || item->property("text").toString().isEmpty()) return;
+    const QRectF box = item->mapRectToScene(QRectF(0, 0, item->property("contentWidth").toDouble(), item->height()));
+    if (box.left() < -1 || box.right() > at.window().width() + 1) found += item->property("text").toString().toStdString() + "\n";
+  });
+  return found;
+}
+
+}  // namespace
+
+TEST_CASE("every page speaks, and fits, in every look") {
+  const auto look = GENERATE(Look{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, Look{"dark_1280", 1280, 800, 100, ui::Preferences::Light::Dark},
+                             Look{"light_900", 900, 600, 100, ui::Preferences::Light::Bright}, Look{"dark_900_large", 900, 600, 200, ui::Preferences::Light::Dark});
+  test::Window at;
+  at.app().preferences()->setLight(look.light);
+  test::sealAnEvening(at, 1);
+  at.click("sealPlaces");
+  test::sitDown(at, 1);
+  at.app().preferences()->setTextPercent(look.textPercent);
+  at.window().resize(look.width, look.height);
+  at.nextFrame();
+  for (int page = 0; page <= static_cast<int>(Page::Keeping); ++page) {
+    const auto shown = static_cast<Page>(page);
+    if (shown == Page::CameOut) continue;  // shown by the journey that opens the key
+    at.app().router()->go(shown);
+    at.settle();
+    at.nextFrame();
+    at.shoot(std::string(look.name) + "_" + std::to_string(page));
+    INFO("page " << page << " in " << look.name);
+    CHECK(silent(at.window().contentItem()) == "");
+    CHECK(nameless(at.window().contentItem()) == "");
+    CHECK(cutOff(at) == "");
+  }
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("what came out fits in every look") {
+  const auto look = GENERATE(Look{"light_900", 900, 600, 100, ui::Preferences::Light::Bright}, Look{"dark_1280", 1280, 800, 100, ui::Preferences::Light::Dark},
+                             Look{"dark_900_large", 900, 600, 200, ui::Preferences::Light::Dark});
+  test::Window at;
+  at.app().preferences()->setLight(look.light);
+  at.click("primaryButton");
+  REQUIRE(at.item("session0"));
+  at.shoot(std::string(look.name) + "_today_demo");
+  at.app().preferences()->setTextPercent(look.textPercent);
+  at.window().resize(look.width, look.height);
+  at.nextFrame();
+  for (int row = 0; at.item("session" + std::to_string(row)); ++row) {
+    at.click("session" + std::to_string(row));
+    if (at.app().router()->page() == Page::CameOut) {
+      at.shoot(std::string(look.name) + "_came_out_" + std::to_string(row));
+      CHECK(silent(at.window().contentItem()) == "");
+      CHECK(cutOff(at) == "");
+      CHECK_FALSE(at.text("headline").empty());
+    }
+    at.app().router()->go(Page::Today);
+    at.settle();
+  }
+  CHECK(at.complaints() == "");
+}
