@@ -119,7 +119,7 @@ PageFrame {
 
             NumberField {
                 objectName: "ceiling"
-                width: 320 * Theme.scale
+                width: Math.min(root.columnWidth, 320 * Theme.scale)
                 label: qsTr("Most alcohol offered to one person an evening")
                 unit: qsTr("g")
                 hint: qsTr("20 g is our own figure. No amount is called safe here; your local law and a doctor know better.")
@@ -130,7 +130,7 @@ PageFrame {
             }
             Field {
                 objectName: "country"
-                width: 280 * Theme.scale
+                width: Math.min(root.columnWidth, 280 * Theme.scale)
                 label: qsTr("Country, for standard drinks")
                 hint: qsTr("two letters: GB AU NZ CA US AT FR IE JP; others see grams only")
                 text: root.model.country

@@ -23,7 +23,7 @@ PageFrame {
 
         NumberField {
             objectName: "rounds"
-            width: 210 * Theme.scale
+            width: Math.min(root.columnWidth, 210 * Theme.scale)
             label: qsTr("Rounds")
             text: root.model.rounds
             error: root.model.wrongField === "rounds" ? root.model.wrong : ""
@@ -32,7 +32,7 @@ PageFrame {
         }
         NumberField {
             objectName: "cupMl"
-            width: 240 * Theme.scale
+            width: Math.min(root.columnWidth, 240 * Theme.scale)
             label: qsTr("Per cup")
             unit: qsTr("mL")
             text: root.model.cupMl
@@ -42,7 +42,7 @@ PageFrame {
         }
         NumberField {
             objectName: "spares"
-            width: 240 * Theme.scale
+            width: Math.min(root.columnWidth, 240 * Theme.scale)
             label: qsTr("Who might still come")
             text: root.model.spares
             error: root.model.wrongField === "spares" ? root.model.wrong : ""

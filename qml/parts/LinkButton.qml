@@ -10,6 +10,7 @@ AbstractButton {
     readonly property color tint: danger ? Theme.attention : (quiet ? Theme.muted : Theme.accent)
 
     implicitWidth: implicitContentWidth + 8
+    width: parent && parent.width > 0 ? Math.min(implicitWidth, parent.width) : implicitWidth
     implicitHeight: Math.max(Theme.target, implicitContentHeight + 8)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
