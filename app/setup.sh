@@ -38,6 +38,7 @@ missing() {
 
 # Installs what is missing. Only this needs rights: as root at once, else through sudo.
 need() {
+  [ -z "${packages_are_there:-}" ] || return 0
   command -v dpkg-query >/dev/null && command -v apt-get >/dev/null ||
     fail "this script installs what it needs on Debian 12; on another system install the packages named in app/setup.sh and build with CMake."
   local lacking
@@ -65,7 +66,7 @@ as_the_user() {
   local home uid
   home=$(getent passwd "$SUDO_USER" | cut -d: -f6)
   uid=$(id -u "$SUDO_USER")
-  local with=(HOME="$home" USER="$SUDO_USER" LOGNAME="$SUDO_USER")
+  local with=(packages_are_there=yes HOME="$home" USER="$SUDO_USER" LOGNAME="$SUDO_USER")
   if [ -d "/run/user/$uid" ]; then with+=(XDG_RUNTIME_DIR="/run/user/$uid"); fi
   say "Going on as $SUDO_USER."
   exec runuser -u "$SUDO_USER" -- env -u SUDO_USER "${with[@]}" "$@"
