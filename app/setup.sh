@@ -85,6 +85,8 @@ build() {
     say "Configuring build/$preset."
     step "the build could not be configured; what CMake said stands above." cmake --preset "$preset" "${options[@]}"
   fi
+  # What was compiled in another checkout of this project is found again.
+  export CCACHE_BASEDIR=$PWD CCACHE_NOHASHDIR=1
   say "Building in build/$preset (the first time takes some minutes)."
   local make=(cmake --build "build/$preset" "${targets[@]}")
   if [ -t 1 ]; then
