@@ -56,6 +56,13 @@ std::vector<fs::path> inFolder(const fs::path& store) {
   return files;
 }
 
+// A log whose own file was lost before a restore: it may hold what the file held.
+bool isLogAlone(const fs::path& file) {
+  const std::string name = file.string(), tail = "-wal";
+  std::error_code ignored;
+  return name.ends_with(ending + tail) && !fs::exists(name.substr(0, name.size() - tail.size()), ignored);
+}
+
 Millis writtenAt(const fs::path& file) {
   std::error_code error;
   const auto time = fs::last_write_time(file, error);
@@ -112,7 +119,7 @@ std::vector<Backup> backups(Store& store) {
   std::vector<Backup> all = read(store, noted);
   for (const fs::path& file : inFolder(store.file())) {
     const bool isKnown = std::ranges::any_of(all, [&](const Backup& each) { return each.file == file; });
-    if (!isKnown && file.extension() == ending) all.push_back({file, writtenAt(file), reasonOf(file.filename().string()), true});
+    if (!isKnown && (file.extension() == ending || isLogAlone(file))) all.push_back({file, writtenAt(file), reasonOf(file.filename().string()), true});
   }
   std::ranges::sort(all, [](const Backup& a, const Backup& b) { return std::tie(a.at, a.file) > std::tie(b.at, b.file); });
   return all;

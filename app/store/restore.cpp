@@ -44,7 +44,13 @@ void drain(const fs::path& store) {
 // Gives what stands at the store's name a second name among the backups, its log with it. There is a store under the first name at every moment.
 fs::path setAside(const fs::path& store, Millis at) {
   std::error_code error;
-  if (!fs::exists(store, error)) return {};
+  if (!fs::exists(store, error)) {
+    // A log without its file would be taken for the log of the copy.
+    if (hasLog(store)) fs::rename(beside(store, "-wal"), beside(freeName(store, at, BackupReason::beforeRestore), "-wal"), error);
+    if (error) throw Problem(Trouble::storeReadOnly, "store", {{"file", store.string()}});
+    for (const char* tail : {"-wal", "-shm"}) fs::remove(beside(store, tail), error);
+    return {};
+  }
   drain(store);
   const fs::path former = freeName(store, at, BackupReason::beforeRestore);
   fs::create_hard_link(store, former, error);

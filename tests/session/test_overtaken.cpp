@@ -1,5 +1,5 @@
 #include "second_hand.h"
-#include "session/erase.h"
+#include "store/together.h"
 #include "trouble.h"
 
 #include <catch2/catch.hpp>
@@ -73,4 +73,19 @@ TEST_CASE("a session is revealed or given up, never both") {
   }
   CHECK_FALSE(session::record(*evening.store, evening.session).key);
   CHECK(troubleOf([&] { session::revealed(*evening.store, evening.session); }) == Trouble::stillSealed);
+}
+
+TEST_CASE("several steps as one wait for whoever is writing, and say so when that lasts") {
+  Evening evening;
+  auto other = secondHand(evening);
+  other->db().exec("BEGIN IMMEDIATE");
+  sqlite3_busy_timeout(evening.store->db().getHandle(), 0);
+  CHECK(troubleOf([&] { store::Together together(*evening.store); }) == Trouble::storeInUse);
+  CHECK(troubleOf([&] { evening.seal(); }) == Trouble::storeInUse);
+  other->db().exec("ROLLBACK");
+  {
+    store::Together together(*evening.store);
+    evening.seal();
+  }
+  CHECK(session::draft(*evening.store, evening.session).cupMl == 15);  // nothing without a commit
 }

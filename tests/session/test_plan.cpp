@@ -121,3 +121,14 @@ TEST_CASE("a lot is named in either Unicode form") {
   CHECK(session::slotNamed(*evening.store, evening.session, "CUVE\xCC\x81" "E") == Slot{1});
   CHECK(troubleOf([&] { session::slotNamed(*evening.store, evening.session, "cuvee"); }) == Trouble::unknown);
 }
+
+TEST_CASE("a draft can be thrown away, a sealed plan cannot") {
+  Evening evening;
+  const SessionId other = session::newDraft(*evening.store, evening.clock, evening.chance, "another");
+  session::discardDraft(*evening.store, other);
+  CHECK(troubleOf([&] { session::draft(*evening.store, other); }) == Trouble::unknown);
+  CHECK(troubleOf([&] { session::discardDraft(*evening.store, other); }) == Trouble::unknown);
+  evening.seal();
+  CHECK(troubleOf([&] { session::discardDraft(*evening.store, evening.session); }) == Trouble::alreadySealed);
+  CHECK(session::sessions(*evening.store).size() == 1);
+}

@@ -5,6 +5,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <fstream>
 #include <functional>
 
 using namespace oddglass;
@@ -99,4 +100,33 @@ TEST_CASE("an erased taster is no break in a record") {
   session::insertRecord(*other, evening.clock, evening.chance, record);
   CHECK(session::verify(*other, evening.session).holds());
   CHECK(session::revealed(*other, evening.session).panel.size() == 5);
+}
+
+TEST_CASE("what only the store's own guards refuse is refused by name too, and nothing is written") {
+  Evening evening;
+  session::SessionRecord record = playedRecord(evening);
+  record.title = std::string(201, 'x');
+  REQUIRE(session::check(record).holds());
+  testing::Folder folder;
+  auto other = store::Store::open(folder / "other.oddglass", store::Access::write, evening.clock, evening.chance);
+  CHECK(troubleOf([&] { session::insertRecord(*other, evening.clock, evening.chance, record); }) == Trouble::brokenReference);
+  record.title = "short";
+  record.state = State::closed;
+  CHECK(troubleOf([&] { session::insertRecord(*other, evening.clock, evening.chance, record); }) == Trouble::stillSealed);
+  CHECK(session::sessions(*other).empty());
+}
+
+TEST_CASE("a reveal stands though no backup can be made, and says why there is none") {
+  Evening evening;
+  evening.seal();
+  evening.sitAll();
+  for (int place = 1; place <= 7; ++place) evening.answer(place, 1);
+  session::close(*evening.store, evening.clock, evening.session);
+  std::ofstream(evening.folder / "backups") << "a file where the folder should be";
+  const session::Revealed revealed = session::reveal(*evening.store, evening.clock, evening.session);
+  CHECK(revealed.commitmentHolds);
+  CHECK(revealed.backup.empty());
+  REQUIRE(revealed.backupProblem);
+  CHECK(revealed.backupProblem->trouble() == Trouble::storeReadOnly);
+  CHECK(tasting::board(*evening.store, evening.session).state == State::revealed);
 }

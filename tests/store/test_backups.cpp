@@ -4,6 +4,7 @@
 #include "store/keep.h"
 #include "store/migrate.h"
 
+#include <algorithm>
 #include <set>
 
 using namespace oddglass;
@@ -193,6 +194,23 @@ TEST_CASE("a restore keeps commits that a kill has left in the log") {
   const auto former = store::restore(killed.file, copy, killed.clock, killed.chance);
   CHECK(ceiling(*killed.open()) == 11);
   CHECK(ceiling(*store::Store::open(former, Access::write, killed.clock, killed.chance)) == 44);
+}
+
+TEST_CASE("a log whose own file is lost is not taken for the log of the copy; it is kept and named") {
+  Cellar cellar, lost;
+  const auto copy = copyWith(cellar, 11);
+  {
+    auto store = cellar.open();
+    setCeiling(*store, 44);
+    std::filesystem::copy_file(cellar.file.string() + "-wal", lost.file.string() + "-wal");
+  }
+  REQUIRE(std::filesystem::file_size(lost.file.string() + "-wal") > 0);
+  CHECK(store::restore(lost.file, copy, lost.clock, lost.chance).empty());
+  const auto store = lost.open();
+  CHECK(ceiling(*store) == 11);
+  CHECK(isWhole(*store));
+  const auto known = backups(*store);
+  CHECK(std::ranges::count_if(known, [&](const store::Backup& each) { return each.file.parent_path() == lost.folder / "backups" && each.isThere; }) == 1);
 }
 
 TEST_CASE("a copy that will not do is refused by name and nothing is touched") {
