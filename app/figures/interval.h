@@ -11,7 +11,7 @@ struct IntervalPicture {
   double low = 0, high = 1;      ///< 0 <= low <= high <= 1
   std::optional<double> point;   ///< the estimate, 0..1; may lie outside the interval's rounding, never outside 0..1
   std::optional<double> limit;   ///< the limit set before, 0..1; drawn as a tick with its label
-  std::string title;             ///< "How many of people like these can tell"
+  std::string title;             ///< "How many people like these can tell"
   std::string none, half, all;   ///< labels at 0, 1/2 and 1
   std::string range;             ///< "from none to about half"
   std::string limitLabel;        ///< "your limit"

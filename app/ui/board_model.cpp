@@ -125,7 +125,7 @@ void BoardModel::handOver(int row) {
 void BoardModel::lateGuest() {
   const auto spare = std::find_if(m_board.places.begin(), m_board.places.end(),
                                   [](const auto& place) { return place.isSpare && place.step == tasting::PlaceStep::empty; });
-  if (spare == m_board.places.end()) m_stage.notice.say(tr("No spare place is left. The guest can sit with the others, but their answers have no cups of their own."));
+  if (spare == m_board.places.end()) m_stage.notice.say(tr("No spare place is left. The guest can keep you company, but there are no cups for them in this tasting."));
   else emit seatRequested(spare->place.value);
 }
 

@@ -91,14 +91,14 @@ void CameOutModel::load() {
     m_figure = pictureOf(out.interval);
     m_evidence.clear();
     add(m_evidence, out.notSaid);
-    add(m_evidence, out.range);
+    if (!out.interval || out.range != out.interval->sentence) add(m_evidence, out.range);  // the picture says it already
     add(m_evidence, out.missed);
     add(m_evidence, out.weaker);
     add(m_evidence, out.cautions);
     showFacts(out, read.findings);
     m_record.clear();
     add(m_record, out.deviations);
-    if (read.session.pourSheetOpenings == 0) add(m_record, words::openingsLine(voice(), read.session.pourSheetOpenings));
+    if (read.session.pourSheetOpenings <= 1) add(m_record, words::openingsLine(voice(), read.session.pourSheetOpenings));
     add(m_record, words::commitmentLine(voice(), read.session));
     add(m_record, out.method);
     showMaker(words::makerPart(voice(), read.session, read.findings));

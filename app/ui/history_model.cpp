@@ -41,7 +41,7 @@ void HistoryModel::load() {
     const bool keyOpen = m_revealed || std::any_of(read.lines.begin(), read.lines.end(), [](const auto& line) { return line.event == Event::broken; });
     const bool holds = read.found.holds();
     m_headline = holds ? tr("The record holds.") : tr("The record does not check.");
-    m_lead = shown(words::checkHeadline(voice(), holds, keyOpen));
+    m_lead = holds && keyOpen ? QString() : shown(words::checkHeadline(voice(), holds, keyOpen));
     m_shape = holds ? QStringLiteral("disc") : QStringLiteral("dash");
     m_checkedAt = tr("Looked at %1. %2").arg(shown(words::timeOfDay(voice(), read.now)), shown(words::openingsLine(voice(), read.found.pourSheetOpenings)));
     if (read.found.erased > 0) m_checkedAt += tr(" People who asked to be forgotten: %1.").arg(read.found.erased);

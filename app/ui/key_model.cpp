@@ -39,9 +39,9 @@ void KeyModel::load() {
         const int missing = read.board.expected - read.board.locked;
         m_headline = m_canOpen ? tr("Is everybody here?") : tr("The key is sealed.");
         m_lead = !m_canOpen ? tr("It can be opened when the table is closed.")
-                 : missing > 0 ? tr("%1 were handed in. %2 are missing and stay missing.")
-                                     .arg(shown(words::capitalised(words::tastings(voice(), read.board.locked))), QString::number(missing))
-                               : tr("%1 were handed in, none is missing.").arg(shown(words::capitalised(words::tastings(voice(), read.board.locked))));
+                 : missing > 0 ? tr("Handed in: %1. Missing, and staying so: %2.")
+                                     .arg(shown(words::tastings(voice(), read.board.locked)), QString::number(missing))
+                               : tr("Handed in: %1. None is missing.").arg(shown(words::tastings(voice(), read.board.locked)));
         m_happened.clear();
         for (const session::HistoryLine& line : read.history)
           if (isTold(line.event))

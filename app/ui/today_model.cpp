@@ -97,7 +97,7 @@ void TodayModel::sayNext(const QString& title, const std::optional<tasting::Boar
       break;
     case State::closed:
       m_headline = tr("The table is closed. The key waits.");
-      m_lead = tr("%1. %2 answers were locked.").arg(name).arg(board->locked);
+      m_lead = tr("%1. Answers locked: %2.").arg(name).arg(board->locked);
       break;
     default:
       m_headline = tr("A plan waits to be finished.");

@@ -20,7 +20,7 @@ std::string caution(const Voice& voice, Caution each, const Findings& findings) 
     case Caution::fewerThanPlanned: return say(voice, QT_TRANSLATE_NOOP("words", "Fewer answers count than were planned."));
     case Caution::halfLikelyMissed:
       if (findings.verdict != Verdict::notShown) return {};
-      return say(voice, QT_TRANSLATE_NOOP("words", "This was a small tasting: it would have missed what {what} more often than not."), {{"what", canTell(voice, findings.claim, 500)}});
+      return say(voice, QT_TRANSLATE_NOOP("words", "This was a small tasting: more often than not it would have missed a difference that {what}."), {{"what", canTell(voice, findings.claim, 500)}});
     case Caution::mostlyLookOrFizz:
       return say(voice, QT_TRANSLATE_NOOP("words", "A third or more of the right answers came from look or fizz. (The third is our own threshold.)"));
     case Caution::placeHabit:
@@ -38,6 +38,12 @@ std::vector<std::string> first(const Voice& voice, const RevealedSession& sessio
   if (session.cameFrom == CameFrom::demo) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "This is a demo: drinks, people and answers are invented.")));
   if (session.cameFrom == CameFrom::import) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "This session was read from a file, not tasted here.")));
   return lines;
+}
+
+/// The pourer opens the sheet once in every tasting; the record says so. Broken seals stand first.
+bool wentOtherwise(const insight::Deviation& deviation) {
+  if (deviation.kind == insight::DeviationKind::pourSheetOpened) return deviation.count > 1;
+  return deviation.kind != insight::DeviationKind::commitmentBroken;
 }
 
 std::string promiseFor(const Voice& voice, const RevealedSession& session, Verdict verdict) {
@@ -117,7 +123,7 @@ CameOut cameOut(const Voice& voice, const RevealedSession& session, const Findin
   for (const Caution each : findings.cautions)
     if (const std::string line = caution(voice, each, findings); !line.empty()) out.cautions.push_back(line);
   for (const insight::Deviation& each : findings.deviations)
-    if (each.kind != insight::DeviationKind::commitmentBroken) out.deviations.push_back(deviationLine(voice, each));
+    if (wentOtherwise(each)) out.deviations.push_back(deviationLine(voice, each));
   out.promise = promiseFor(voice, session, findings.verdict);
   if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});
   return out;

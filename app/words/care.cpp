@@ -45,9 +45,9 @@ std::string allergenList(const Voice& voice, const std::vector<Ingredients>& dri
   for (const Allergen each : all) names.push_back(allergenName(voice, each));
   const Values values{{"list", listed(voice, names)}};
   if (notKnown)
-    return names.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "What is in the cups is not known for all of them. Say it aloud: not known."))
+    return names.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "What is in the drinks is not fully known. Say it aloud: not known."))
                          : say(voice, QT_TRANSLATE_NOOP("words", "In one cup or another: {list}. For some of what is poured it is not known. Say it aloud: not known."), values);
-  return names.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "None of the fourteen listed allergens is known to be in any cup."))
+  return names.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "None of the fourteen listed allergens is named for these drinks. That is not “free of”: traces cannot be ruled out."))
                        : say(voice, QT_TRANSLATE_NOOP("words", "In one cup or another: {list}."), values);
 }
 
@@ -71,12 +71,12 @@ CarePage care(const Voice& voice, const CareFacts& facts) {
     page.sulphite = say(voice, QT_TRANSLATE_NOOP("words", "Some people with asthma react to sulphites. If you are one of them, sit out: no reason is asked."));
   page.amount = amountLine(voice, facts.gramsAtMost, facts.drinksAtMost, facts.drinkGrams);
   page.spitting = say(voice, QT_TRANSLATE_NOOP("words", "Spit cups and water stand ready. Spitting takes in less; it does not take in nothing."));
-  page.adults = say(voice, QT_TRANSLATE_NOOP("words", "Adults only."));
+  page.adults = say(voice, QT_TRANSLATE_NOOP("words", "Adults only: whoever tastes is of legal drinking age where you are."));
   page.driving = say(voice, QT_TRANSLATE_NOOP("words", "Who drives or works a machine afterwards? You are offered the pouring first. Nothing is drunk before driving; everybody has a way home."));
-  page.pregnancy = say(voice, QT_TRANSLATE_NOOP("words", "Not in pregnancy."));
+  page.pregnancy = say(voice, QT_TRANSLATE_NOOP("words", "No alcohol in pregnancy. If that might be you, sit out: no reason is asked."));
   page.medicines = say(voice, QT_TRANSLATE_NOOP("words", "If you take medicines, ask your doctor or pharmacist first."));
   page.law = say(voice, QT_TRANSLATE_NOOP("words", "Your local law prevails over anything said here."));
-  page.consent = say(voice, QT_TRANSLATE_NOOP("words", "Taking part is free. Anybody may sit out or stop at any time; nobody is asked why, and nothing about your health is written down."));
+  page.consent = say(voice, QT_TRANSLATE_NOOP("words", "Taking part is everybody’s own choice. Anybody may sit out or stop at any time; nobody is asked why, and nothing about your health is written down."));
   return page;
 }
 

@@ -48,7 +48,7 @@ MakerPart makerPart(const Voice& voice, const RevealedSession& session, const in
     part.onlyInSums = sayCount(voice, QT_TRANSLATE_NOOP("words", "1 person asked to be only in the sums."), QT_TRANSLATE_NOOP("words", "{n} people asked to be only in the sums."), withoutRow);
   if (findings.peopleDiffer) {
     const bool differ = findings.peopleDiffer->pValue <= findings.alphaPm / 1000.0;
-    part.differ = say(voice, differ ? QT_TRANSLATE_NOOP("words", "Looked at afterwards: people seem to differ in how well they tell; were they all alike, as much would come up {often}. Read single people's counts with care: much of their spread may be luck.")
+    part.differ = say(voice, differ ? QT_TRANSLATE_NOOP("words", "Looked at afterwards: people seem to differ in how well they tell; if they did not, as much would come up {often}. Read single people's counts with care: much of their spread may be luck.")
                                     : QT_TRANSLATE_NOOP("words", "Looked at afterwards: it is not shown that people differ in how well they tell. Read single people's counts with care: their spread may be luck."),
                       {{"often", timesIn(voice, findings.peopleDiffer->pValue)}});
   }

@@ -96,7 +96,7 @@ std::string rangeLine(const Voice& voice, const Findings& findings, int rounds) 
   if (findings.verdict == Verdict::none || !range) return {};
   const Values values{{"range", shareRange(voice, range->low, range->high)}, {"often", howOften(voice, rounds)}};
   switch (range->by) {
-    case insight::RangeBy::exact: return say(voice, QT_TRANSLATE_NOOP("words", "How many of people like these can tell: {range}."), values);
+    case insight::RangeBy::exact: return say(voice, QT_TRANSLATE_NOOP("words", "How many people like these can tell: {range}."), values);
     case insight::RangeBy::people:
       return say(voice, QT_TRANSLATE_NOOP("words", "People tasted {often} each, so people are counted and not cups, and the range is wide: {range} of such people can tell."), values);
     case insight::RangeBy::self: return say(voice, QT_TRANSLATE_NOOP("words", "In how many of your tastings you can tell: {range}."), values);
@@ -105,7 +105,7 @@ std::string rangeLine(const Voice& voice, const Findings& findings, int rounds) 
 }
 
 std::string missedLine(const Voice& voice, const Findings& findings) {
-  if (findings.verdict != Verdict::notShown || findings.sought == Sought::alike) return {};
+  if (findings.verdict != Verdict::notShown || findings.sought == Sought::alike || pointsBothWays(findings)) return {};
   const insight::Missed* small = nullptr;
   const insight::Missed* half = nullptr;
   for (const insight::Missed& each : findings.printed().missed) {
@@ -155,6 +155,9 @@ std::string howKnewLine(const Voice& voice, const Findings& findings) {
   if (seen > 0) parts.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{n} by look or fizz"), {{"n", whole(voice, seen)}}));
   if (guessed > 0) parts.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{n} by a guess"), {{"n", whole(voice, guessed)}}));
   if (parts.empty()) return {};
+  if (findings.claim == Claim::me)
+    return sayCount(voice, QT_TRANSLATE_NOOP("words", "How you knew, for the 1 right answer: {parts}."), QT_TRANSLATE_NOOP("words", "How you knew, for the {n} right answers: {parts}."),
+                    findings.all.right, {{"parts", listed(voice, parts)}});
   return sayCount(voice, QT_TRANSLATE_NOOP("words", "How they knew, for the 1 right answer: {parts}."), QT_TRANSLATE_NOOP("words", "How they knew, for the {n} right answers: {parts}."),
                   findings.all.right, {{"parts", listed(voice, parts)}});
 }
@@ -182,10 +185,10 @@ std::string methodLine(const Voice& voice, const Findings& findings) {
   switch (range->by) {
     case insight::RangeBy::exact:
     case insight::RangeBy::self:
-      line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "The range is exact (Clopper and Pearson, corrected for guessing) and holds the truth at least {level}."), values);
+      line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "The range is exact (Clopper and Pearson, corrected for guessing) and, over many such tastings, holds the truth at least {level}."), values);
       break;
     case insight::RangeBy::people:
-      line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "The range takes the person as the unit (chance-corrected beta-binomial, no share and no spread favoured beforehand) and holds the truth about {level}."), values);
+      line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "The range takes the person as the unit (chance-corrected beta-binomial, no share and no spread favoured beforehand). Given these answers and that start, the truth lies in it {level}."), values);
       break;
   }
   return line;
@@ -199,7 +202,7 @@ std::optional<IntervalWords> intervalWords(const Voice& voice, const Findings& f
   words.low = range->low;
   words.high = range->high;
   words.point = range->point;
-  words.title = alone ? say(voice, QT_TRANSLATE_NOOP("words", "In how many of your tastings you can tell")) : say(voice, QT_TRANSLATE_NOOP("words", "How many of people like these can tell"));
+  words.title = alone ? say(voice, QT_TRANSLATE_NOOP("words", "In how many of your tastings you can tell")) : say(voice, QT_TRANSLATE_NOOP("words", "How many people like these can tell"));
   words.none = say(voice, QT_TRANSLATE_NOOP("words", "none"));
   words.half = say(voice, QT_TRANSLATE_NOOP("words", "half"));
   words.all = say(voice, QT_TRANSLATE_NOOP("words", "all"));

@@ -116,7 +116,7 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "One taster sat down, alone.")));
   else
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Tasters who sat down: {people} in the panel; makers beside it: {makers}."), {{"people", people(voice, panel)}, {"makers", whole(voice, makers)}}));
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, three cups a flight, each under its own code. Orders were drawn at random in blocks of six."), {{"ml", whole(voice, session.plan.cupMl)}}));
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, three cups a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each of the six possible orders once."), {{"ml", whole(voice, session.plan.cupMl)}}));
   lines.push_back(session.plan.hasPourer ? say(voice, QT_TRANSLATE_NOOP("words", "Somebody who did not taste was named as the pourer before the seal."))
                                          : say(voice, QT_TRANSLATE_NOOP("words", "No pourer was named before the seal.")));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, masking of colour or fizz, swallowing or spitting, place, experience of the tasters.")));

@@ -31,10 +31,12 @@ std::vector<std::string> rule(const Voice& voice, const SealFacts& facts) {
     }
   }
   if (facts.sought != Sought::difference && facts.limitPm) {
-    values["limit"] = shareLimit(voice, *facts.limitPm);
+    const bool alone = facts.claim == Claim::me;
+    values["limit"] = alone ? timesLimit(voice, *facts.limitPm) : shareLimit(voice, *facts.limitPm);
     if (facts.alikeAtMost) {
       values["most"] = whole(voice, *facts.alikeAtMost);
-      lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "They count as alike up to {most} right answers of {trials}: fewer than {limit} of people may still be able to tell."), values));
+      lines.push_back(say(voice, alone ? QT_TRANSLATE_NOOP("words", "They count as alike up to {most} right answers of {trials}: you may still be able to tell, but less often than {limit}.")
+                                       : QT_TRANSLATE_NOOP("words", "They count as alike up to {most} right answers of {trials}: fewer than {limit} of people may still be able to tell."), values));
     } else {
       lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "So few tastings cannot come out as alike within a limit of {limit}, whatever is answered."), values));
     }

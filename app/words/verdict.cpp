@@ -16,11 +16,11 @@ std::string shownHeadline(const Voice& voice, const Findings& findings) {
   const bool mostly = findings.mostlyByLookOrFizz;
   switch (findings.claim) {
     case Claim::people:
-      return say(voice, mostly ? QT_TRANSLATE_NOOP("words", "They were told apart, mostly by look or fizz.") : QT_TRANSLATE_NOOP("words", "They were told apart."));
+      return say(voice, mostly ? QT_TRANSLATE_NOOP("words", "They were told apart, in good part by look or fizz.") : QT_TRANSLATE_NOOP("words", "They were told apart."));
     case Claim::table:
-      return say(voice, mostly ? QT_TRANSLATE_NOOP("words", "At this table they were told apart, mostly by look or fizz.") : QT_TRANSLATE_NOOP("words", "At this table they were told apart."));
+      return say(voice, mostly ? QT_TRANSLATE_NOOP("words", "At this table they were told apart, in good part by look or fizz.") : QT_TRANSLATE_NOOP("words", "At this table they were told apart."));
     case Claim::me:
-      return say(voice, mostly ? QT_TRANSLATE_NOOP("words", "You told them apart, mostly by look or fizz.") : QT_TRANSLATE_NOOP("words", "You told them apart."));
+      return say(voice, mostly ? QT_TRANSLATE_NOOP("words", "You told them apart, in good part by look or fizz.") : QT_TRANSLATE_NOOP("words", "You told them apart."));
   }
   return {};
 }
@@ -45,7 +45,7 @@ void speakShown(const Voice& voice, const Findings& findings, Spoken& spoken) {
 void speakBoth(const Voice& voice, const Findings& findings, Spoken& spoken) {
   spoken.shape = Shape::disc;
   spoken.word = say(voice, QT_TRANSLATE_NOOP("words", "shown, within the limit"));
-  spoken.headline = findings.mostlyByLookOrFizz ? say(voice, QT_TRANSLATE_NOOP("words", "Told apart, but by fewer than your limit, and mostly by look or fizz."))
+  spoken.headline = findings.mostlyByLookOrFizz ? say(voice, QT_TRANSLATE_NOOP("words", "Told apart, but by fewer than your limit, and in good part by look or fizz."))
                                                 : say(voice, QT_TRANSLATE_NOOP("words", "Told apart, but by fewer than your limit."));
   spoken.under = findings.claim == Claim::me
                      ? say(voice, QT_TRANSLATE_NOOP("words", "You can tell, but less often than {limit}."), {{"limit", timesLimit(voice, findings.limitPm.value_or(0))}})
@@ -57,17 +57,27 @@ void speakBoth(const Voice& voice, const Findings& findings, Spoken& spoken) {
 void speakNotShown(const Voice& voice, const Findings& findings, Spoken& spoken) {
   spoken.shape = Shape::ring;
   spoken.word = say(voice, QT_TRANSLATE_NOOP("words", "not shown"));
+  if (pointsBothWays(findings)) {
+    spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Nothing shown: the answers point two ways."));
+    spoken.under = say(voice, QT_TRANSLATE_NOOP("words", "Read with and without some of the answers, they contradict each other. That is neither “told apart” nor “alike”."));
+    spoken.notSaid = say(voice, QT_TRANSLATE_NOOP("words", "Do not say: nobody could tell."));
+    spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: hide look and fizz with dark cups and lids, keep silent until everybody has locked, and ask again."));
+    return;
+  }
+  const bool alone = findings.claim == Claim::me;
   if (findings.sought == Sought::alike) {
     spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Not shown to be alike."));
     spoken.under = say(voice, QT_TRANSLATE_NOOP("words", "That is not a difference shown: you asked whether they are alike, and this tasting could not say so."));
-    spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: more people, or a wider limit set before; or ask whether anyone can tell."));
+    spoken.next = say(voice, alone ? QT_TRANSLATE_NOOP("words", "Next: more rounds, or a wider limit set before; or ask whether you can tell.")
+                                   : QT_TRANSLATE_NOOP("words", "Next: more people, or a wider limit set before; or ask whether anyone can tell."));
     return;
   }
   spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "No difference shown."));
   spoken.under = findings.sought == Sought::both ? say(voice, QT_TRANSLATE_NOOP("words", "That is not “no difference”, and alike within your limit was not shown either."))
                                                  : say(voice, QT_TRANSLATE_NOOP("words", "That is not “no difference”."));
   spoken.notSaid = say(voice, QT_TRANSLATE_NOOP("words", "Do not say: nobody could tell."));
-  spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: if a small difference matters, name one thing and pour pairs; or ask more people."));
+  spoken.next = say(voice, alone ? QT_TRANSLATE_NOOP("words", "Next: if a small difference matters, name one thing and pour pairs; or plan more rounds.")
+                                 : QT_TRANSLATE_NOOP("words", "Next: if a small difference matters, name one thing and pour pairs; or ask more people."));
 }
 
 void speakAlike(const Voice& voice, const Findings& findings, Spoken& spoken) {
@@ -94,7 +104,10 @@ void speakNone(const Voice& voice, const Findings& findings, Spoken& spoken) {
   switch (why) {
     case NoVerdict::sealBroken: spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: seal a new plan, and let somebody else keep the pour sheet.")); break;
     case NoVerdict::nobodyAnswered: spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: seal a new plan for another evening.")); break;
-    case NoVerdict::tooFew: spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: the cheapest way is one more person, or one more round.")); break;
+    case NoVerdict::tooFew: 
+      spoken.next = say(voice, findings.claim == Claim::me ? QT_TRANSLATE_NOOP("words", "Next: the cheapest way is more rounds.")
+                                                           : QT_TRANSLATE_NOOP("words", "Next: the cheapest way is more people, or more rounds."));
+      break;
     case NoVerdict::tooFewWithout:
       spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: hide look and fizz with dark cups and lids, and keep silent until everybody has locked."));
       break;
@@ -116,6 +129,10 @@ std::string noVerdictReason(const Voice& voice, NoVerdict why) {
     case NoVerdict::tooFewWithout: return say(voice, QT_TRANSLATE_NOOP("words", "too few answers are left that owe nothing to look, fizz or what was said"));
   }
   return {};
+}
+
+bool pointsBothWays(const Findings& findings) {
+  return findings.weakenedBy != insight::WeakenedBy::nothing && findings.printed().verdict != findings.verdict;
 }
 
 Spoken speak(const Voice& voice, const Findings& findings) {

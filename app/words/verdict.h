@@ -10,6 +10,8 @@ struct Spoken {
   std::string word, headline, under, notSaid, next;
 };
 Spoken speak(const Voice& voice, const insight::Findings& findings);
+/// Whether the reading that weakened the verdict had another one of its own, so that the two contradict each other.
+bool pointsBothWays(const insight::Findings& findings);
 
 /// Why there is no verdict, as it ends "No verdict: ...".
 std::string noVerdictReason(const Voice& voice, insight::NoVerdict why);

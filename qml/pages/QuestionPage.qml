@@ -11,7 +11,7 @@ PageFrame {
     objectName: "questionPage"
     headline: qsTr("Can anyone tell them apart?")
     lead: model.lastDecision !== "" ? model.lastDecision
-                                    : qsTr("Three cups a round, two of them alike. Whoever finds the odd one more often than by guessing can tell.")
+                                    : qsTr("Three cups a round: two hold one drink, one holds the other. If the odd one is found clearly more often than by guessing, a difference is shown.")
     primary: qsTr("See what it takes")
     primaryReason: model.notYet
     onPrimaryRequested: model.toTakes()
@@ -122,7 +122,7 @@ PageFrame {
         objectName: "sought"
         width: parent.width
         label: qsTr("What do you want to be able to say?")
-        options: [qsTr("that there is a difference"), qsTr("that they are alike"), qsTr("either")]
+        options: [qsTr("that there is a difference"), qsTr("that they are alike within a limit"), qsTr("either")]
         current: root.model.sought
         onChosen: index => root.model.chooseSought(index)
     }

@@ -65,7 +65,7 @@ IntervalPicture interval(double low, double high) {
   p.low = low;
   p.high = high;
   p.point = (low + high) / 2;
-  p.title = "How many of people like these can tell";
+  p.title = "How many people like these can tell";
   p.none = "none";
   p.half = "half";
   p.all = "all";

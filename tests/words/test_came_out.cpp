@@ -56,14 +56,14 @@ TEST_CASE("shown, several rounds: the table, the count, and what it does not say
   CHECK_THAT(out.method, Catch::Contains("after ISO 4120:2021, not certified"));
   CHECK(out.missed.empty());
   REQUIRE(out.interval);
-  CHECK(out.interval->title == "How many of people like these can tell");
+  CHECK(out.interval->title == "How many people like these can tell");
 }
 
 TEST_CASE("shown, one round: people like these") {
   const CameOut out = outOf(evening(18, 1, 12));
   CHECK(out.headline == "They were told apart.");
   CHECK_THAT(out.notSaid, Catch::StartsWith("Some people like these can tell."));
-  CHECK_THAT(out.range, Catch::StartsWith("How many of people like these can tell: from "));
+  CHECK_THAT(out.range, Catch::StartsWith("How many people like these can tell: from "));
 }
 
 TEST_CASE("not shown is not no difference, and says what could have been missed") {
@@ -137,7 +137,7 @@ TEST_CASE("what was told by look or fizz weakens the verdict, or its headline") 
 
   RevealedSession clear = evening(24, 1, 24);
   for (PanelFlight& flight : clear.panel) flight.clue = flight.place.value <= 8 ? Clue::look : Clue::taste;
-  CHECK(outOf(clear).headline == "They were told apart, mostly by look or fizz.");
+  CHECK(outOf(clear).headline == "They were told apart, in good part by look or fizz.");
   CHECK(outOf(clear).weaker == "Without what was told by look or fizz it is 16 of 16, and the verdict stays.");
 }
 
@@ -148,6 +148,22 @@ TEST_CASE("what was said aloud weakens the verdict") {
   CHECK_THAT(joined(out.deviations), Catch::Contains("Once something was said aloud."));
   CHECK_THAT(out.weaker + out.count, Catch::Contains("locked after something was said"));
   CHECK_THAT(joined(out.lines()), !Catch::Contains("butter"));
+}
+
+TEST_CASE("readings that contradict each other are not called a difference not shown") {
+  insight::Findings findings;
+  findings.sought = Sought::both;
+  findings.limitPm = 300;
+  findings.verdict = insight::Verdict::notShown;
+  findings.weakenedBy = insight::WeakenedBy::said;
+  findings.all.verdict = insight::Verdict::shown;
+  findings.withoutSaid = insight::Reading{};
+  findings.withoutSaid->verdict = insight::Verdict::alike;
+  const CameOut out = cameOut(Voice{}, evening(6, 3, 12), findings);
+  CHECK(out.headline == "Nothing shown: the answers point two ways.");
+  CHECK(out.missed.empty());
+  findings.withoutSaid->verdict = insight::Verdict::notShown;
+  CHECK(cameOut(Voice{}, evening(6, 3, 12), findings).headline == "No difference shown.");
 }
 
 TEST_CASE("alone, the verdict is about you and nobody else") {
