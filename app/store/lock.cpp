@@ -33,7 +33,7 @@ Lock::Lock(const std::filesystem::path& store) : name_(store.string() + ".lock")
 }
 
 Lock::~Lock() {
-  ::unlink(name_.c_str());
+  if (isStillThere(descriptor_, name_)) ::unlink(name_.c_str());
   ::close(descriptor_);
 }
 

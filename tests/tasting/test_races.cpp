@@ -41,10 +41,13 @@ void requireWhole(store::Store& store, const SessionId& session, int acknowledge
   CHECK(store::isWhole(store));
 }
 
+tasting::HandIn firstOf(Evening& evening, int place) {
+  return evening.choose(place, 1, tasting::nextFlight(*evening.store, evening.session, {place}).value().cups[0].code);
+}
+
 std::vector<tasting::HandIn> oneFor(Evening& evening, int places) {
   std::vector<tasting::HandIn> all;
-  for (int place = 1; place <= places; ++place)
-    all.push_back(evening.choose(place, 1, tasting::nextFlight(*evening.store, evening.session, {place})->cups[0].code));
+  for (int place = 1; place <= places; ++place) all.push_back(firstOf(evening, place));
   return all;
 }
 
@@ -90,7 +93,7 @@ TEST_CASE("a hand-in that is overtaken by its own copy is one hand-in; by anothe
     CHECK(tasting::handIn(*evening.store, evening.clock, evening.chance, evening.session, in).wasThere());
     CHECK(slip.hasHappened());
   }
-  auto second = oneFor(evening, 2).back(), rival = second;
+  auto second = firstOf(evening, 2), rival = second;
   rival.clientId[0] ^= 1;
   Overtaken slip(*evening.store, *other, [&](store::Store& store) { tasting::handIn(store, evening.clock, evening.chance, evening.session, second); });
   CHECK(troubleOf([&] { tasting::handIn(*evening.store, evening.clock, evening.chance, evening.session, rival); }) == Trouble::flightLocked);
