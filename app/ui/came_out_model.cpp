@@ -82,6 +82,7 @@ void CameOutModel::load() {
     QStringList alarm;
     add(alarm, out.first);
     m_alarm = alarm.join(QLatin1Char(' '));
+    m_broken = !read.session.commitmentHolds;
     m_over = shown(out.what);
     m_shape = shapeName(out.shape);
     m_word = shown(out.word);

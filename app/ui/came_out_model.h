@@ -27,6 +27,7 @@ class CameOutModel : public oddglass::ui::PageModel {
   Q_PROPERTY(bool loaded MEMBER m_loaded NOTIFY changed)
   Q_PROPERTY(bool forMaker MEMBER m_forMaker NOTIFY changed)
   Q_PROPERTY(QString alarm MEMBER m_alarm NOTIFY changed)
+  Q_PROPERTY(bool broken MEMBER m_broken NOTIFY changed)
   Q_PROPERTY(QString over MEMBER m_over NOTIFY changed)
   Q_PROPERTY(QString shape MEMBER m_shape NOTIFY changed)
   Q_PROPERTY(QString word MEMBER m_word NOTIFY changed)
@@ -60,7 +61,7 @@ public:
 private:
   void showFacts(const words::CameOut& out, const insight::Findings& findings);
   void showMaker(const words::MakerPart& part);
-  bool m_loaded = false, m_forMaker = false, m_deciding = false;
+  bool m_broken = false, m_loaded = false, m_forMaker = false, m_deciding = false;
   QString m_alarm, m_over, m_shape, m_word, m_headline, m_second, m_count, m_promised, m_decision, m_decided, m_reportFile, m_told;
   QStringList m_evidence, m_record, m_makerLines;
   FigureSource m_figure;

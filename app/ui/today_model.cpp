@@ -74,6 +74,7 @@ void TodayModel::read(bool resuming) {
     m_emptyShelf = read.emptyShelf && read.sessions.empty();
     m_hasNext = read.next.has_value();
     m_loaded = true;
+    m_refusal.clear();
     if (read.next) {
       m_next = listed(*read.next);
       sayNext(shown(read.next->title), read.board);
@@ -118,6 +119,15 @@ void TodayModel::enter(const Listed& session) {
     case State::revealed: go(Router::Page::CameOut); break;
     default: go(Router::Page::History);
   }
+}
+
+void TodayModel::fail(const Problem& problem) {
+  if (m_loaded) {
+    PageModel::fail(problem);
+    return;
+  }
+  m_refusal = sentenceOf(problem);
+  emit changed();
 }
 
 void TodayModel::goOn() { enter(m_next); }

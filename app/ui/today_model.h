@@ -25,6 +25,7 @@ class TodayModel : public oddglass::ui::PageModel {
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(bool loaded MEMBER m_loaded NOTIFY changed)
+  Q_PROPERTY(QString refusal MEMBER m_refusal NOTIFY changed)
   Q_PROPERTY(bool emptyShelf MEMBER m_emptyShelf NOTIFY changed)
   Q_PROPERTY(bool hasNext MEMBER m_hasNext NOTIFY changed)
   Q_PROPERTY(QString headline MEMBER m_headline NOTIFY changed)
@@ -50,6 +51,10 @@ signals:
   /// Somebody wants to plan a new tasting, or to go on with a plan.
   void planRequested(const oddglass::SessionId& draft);
 
+protected:
+  /// A store that cannot be opened at the start is said on the page itself: nothing else can be done then.
+  void fail(const Problem& problem) override;
+
 private:
   struct Listed {
     SessionId id;
@@ -60,7 +65,7 @@ private:
   void sayNext(const QString& title, const std::optional<tasting::Board>& board);
   void enter(const Listed& session);
   bool m_loaded = false, m_emptyShelf = false, m_hasNext = false;
-  QString m_headline, m_lead;
+  QString m_headline, m_lead, m_refusal;
   Rows m_sessions;
   std::vector<Listed> m_listed;
   Listed m_next{};

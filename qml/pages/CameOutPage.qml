@@ -29,7 +29,7 @@ PageFrame {
     Panel {
         width: parent.width
         visible: root.model.alarm !== ""
-        alarming: true
+        alarming: root.model.broken
 
         Body {
             width: parent.width

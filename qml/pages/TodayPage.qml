@@ -9,13 +9,13 @@ PageFrame {
     required property TodayModel model
 
     objectName: "todayPage"
-    headline: !model.loaded ? "" : model.hasNext ? model.headline : qsTr("Nothing on the table.")
-    lead: !model.loaded ? "" : model.hasNext ? model.lead
+    headline: model.refusal !== "" ? qsTr("The store cannot be opened.") : !model.loaded ? "" : model.hasNext ? model.headline : qsTr("Nothing on the table.")
+    lead: model.refusal !== "" ? model.refusal : !model.loaded ? "" : model.hasNext ? model.lead
                         : model.emptyShelf ? qsTr("Put a bottle on the shelf, or look round the demo first.")
                                            : qsTr("Is there a drink you would like to know the truth about?")
-    primaryShown: model.loaded
-    primary: model.hasNext ? qsTr("Go on") : model.emptyShelf ? qsTr("Look round the demo") : qsTr("Start a tasting")
-    onPrimaryRequested: model.hasNext ? model.goOn() : model.emptyShelf ? model.loadDemo() : model.startTasting()
+    primaryShown: model.loaded || model.refusal !== ""
+    primary: model.refusal !== "" ? qsTr("Close the window") : model.hasNext ? qsTr("Go on") : model.emptyShelf ? qsTr("Look round the demo") : qsTr("Start a tasting")
+    onPrimaryRequested: model.refusal !== "" ? Qt.quit() : model.hasNext ? model.goOn() : model.emptyShelf ? model.loadDemo() : model.startTasting()
     links: [
         LinkButton {
             objectName: "todayStart"

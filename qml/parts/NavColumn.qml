@@ -8,6 +8,8 @@ FocusScope {
 
     required property App app
     readonly property Router router: app.router
+    // After the seal there is no way back into the plan.
+    readonly property bool planning: router.planStep >= 0 && app.draft.sealMark === ""
 
     Rectangle {
         anchors.fill: parent
@@ -47,13 +49,13 @@ FocusScope {
             }
             StepsColumn {
                 width: parent.width
-                visible: root.router.planStep >= 0
+                visible: root.planning
                 steps: [qsTr("The question"), qsTr("What it takes"), qsTr("Care"), qsTr("The seal")]
                 current: root.router.planStep
                 onStepRequested: index => root.router.goToStep(index)
             }
             HairLine {
-                visible: root.router.planStep >= 0
+                visible: root.planning
                 width: parent.width
             }
             Column {

@@ -20,13 +20,16 @@ AbstractButton {
     contentItem: Row {
         spacing: 18
 
-        VerdictMark {
-            y: Math.max(0, (root.availableHeight - 20) / 2)
+        Item {
             width: 20
-            scale: 20 / 32
-            transformOrigin: Item.TopLeft
+            height: root.availableHeight
             visible: root.shape !== ""
-            shape: root.shape
+
+            VerdictMark {
+                anchors.centerIn: parent
+                scale: 20 / 32
+                shape: root.shape
+            }
         }
         Column {
             y: Math.max(0, (root.availableHeight - height) / 2)

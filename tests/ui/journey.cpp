@@ -30,7 +30,7 @@ void addDrink(Window& at, const std::string& name, bool batch, const std::string
   at.click("moveSave");
 }
 
-void sealAnEvening(Window& at, int rounds) {
+void sealAnEvening(Window& at, int rounds, int spares) {
   at.click("navPeople");
   addPerson(at, "Ada", true);
   for (const char* name : {"Bo", "Cy", "Di", "Eve", "Fay"}) addPerson(at, name);
@@ -50,6 +50,7 @@ void sealAnEvening(Window& at, int rounds) {
   at.click("primaryButton");
   REQUIRE(at.app().router()->page() == Page::Takes);
   for (int round = 1; round < rounds; ++round) at.click("roundsMore");
+  for (int spare = 0; spare < spares; ++spare) at.click("sparesMore");
   at.type("cupMl", "15");
   at.shoot("takes");
   at.click("primaryButton");
