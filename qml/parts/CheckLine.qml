@@ -11,11 +11,14 @@ AbstractButton {
     property bool isCode: false
 
     readonly property real boxSide: Theme.tasting ? 36 : 24
+    readonly property real firstLine: (isCode ? Theme.title * 1.2 : Theme.body) * 1.5
 
     signal tickRequested(bool ticked)
 
     implicitWidth: 400
     implicitHeight: Math.max(Theme.target, implicitContentHeight + 12)
+    // The words decide the height; what they are centred by must not come back into it.
+    topPadding: Math.max(0, (height - implicitContentHeight) / 2)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.CheckBox
     Accessible.name: text
@@ -29,7 +32,7 @@ AbstractButton {
         spacing: 14
 
         Rectangle {
-            y: Math.max(0, (root.availableHeight - height) / 2)
+            y: Math.max(0, (root.firstLine - root.boxSide) / 2)
             width: root.boxSide
             height: width
             radius: 5
@@ -48,7 +51,7 @@ AbstractButton {
             }
         }
         Column {
-            y: Math.max(0, (root.availableHeight - height) / 2)
+            y: Math.max(0, (root.boxSide - root.firstLine) / 2)
             width: root.availableWidth - root.boxSide - 14
 
             Body {

@@ -22,7 +22,7 @@ AbstractButton {
 
         Item {
             width: 20
-            height: root.availableHeight
+            height: Theme.body * 1.5
             visible: root.shape !== ""
 
             VerdictMark {
@@ -32,7 +32,6 @@ AbstractButton {
             }
         }
         Column {
-            y: Math.max(0, (root.availableHeight - height) / 2)
             width: root.availableWidth - (root.shape !== "" ? 38 : 0)
             spacing: 2
 
@@ -64,6 +63,8 @@ AbstractButton {
             shown: root.visualFocus
         }
     }
+    // The words decide the height; what they are centred by must not come back into it.
+    topPadding: Math.max(0, (height - implicitContentHeight) / 2)
     leftPadding: 8
     rightPadding: 8
 }
