@@ -1,10 +1,9 @@
 # Read by app/run and tests/run: what is needed by its Debian name, how it is installed, and how a build is made.
 
-run_packages=(libqt6quickcontrols2-6 libqt6svg6 qml6-module-qtquick qml6-module-qtquick-controls qml6-module-qtquick-layouts
+run_packages=(libqt6quickcontrols2-6 qml6-module-qtquick qml6-module-qtquick-controls qml6-module-qtquick-layouts
   qml6-module-qtquick-templates qml6-module-qtquick-window qml6-module-qtqml qml6-module-qtqml-workerscript
-  qml6-module-qtquick-dialogs qml6-module-qt-labs-folderlistmodel
   fonts-dejavu-core fonts-inter libsqlite3-0 libsodium23 libutf8proc2)
-build_packages=(g++ cmake ninja-build ccache pkg-config qt6-base-dev qt6-declarative-dev qt6-svg-dev libgl-dev libboost-dev libsqlite3-dev
+build_packages=(g++ cmake ninja-build ccache pkg-config qt6-base-dev qt6-declarative-dev libgl-dev libboost-dev libsqlite3-dev
   libsqlitecpp-dev nlohmann-json3-dev libcli11-dev libsodium-dev libutf8proc-dev)
 check_packages=(catch2 qml6-module-qttest qt6-declarative-dev-tools python3)
 

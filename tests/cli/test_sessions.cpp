@@ -246,6 +246,7 @@ TEST_CASE("the demo on an empty store, and only once") {
   // The one that waits can be tasted at once.
   run.id = demo.at("waiting").get<std::string>();
   int place = 0;
-  for (const Json& each : run.json("table " + run.id).at("invited")) run.json("sit " + run.id + ' ' + std::to_string(++place) + ' ' + each.at("taster").get<std::string>());
+  const Json table = run.json("table " + run.id);
+  for (const Json& each : table.at("invited")) run.json("sit " + run.id + ' ' + std::to_string(++place) + ' ' + each.at("taster").get<std::string>());
   CHECK(run.json("answer " + run.id, {run.answers()}).at("answered") == place);
 }
