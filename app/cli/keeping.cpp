@@ -22,7 +22,7 @@ void describeErase(CLI::App& app, Command::Work& chosen) {
     const session::Erased erased = session::erase(*store, desk.clock(), desk.chance(), id, *words ? ErasureKind::words : ErasureKind::everything, true);
     Json copies = Json::array();
     for (const auto& file : erased.copies) copies.push_back(file.string());
-    return {Json{{"sessions", erased.sessions}, {"copies", std::move(copies)}}, {}};
+    return {Json{{"sessions", erased.sessions}, {"copies", std::move(copies)}, {"bytes_gone", erased.bytesGone}}, {}};
   });
 }
 

@@ -109,7 +109,8 @@ void PeopleModel::erase(ErasureKind kind) {
     return Done{std::move(erased), shelf::people(cellar.store(), all)};
   }, [this](const Done& done) {
     m_open = false;
-    m_erasedLine = tr("Forgotten. Nothing of it is left in this file.");
+    m_erasedLine = done.erased.bytesGone ? tr("Forgotten: it is gone from this file.")
+                                         : tr("Forgotten. Another program reads the file just now, so its last traces go when Oddglass is started next.");
     if (!done.erased.copies.empty()) {
       QStringList copies;
       for (const auto& copy : done.erased.copies) copies << QString::fromStdString(copy.string());
