@@ -22,6 +22,11 @@ bool isTold(Event event) {
   }
 }
 
+/// All that may be told before the key is open; words that were said stay shut.
+words::LogDetails detailsOf(const session::HistoryLine& line) {
+  return {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, {}};
+}
+
 struct Read {
   tasting::Board board;
   std::vector<session::HistoryLine> history;
@@ -46,7 +51,7 @@ void KeyModel::load() {
         for (const session::HistoryLine& line : read.history)
           if (isTold(line.event))
             m_happened << tr("%1  %2").arg(shown(words::timeOfDay(voice(), line.at)),
-                                           shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round})));
+                                           shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round}, detailsOf(line))));
         m_reason.clear();
         emit changed();
       });

@@ -70,6 +70,10 @@ TEST_CASE("what may happen at a table is one tap away and goes on record") {
   at.click("closeYes");
   REQUIRE(at.app().router()->page() == Page::OpenKey);
   at.shoot("open_key_after_mishaps");
+  const QStringList told = at.app().property("key").value<QObject*>()->property("happened").toStringList();
+  CHECK_FALSE(told.filter("said").isEmpty());
+  CHECK(told.filter("everybody").isEmpty());  // one place heard it
+  CHECK(told.filter("sour").isEmpty());       // what was said stays shut
   at.click("primaryButton");
   REQUIRE(at.app().router()->page() == Page::CameOut);
   at.click("cameOutHistory");
