@@ -54,7 +54,7 @@ std::set<TasterId> makersOf(SQLite::Database& db, const std::vector<LotId>& lots
   std::set<TasterId> makers;
   for (const LotId& lot : lots) {
     auto rows = bound(db, R"sql(
-      SELECT t.uid FROM lot l JOIN beverage_maker m ON m.beverage_id = l.beverage_id JOIN taster t ON t.id = m.taster_id WHERE l.uid = ?)sql", lot.text);
+      SELECT t.uid FROM lot l JOIN made_by m ON m.beverage_id = l.beverage_id JOIN taster t ON t.id = m.taster_id WHERE l.uid = ?)sql", lot.text);
     while (rows.executeStep()) makers.insert({rows.getColumn(0).getString()});
   }
   return makers;

@@ -66,6 +66,11 @@ CREATE TABLE beverage_maker (              -- [live] who had a hand in a batch
   PRIMARY KEY (beverage_id, taster_id)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX beverage_maker_taster ON beverage_maker (taster_id);
+CREATE VIEW made_by AS                     -- a batch for which nobody is named was made by the brewer
+  SELECT beverage_id, taster_id FROM beverage_maker
+   UNION ALL
+  SELECT b.id, t.id FROM beverage b JOIN taster t ON t.is_brewer = 1
+   WHERE b.origin = 'batch' AND NOT EXISTS (SELECT 1 FROM beverage_maker m WHERE m.beverage_id = b.id);
 
 CREATE TABLE lot (                         -- [live]
   id           INTEGER PRIMARY KEY,

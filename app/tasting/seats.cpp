@@ -29,7 +29,7 @@ bool isMaker(SQLite::Database& db, std::int64_t session, const Person& who) {
     return invited.getColumn(0).getInt() != 0;
   }
   auto made = bound(db, R"sql(
-    SELECT 1 FROM session_lot s JOIN lot l ON l.id = s.lot_id JOIN beverage_maker m ON m.beverage_id = l.beverage_id
+    SELECT 1 FROM session_lot s JOIN lot l ON l.id = s.lot_id JOIN made_by m ON m.beverage_id = l.beverage_id
      WHERE s.session_id = ? AND m.taster_id = ?)sql", session, who.row);
   return made.executeStep();
 }

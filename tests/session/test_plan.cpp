@@ -132,3 +132,14 @@ TEST_CASE("a draft can be thrown away, a sealed plan cannot") {
   CHECK(troubleOf([&] { session::discardDraft(*evening.store, evening.session); }) == Trouble::alreadySealed);
   CHECK(session::sessions(*evening.store).size() == 1);
 }
+
+TEST_CASE("a batch for which no maker is named was made by the brewer") {
+  Evening evening;
+  Beverage batch = shelf::beverage(*evening.store, shelf::lot(*evening.store, evening.mine).beverage);
+  batch.makers.clear();
+  shelf::save(*evening.store, evening.chance, batch);
+  const session::DraftFacts facts = session::draftFacts(*evening.store, evening.session);
+  REQUIRE(facts.makers.size() == 1);
+  CHECK(facts.makers[0].taster == evening.maker);
+  CHECK(facts.panel.size() == 6);
+}
