@@ -50,6 +50,32 @@ TEST_CASE("a whole evening by mouse, from an empty store to a verdict") {
   CHECK(at.complaints().empty());
 }
 
+TEST_CASE("a whole evening by keyboard alone, from an empty store to a verdict") {
+  test::Window at;
+  at.useKeyboardAlone();
+  test::sealAnEvening(at, 1);
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::PourSheet);
+  at.click("primaryButton");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::Places);
+  for (int place = 1; place <= 5; ++place) {
+    test::sitDown(at, place);
+    test::taste(at, 2);
+    at.click("primaryButton");
+    REQUIRE(at.app().router()->page() == Page::Places);
+  }
+  at.click("primaryButton");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::CameOut);
+  at.click("primaryButton");
+  at.type("decision", "Pour it again in June");
+  at.click("primaryButton");
+  at.click("cameOutHistory");
+  CHECK(at.text("headline") == "The record holds.");
+  CHECK(at.complaints() == "");
+}
+
 TEST_CASE("a program that went away comes back at the places, never at a sheet or a cup") {
   QTemporaryDir folder;
   {

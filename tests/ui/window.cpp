@@ -103,10 +103,13 @@ void Window::scrollTo(QQuickItem* target) {
 
 void Window::click(const std::string& name) {
   QQuickItem* target = item(name);
-  CAPTURE(said);
   INFO("click " << name << " on page " << static_cast<int>(m_app->router()->page()) << ", banner: " << m_app->notice()->message().toStdString());
   CAPTURE(said);
   REQUIRE(target);
+  if (m_byKeyboard) {
+    REQUIRE(tabTo(name));
+    return key(Qt::Key_Space);
+  }
   scrollTo(target);
   const QPointF middle = target->mapToScene(QPointF(target->width() / 2, target->height() / 2));
   INFO("at " << middle.x() << "," << middle.y());
@@ -119,7 +122,10 @@ void Window::type(const std::string& name, const std::string& text) {
   QQuickItem* target = item(name + "Input");
   INFO("type into " << name);
   REQUIRE(target);
-  target->forceActiveFocus(Qt::TabFocusReason);
+  if (m_byKeyboard)
+    REQUIRE(tabTo(name + "Input"));
+  else
+    target->forceActiveFocus(Qt::TabFocusReason);
   QTest::keyClick(m_window, Qt::Key_A, Qt::ControlModifier);
   for (const QChar letter : QString::fromStdString(text)) QTest::keyClick(m_window, letter.toLatin1());
   settle();

@@ -35,6 +35,8 @@ public:
   /// Waits until everything that has moved stands where it belongs.
   void nextFrame();
   void scrollTo(QQuickItem* target);
+  /// From now on `click` and `type` reach everything by Tab and press Space: the mouse is gone.
+  void useKeyboardAlone() { m_byKeyboard = true; }
   /// Clicks in the middle of an item; scrolls to it first, as a person would.
   void click(const std::string& name);
   /// Puts the keyboard into a field and types; what stood there is replaced.
@@ -51,6 +53,7 @@ public:
 
 private:
   void open(Clock& clock, Chance& chance);
+  bool m_byKeyboard = false;
   QTemporaryDir m_ownFolder;
   std::string m_folder;
   SystemClock m_clock;
