@@ -169,8 +169,8 @@ TEST_CASE("nothing that can be reached before the reveal depends on the key") {
   const Seen first = evening(1);
   CHECK(first.pictures.size() >= 14);
   CHECK(first.lines.at(QStringLiteral("are these your cups: properties")).size() > 100);
-  for (unsigned char orders : {2, 3, 4}) {
-    const QString found = test::difference(first, evening(orders));
+  for (const int orders : {2, 3, 4}) {
+    const QString found = test::difference(first, evening(static_cast<unsigned char>(orders)));
     INFO(found.toStdString());
     CHECK(found.isEmpty());
   }
