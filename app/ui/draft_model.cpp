@@ -1,6 +1,5 @@
 #include "ui/draft_model.h"
 
-#include "figures/shares.h"
 #include "session/look.h"
 #include "session/seal.h"
 #include "shelf/beverages.h"
@@ -8,7 +7,6 @@
 #include "shelf/people.h"
 #include "ui/beverage_model.h"
 #include "ui/voice.h"
-#include "words/care.h"
 #include "words/numbers.h"
 #include "words/plan.h"
 #include "words/problems.h"
@@ -28,21 +26,6 @@ template <class Values>
 int indexOf(const Values& values, int value) {
   const auto found = std::find(values.begin(), values.end(), value);
   return found == values.end() ? -1 : static_cast<int>(found - values.begin());
-}
-
-QStringList lines(const std::vector<std::string>& texts) {
-  QStringList all;
-  for (const std::string& text : texts) all << shown(text);
-  return all;
-}
-
-FigureSource pictureOf(const planning::Outlook& outlook) {
-  const words::OutlookPicture words = words::outlookPicture(voice(), outlook);
-  figures::SharesPicture picture{words.title, {}, words.nothing, words.always, words.sentence, {words.headers, words.rows}};
-  for (const words::OutlookBar& bar : words.bars) picture.bars.push_back({bar.label, bar.share, bar.value, bar.readOut});
-  FigureSource source;
-  source.layOut = [picture](double width, const figures::Measure& measure) { return figures::sharesFigure(picture, width, measure); };
-  return source;
 }
 
 }  // namespace
@@ -156,118 +139,6 @@ void DraftModel::take(Read read) {
   showCare(amounts);
   showSeal(read.outlook.value_or(planning::Outlook{}), read.refusal);
   emit changed();
-}
-
-void DraftModel::showLots() {
-  std::vector<TickRow> rows;
-  for (std::size_t i = 0; i < m_lotValues.size(); ++i) {
-    const Lot& lot = m_lotValues[i];
-    TickRow row;
-    row.name = tr("%1, %2").arg(shown(m_lotNames[i]), shown(lot.name));
-    row.note = tr("%1 free").arg(shown(words::bottles(voice(), shelf::freeBottles(lot))));
-    row.ticked = std::find(m_draft.lots.begin(), m_draft.lots.end(), lot.id) != m_draft.lots.end();
-    rows.push_back(row);
-  }
-  m_lots.set(rows);
-}
-
-void DraftModel::showTasters() {
-  std::vector<TickRow> rows;
-  for (const Taster& person : m_people) {
-    TickRow row;
-    row.name = shown(person.name);
-    const bool maker = std::any_of(m_facts.makers.begin(), m_facts.makers.end(), [&](const auto& one) { return one.taster == person.id; });
-    row.note = maker ? tr("made one of these: stands beside the panel and does not count") : QString();
-    row.ticked = std::find(m_draft.tasters.begin(), m_draft.tasters.end(), person.id) != m_draft.tasters.end();
-    rows.push_back(row);
-  }
-  m_tasters.set(rows);
-}
-
-void DraftModel::showPourers() {
-  m_pourers = {tr("nobody yet")};
-  m_pourerIds = {std::nullopt};
-  for (const Taster& person : m_people) {
-    if (std::find(m_draft.tasters.begin(), m_draft.tasters.end(), person.id) != m_draft.tasters.end()) continue;
-    m_pourers << shown(person.name);
-    m_pourerIds.push_back(person.id);
-  }
-  m_pourers << tr("somebody else");
-  m_pourerIds.push_back(std::nullopt);
-  m_pourer = 0;
-  if (m_draft.pourer) {
-    const auto at = std::find(m_pourerIds.begin(), m_pourerIds.end(), m_draft.pourer);
-    if (at != m_pourerIds.end()) m_pourer = static_cast<int>(at - m_pourerIds.begin());
-  } else if (!m_draft.pourerName.empty()) {
-    m_pourer = static_cast<int>(m_pourers.size()) - 1;
-  }
-}
-
-void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Outlook& outlook) {
-  const planning::Setup setup = session::setupOf(m_facts);
-  std::vector<std::string> names;
-  for (const session::DraftLot& lot : m_facts.lots) names.push_back(lot.lot.beverageName);
-  m_takesHeadline = shown(words::outlookHeadline(voice(), outlook, m_draft.sought));
-  const std::vector<std::string> found = words::outlookLines(voice(), outlook, m_draft.sought);
-  // The picture below says how often each size of difference would be found; the rest is said here.
-  QStringList lead;
-  for (std::size_t i = 0; i < found.size(); ++i)
-    if (i == 0 || i > outlook.findings.size()) lead << shown(found[i]);
-  m_takesLead = lead.join(QLatin1Char(' '));
-  m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
-  m_figure = pictureOf(outlook);
-  m_amounts = lines(words::amountLines(voice(), setup, amounts, names));
-  m_small.clear();
-  for (const planning::TooSmall rule : outlook.tooSmall) m_small << shown(words::tooSmallLine(voice(), outlook, rule));
-  m_wayValues = outlook.waysOut;
-  std::vector<WayRow> rows;
-  for (const planning::WayOut& way : m_wayValues) {
-    WayRow row;
-    row.says = shown(words::wayOutLine(voice(), way, outlook, m_draft.sought));
-    row.taken = way.way == planning::Way::pourLess || way.way == planning::Way::moreRounds;
-    rows.push_back(row);
-  }
-  m_ways.set(rows);
-}
-
-void DraftModel::showCare(const planning::Amounts& amounts) {
-  words::CareFacts facts;
-  for (const session::DraftLot& lot : m_facts.lots) facts.drinks.push_back(lot.lot.ingredients);
-  facts.gramsAtMost = amounts.grams.value_or(0);
-  facts.drinksAtMost = amounts.drinks;
-  facts.drinkGrams = amounts.drinkGrams;
-  const words::CarePage page = words::care(voice(), facts);
-  m_careHeadline = shown(page.headline);
-  m_care = lines(page.all());
-}
-
-void DraftModel::showSeal(const planning::Outlook& outlook, const std::string& refusal) {
-  words::SealFacts facts;
-  for (const session::DraftLot& lot : m_facts.lots) facts.drinks.push_back(plain(tr("%1, %2").arg(shown(lot.lot.beverageName), shown(lot.lot.lotName))));
-  facts.claim = outlook.claim;
-  facts.sought = m_draft.sought;
-  facts.limitPm = m_draft.limitPm;
-  facts.alphaPm = m_draft.alphaPm;
-  facts.panel = static_cast<int>(m_facts.panel.size());
-  facts.makers = static_cast<int>(m_facts.makers.size());
-  facts.rounds = m_draft.rounds;
-  facts.needed = outlook.needed;
-  if (outlook.alike) facts.alikeAtMost = outlook.alike->largest;
-  facts.pourer = m_facts.pourerName;
-  facts.promises = m_draft.promises;
-  m_sealReason = shown(refusal);
-  if (facts.drinks.size() != 2) {
-    m_sealQuestion = tr("There is nothing to seal yet.");
-    m_sealRule.clear();
-    m_sealPromises.clear();
-    m_sealBinding.clear();
-    return;
-  }
-  const words::SealPage page = words::sealPage(voice(), facts);
-  m_sealQuestion = shown(page.question);
-  m_sealRule = lines(page.rule);
-  m_sealPromises = lines(page.promises);
-  m_sealBinding = shown(page.binding);
 }
 
 QString DraftModel::promise(Outcome outcome) const {
