@@ -12,6 +12,19 @@ enum class Reason {
   tooFarBelow,     ///< so far below guessing that the figure is smaller than any number
   beyondSearch,    ///< the answer lies above the largest number of trials that is looked at
   neverAlike,      ///< guessing itself is above the limit, or no count is small enough
+  oneTaster,       ///< a single taster: nothing can be said about people
+  fewTasters,      ///< fewer tasters than this needs
+  oneSession,      ///< a single session: nothing can be said about time or days
+  fewSessions,     ///< fewer sessions than this needs
+  fewSamples,      ///< fewer samples than this needs
+  noSpread,        ///< all answers alike: there is no variance to judge by
+  noRepeats,       ///< nothing was answered twice
+  allTied,         ///< ties everywhere: nothing was ranked apart
+  emptyCell,       ///< a combination that is needed was never answered
+  notConnected,    ///< the comparisons fall into parts that were never poured together
+  noConvergence,   ///< the search for the best fit did not settle
+  tooLarge,        ///< too many arrangements to count, and no approximation serves
+  notGiven,        ///< what this needs was not given
 };
 
 }  // namespace oddglass::stats

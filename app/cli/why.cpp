@@ -12,6 +12,19 @@ std::string why(stats::Reason reason) {
     case stats::Reason::tooFarBelow: return "so far below guessing that it is smaller than any number";
     case stats::Reason::beyondSearch: return "more trials than are looked at (100,000)";
     case stats::Reason::neverAlike: return "no count is small enough";
+    case stats::Reason::oneTaster: return "one taster says nothing about people";
+    case stats::Reason::fewTasters: return "too few tasters for this";
+    case stats::Reason::oneSession: return "one session says nothing about other days";
+    case stats::Reason::fewSessions: return "too few sessions for this";
+    case stats::Reason::fewSamples: return "too few samples for this";
+    case stats::Reason::noSpread: return "the answers do not vary, so there is nothing to judge by";
+    case stats::Reason::noRepeats: return "nothing was answered twice";
+    case stats::Reason::allTied: return "nothing was told apart: ties everywhere";
+    case stats::Reason::emptyCell: return "a combination that this needs was never answered";
+    case stats::Reason::notConnected: return "some of these were never compared with the others";
+    case stats::Reason::noConvergence: return "the fit did not settle";
+    case stats::Reason::tooLarge: return "too many arrangements to count";
+    case stats::Reason::notGiven: return "what this needs was not given";
   }
   return {};
 }

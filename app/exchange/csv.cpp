@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 #include <optional>
 #include <set>
 
@@ -138,6 +139,19 @@ int CsvTable::whole(const CsvRow& row, std::string_view name, int low, int high)
   if (!value) refuse(row, name, '"' + cell + "\" is no whole number");
   if (*value < low || *value > high) refuse(row, name, cell + " lies outside " + std::to_string(low) + " to " + std::to_string(high));
   return *value;
+}
+
+double CsvTable::number(const CsvRow& row, std::string_view name, double low, double high) const {
+  const std::string& cell = text(row, name);
+  const std::string_view digits = std::string_view(cell).substr(cell.size() > 1 && cell[0] == '+' && cell[1] != '-' ? 1 : 0);
+  double value = 0.0;
+  const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+  if (end != digits.data() + digits.size() || (error != std::errc{} && error != std::errc::result_out_of_range) || std::isnan(value)) {
+    const bool hasComma = cell.find(',') != std::string::npos;
+    refuse(row, name, '"' + cell + (hasComma ? "\" is no number; write the fraction after a point" : "\" is no number"));
+  }
+  if (error == std::errc::result_out_of_range || value < low || value > high) refuse(row, name, cell + " is out of range");
+  return value;
 }
 
 bool isMissing(std::string_view cell) { return cell.empty() || cell == "NA" || cell == "."; }
