@@ -59,6 +59,9 @@ std::string listed(const std::vector<double>& values, const char* open, const ch
   return text.str();
 }
 
+/// The system's own Python has the system's packages; another one may stand before it on the path.
+std::string python() { return std::filesystem::exists("/usr/bin/python3") ? "/usr/bin/python3" : "python3"; }
+
 constexpr const char* startOfR = R"(
 options(warn = -1)
 out <- function(x) {
@@ -83,10 +86,10 @@ bool hasR(const std::string& packages) {
   return isThere("Rscript --vanilla -e '" + all + "'", packages.empty() ? "R" : "R with " + packages);
 }
 
-bool hasPython() { return isThere("python3 -c 'import scipy, numpy'", "Python with SciPy"); }
+bool hasPython() { return isThere(python() + " -c 'import scipy, numpy'", "Python with SciPy"); }
 
 Json inR(const std::string& script) { return answerOf("Rscript --vanilla", startOfR + script, ".R"); }
-Json inPython(const std::string& script) { return answerOf("python3", script, ".py"); }
+Json inPython(const std::string& script) { return answerOf(python(), script, ".py"); }
 
 std::string forR(const std::vector<double>& values) { return listed(values, "c(", ")"); }
 std::string forPython(const std::vector<double>& values) { return listed(values, "[", "]"); }
