@@ -25,6 +25,9 @@ enum class Reason {
   noConvergence,   ///< the search for the best fit did not settle
   tooLarge,        ///< too many arrangements to count, and no approximation serves
   notGiven,        ///< what this needs was not given
+  underFifth,      ///< fewer than 20 % of those who answered
+  fewAnswers,      ///< fewer answers than this needs
+  repeatedPeople,  ///< somebody answered more than once, and one person's answers are not independent
 };
 
 }  // namespace oddglass::stats

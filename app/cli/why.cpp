@@ -25,6 +25,9 @@ std::string why(stats::Reason reason) {
     case stats::Reason::noConvergence: return "the fit did not settle";
     case stats::Reason::tooLarge: return "too many arrangements to count";
     case stats::Reason::notGiven: return "what this needs was not given";
+    case stats::Reason::underFifth: return "under 20 % of the panel";
+    case stats::Reason::fewAnswers: return "too few answers for this";
+    case stats::Reason::repeatedPeople: return "somebody answered more than once, and one person's answers are not independent";
   }
   return {};
 }
