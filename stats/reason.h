@@ -28,6 +28,7 @@ enum class Reason {
   underFifth,      ///< fewer than 20 % of those who answered
   fewAnswers,      ///< fewer answers than this needs
   repeatedPeople,  ///< somebody answered more than once, and one person's answers are not independent
+  confounded,      ///< two things always changed together and cannot be told apart
 };
 
 }  // namespace oddglass::stats

@@ -28,6 +28,7 @@ std::string why(stats::Reason reason) {
     case stats::Reason::underFifth: return "under 20 % of the panel";
     case stats::Reason::fewAnswers: return "too few answers for this";
     case stats::Reason::repeatedPeople: return "somebody answered more than once, and one person's answers are not independent";
+    case stats::Reason::confounded: return "two things always changed together here, so they cannot be told apart";
   }
   return {};
 }
