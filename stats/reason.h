@@ -16,6 +16,7 @@ enum class Reason {
   fewTasters,      ///< fewer tasters than this needs
   oneSession,      ///< a single session: nothing can be said about time or days
   fewSessions,     ///< fewer sessions than this needs
+  oneAge,          ///< every session has the same age
   fewSamples,      ///< fewer samples than this needs
   noSpread,        ///< all answers alike: there is no variance to judge by
   noRepeats,       ///< nothing was answered twice

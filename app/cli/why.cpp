@@ -16,6 +16,7 @@ std::string why(stats::Reason reason) {
     case stats::Reason::fewTasters: return "too few tasters for this";
     case stats::Reason::oneSession: return "one session says nothing about other days";
     case stats::Reason::fewSessions: return "too few sessions for this";
+    case stats::Reason::oneAge: return "every session has the same age";
     case stats::Reason::fewSamples: return "too few samples for this";
     case stats::Reason::noSpread: return "the answers do not vary, so there is nothing to judge by";
     case stats::Reason::noRepeats: return "nothing was answered twice";
