@@ -20,5 +20,10 @@ void describeEnding(CLI::App& app, Command::Work& chosen);
 void describeLooking(CLI::App& app, Command::Work& chosen);
 void describeReport(CLI::App& app, Command::Work& chosen);
 void describeKeeping(CLI::App& app, Command::Work& chosen);
+void describePanel(CLI::App& app, Command::Work& chosen);
+void describeLean(CLI::App& app, Command::Work& chosen);
+void describeExpect(CLI::App& app, Command::Work& chosen);
+void describeAlike(CLI::App& app, Command::Work& chosen);
+void describeOrder(CLI::App& app, Command::Work& chosen);
 
 }  // namespace oddglass::cli
