@@ -20,7 +20,7 @@ double freedomOf(const RemlFit& fit, const Eigen::VectorXd& weights) {
 
 }  // namespace
 
-std::optional<Estimate> contrast(const RemlFit& fit, const Eigen::VectorXd& weights, double level) {
+std::optional<ContrastEstimate> contrast(const RemlFit& fit, const Eigen::VectorXd& weights, double level) {
   requireOpenShare("level", level);
   if (weights.size() != fit.fixed.size()) throw BadInput("weights", "must be one for each fixed effect");
   if (!weights.allFinite() || weights.isZero(0.0)) throw BadInput("weights", "must be finite and not all zero");
@@ -29,7 +29,7 @@ std::optional<Estimate> contrast(const RemlFit& fit, const Eigen::VectorXd& weig
   const boost::math::students_t t(df);
   const double half = boost::math::quantile(boost::math::complement(t, (1.0 - level) / 2.0)) * se;
   if (!std::isfinite(half)) return std::nullopt;
-  return Estimate{value, se, df, value - half, value + half, 2.0 * boost::math::cdf(boost::math::complement(t, std::abs(value) / se))};
+  return ContrastEstimate{value, se, df, value - half, value + half, 2.0 * boost::math::cdf(boost::math::complement(t, std::abs(value) / se))};
 }
 
 FTest fTest(const RemlFit& fit, const Eigen::MatrixXd& combinations) {

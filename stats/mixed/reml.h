@@ -67,7 +67,7 @@ struct Reml {
 Reml fitReml(const FixedEffects& fixed, const std::vector<RandomTerm>& random, const std::vector<double>& response);
 
 /// A linear combination of fixed effects, with a two-sided t test of zero and an interval at the level asked for.
-struct Estimate {
+struct ContrastEstimate {
   double estimate;
   double se;
   double df;
@@ -79,7 +79,7 @@ struct Estimate {
 /// The combination with these weights, one for each column; df by Satterthwaite. level in (0, 1). Empty where the df are too small for
 /// any finite interval. BadInput for the wrong length or weights that are all zero.
 /// Source: Giesbrecht and Burns 1985, Biometrics 41:477; Kuznetsova, Brockhoff and Christensen 2017, J Stat Softw 82(13).
-std::optional<Estimate> contrast(const RemlFit& fit, const Eigen::VectorXd& weights, double level = 0.95);
+std::optional<ContrastEstimate> contrast(const RemlFit& fit, const Eigen::VectorXd& weights, double level = 0.95);
 
 /// An F test that several combinations are all zero.
 struct FTest {
