@@ -8,7 +8,7 @@
 namespace oddglass::stats {
 namespace {
 
-constexpr double mostSteps = 2e7;
+constexpr double mostSteps = mostArrangements;
 constexpr std::size_t mostRanks = 20'000;
 
 /// Up to 16 sums in two words, side by side.

@@ -24,7 +24,7 @@ struct ArrangedP {
 };
 
 /// The chance that a statistic of the doubled rank sums is at least as large as the one seen, with a relative allowance of 1e-9 for rounding.
-/// The statistic must not depend on the order of the sums where every taster ranked every sample. Counted within 2e7 steps, else drawn from the
+/// The statistic must not depend on the order of the sums where every taster ranked every sample. Counted within 1e7 steps, else drawn from the
 /// fixed stream (`drawn.h`); neither above 20,000 ranks.
 ArrangedP arrangedP(const RankBlocks& ranks, const std::function<double(const std::vector<int>& doubledSums)>& statistic);
 

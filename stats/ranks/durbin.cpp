@@ -49,18 +49,16 @@ std::pair<Eigen::MatrixXd, int> inverseOf(const Eigen::MatrixXd& variance) {
   return {solver.eigenvectors() * inverse.asDiagonal() * solver.eigenvectors().transpose(), rank};
 }
 
-Eigen::VectorXd distances(const std::vector<int>& sums, const Eigen::VectorXd& mean) {
-  Eigen::VectorXd away(mean.size());
+void measure(const std::vector<int>& sums, const Eigen::VectorXd& mean, Eigen::VectorXd& away) {
   for (Eigen::Index i = 0; i < mean.size(); ++i) away(i) = sums[static_cast<std::size_t>(i)] - mean(i);
-  return away;
 }
 
-void judgeBalanced(const RankBlocks& ranks, const Dealt& all, const std::vector<int>& sums, Durbin& result) {
+void judgeBalanced(const RankBlocks& ranks, double between, Durbin& result) {
   double squares = 0.0;
   const int k = result.blocks.size, b = result.blocks.tasters, t = ranks.samples;
   for (const RankBlock& block : ranks.blocks)
     for (int rank : block.doubled) squares += (rank - (k + 1)) * (rank - (k + 1));
-  const double T = (t - 1) * distances(sums, all.mean).squaredNorm() / squares;
+  const double T = (t - 1) * between / squares;
   result.statistic = T;
   const double left = b * (k - 1.0) - T;
   const int df2 = b * k - b - t + 1;
@@ -109,12 +107,18 @@ Durbin durbin(const RankBlocks& ranks) {
     result.why = Reason::notConnected;
     return result;
   }
-  const auto general = [&all, &inverse = inverse](const std::vector<int>& doubled) {
-    const Eigen::VectorXd away = distances(doubled, all.mean);
-    return away.dot(inverse * away);
+  // Called for every arrangement: nothing is allocated here.
+  Eigen::VectorXd away(ranks.samples), turned(ranks.samples);
+  const auto general = [&, &weights = inverse](const std::vector<int>& doubled) {
+    measure(doubled, all.mean, away);
+    turned.noalias() = weights * away;
+    return away.dot(turned);
   };
-  const auto even = [&all](const std::vector<int>& doubled) { return distances(doubled, all.mean).squaredNorm(); };
-  if (result.blocks.isBalanced) judgeBalanced(ranks, all, sums, result);
+  const auto even = [&](const std::vector<int>& doubled) {
+    measure(doubled, all.mean, away);
+    return away.squaredNorm();
+  };
+  if (result.blocks.isBalanced) judgeBalanced(ranks, even(sums), result);
   else result.statistic = general(sums);
   result.pValue = boost::math::cdf(boost::math::complement(boost::math::chi_squared(result.df), *result.statistic));
   if (result.blocks.isBalanced) result.arranged = arrangedP(ranks, even);
