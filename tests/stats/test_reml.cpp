@@ -123,7 +123,7 @@ TEST_CASE("balanced one-way data have the answer of the table of variance") {
   const RemlFit fit = fitReml(mean, {{"Batch", dye.labels("Batch").factor}}, dye.numbers("Yield")).fit.value();
   CHECK_THAT(fit.residual, WithinRel(2451.25, 1e-7));
   CHECK_THAT(fit.terms[0].variance, WithinRel((11271.5 - 2451.25) / 5.0, 1e-7));
-  const Estimate found = contrast(fit, Eigen::VectorXd::Ones(1)).value();
+  const ContrastEstimate found = contrast(fit, Eigen::VectorXd::Ones(1)).value();
   CHECK_THAT(found.se, WithinRel(std::sqrt(11271.5 / 30.0), 1e-7));
   CHECK_THAT(found.df, WithinRel(5.0, 1e-6));
   // Predictions are the batch means less the grand mean, shrunk by 1 - 2451.25 / 11271.5; the first batch has mean 1505.
@@ -140,7 +140,7 @@ TEST_CASE("a random term with variance zero leaves the model") {
   CHECK(fit.terms[0].state == TermState::zero);
   CHECK(fit.terms[0].variance == 0.0);
   CHECK_THAT(fit.residual, WithinRel(6.0 / 8.0, 1e-9));
-  const Estimate found = contrast(fit, Eigen::VectorXd::Ones(1)).value();
+  const ContrastEstimate found = contrast(fit, Eigen::VectorXd::Ones(1)).value();
   CHECK_THAT(found.df, WithinRel(8.0, 1e-9));
   CHECK_THAT(found.se, WithinRel(std::sqrt(0.75 / 9.0), 1e-9));
 }
