@@ -2,6 +2,7 @@
 
 #include "blinding/codes.h"
 #include "blinding/orders.h"
+#include "domain/flight_form.h"
 #include "domain/problem.h"
 
 #include <algorithm>
@@ -19,21 +20,21 @@ void needWithin(int value, int low, int high, const char* argument) {
 Streams streamsFrom(const Seed& seed) { return {Stream(seed, StreamName::orders), Stream(seed, StreamName::codes)}; }
 
 Drawn draw(const Shape& shape, Streams& streams) {
-  needWithin(shape.places, 1, 999, "places");
-  needWithin(shape.rounds, 1, 99, "rounds");
-  needWithin(shape.cupsPerFlight, 3, 3, "cups_per_flight");
+  needWithin(shape.deal.places, 1, 999, "places");
+  needWithin(shape.deal.rounds, 1, 99, "rounds");
   needWithin(shape.spareCodesPerCup, 0, 9, "spare_codes_per_cup");
 
-  const auto codes = drawCodes(shape.places * shape.rounds, shape.cupsPerFlight * (1 + shape.spareCodesPerCup), streams.codes);
-  const auto orders = dealTriangles(shape.places, shape.rounds, streams.orders);
+  const int cupsPerFlight = formOf(shape.deal.method).cups;
+  const auto codes = drawCodes(shape.deal.places * shape.deal.rounds, cupsPerFlight * (1 + shape.spareCodesPerCup), streams.codes);
+  const auto orders = dealOrders(shape.deal, streams.orders);
   Drawn drawn;
   for (std::size_t f = 0; f < orders.size(); ++f)
-    for (int position = 0; position < shape.cupsPerFlight; ++position)
+    for (int position = 0; position < cupsPerFlight; ++position)
       for (int spare = 0; spare <= shape.spareCodesPerCup; ++spare) {
-        const int at = spare == 0 ? position : shape.cupsPerFlight + position * shape.spareCodesPerCup + spare - 1;
+        const int at = spare == 0 ? position : cupsPerFlight + position * shape.spareCodesPerCup + spare - 1;
         const Code code = codes[f][at];
         drawn.cups.push_back({code, orders[f].place, orders[f].round, Position{position + 1}, spare});
-        drawn.lines.emplace_back(code, orders[f].slots[position]);
+        drawn.lines.emplace_back(code, orders[f].lots[position]);
       }
   std::ranges::sort(drawn.lines);
   return drawn;

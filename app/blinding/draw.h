@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blinding/key.h"
+#include "blinding/orders.h"
 #include "blinding/stream.h"
 #include "domain/plan.h"
 
@@ -9,11 +10,9 @@
 
 namespace oddglass::blinding {
 
-/// How much has to be drawn.
+/// How much has to be drawn: orders (see Deal), and for each cup its spare codes.
 struct Shape {
-  int places = 0;            ///< all places, spare ones too; the real ones have the lowest numbers
-  int rounds = 1;
-  int cupsPerFlight = 3;     ///< three for a triangle; nothing else yet
+  Deal deal{};               ///< all places, spare ones too; the real ones have the lowest numbers
   int spareCodesPerCup = 1;  ///< codes kept ready for spilled cups, for each cup
 };
 
@@ -31,7 +30,7 @@ struct Drawn {
 };
 
 /// Draws orders and codes. The flights stand in the order of place, then round; within a flight the codes go to the cups at
-/// positions 1, 2, 3, then to the spares of position 1, of position 2, and so on.
+/// positions 1, 2, 3 ..., then to the spares of position 1, of position 2, and so on.
 /// Problem(outOfRange) for a shape that is impossible; Problem(tooManyCups) when codes run out.
 Drawn draw(const Shape& shape, Streams& streams);
 

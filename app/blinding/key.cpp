@@ -55,7 +55,7 @@ SealedKey seal(KeyContents&& contents, Chance& chance) {
 }
 
 OpenedKey open(SealedKey&& key, const Logged& entry) {
-  if (entry.event() != Event::pourSheetOpened && entry.event() != Event::revealed && entry.event() != Event::broken)
+  if (entry.event() != Event::pourSheetOpened && entry.event() != Event::looked && entry.event() != Event::revealed && entry.event() != Event::broken)
     throw Problem(Trouble::stillSealed, "key");
   const Problem damaged(Trouble::storeDamaged, "key");
   auto plain = openBox(key.box(), key.secret());

@@ -2,7 +2,9 @@
 
 #include "blinding/stream.h"
 #include "domain/numbers.h"
+#include "domain/plan.h"
 
+#include <optional>
 #include <vector>
 
 namespace oddglass::blinding {
@@ -11,15 +13,33 @@ namespace oddglass::blinding {
 struct FlightOrder {
   Place place;
   Round round;
-  std::vector<Slot> slots;
+  std::vector<Slot> lots;
   bool operator==(const FlightOrder&) const = default;
 };
 
-/// Deals the six triangle orders over the places, for each round by itself: places 1 to 6 get each order once, 7 to 12 get
-/// each once, and so on; a last block that is not full gets orders that differ from each other. Real places have the lowest
-/// numbers, so they fill whole blocks first.
-/// Rule: for each round, for each block of six places, the indices 0 to 5 of stats::triangleOrders are shuffled, and the
-/// places take them in turn. Result: ordered by place, then round. `places` and `rounds` are 1 or more, else Problem(outOfRange).
-std::vector<FlightOrder> dealTriangles(int places, int rounds, Stream& orders);
+/// What the orders of a plan depend on.
+struct Deal {
+  Method method = Method::triangle;
+  std::optional<Slot> expected{};  ///< the lot that a 3-AFC shows once; 1 or 2
+  std::optional<Slot> marked{};    ///< the lot of the marked cup; nothing: either
+  int comparisons = 1;           ///< 1, or 3 for three lots in pairs
+  int places = 1;                ///< 1 or more
+  int rounds = 1;                ///< flights of each taster in all, a multiple of `comparisons`
+};
+
+/// The orders of a method as lots 1 and 2, from the first cup on; the marked cup is the first one. In this order they are dealt:
+/// triangle ABB BAB BBA AAB ABA BAA; every other method in rising order of its digits (a tetrad 1122 1212 1221 2112 2121 2211).
+/// Sources: ISO 4120, ISO 10399, ISO 5495; by counting for the others.
+std::vector<std::vector<Slot>> ordersOf(const Deal& deal);
+
+/// Deals the orders over the places, for each round by itself. With k orders places 1 to k get each order once, k + 1 to 2k get each once,
+/// and so on; a last block that is not full gets orders that differ from each other. Real places have the lowest numbers, so they fill whole
+/// blocks first.
+/// Rule: for each round, for each block of k places, the indices 0 to k - 1 of `ordersOf` are shuffled, and the places take them in turn.
+/// With three lots a round is three flights, one for each pair of lots (1 2, 1 3, 2 3), dealt one after the other by that rule with the lower
+/// lot as 1; then, for each block of six places, the indices of the six sequences 123 132 213 231 312 321 are shuffled, and each place tastes the
+/// pairs in the sequence it takes.
+/// Result: ordered by place, then round. Problem(outOfRange), naming the argument, for what is impossible.
+std::vector<FlightOrder> dealOrders(const Deal& deal, Stream& orders);
 
 }  // namespace oddglass::blinding

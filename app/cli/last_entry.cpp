@@ -15,6 +15,7 @@ std::string entryLine(const words::Voice& voice, const session::HistoryLine& lin
   details.heardBy = line.heardBy;
   details.commitmentHolds = line.commitmentHolds;
   details.missing = line.missing;
+  details.goOn = line.goOn;
   details.words = line.words;
   return words::eventLine(voice, {line.seq, line.at, line.event, line.place, line.round}, details);
 }

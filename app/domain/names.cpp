@@ -29,17 +29,18 @@ ODDGLASS_NAMES(IngredientsKnown, N(known, "known"), N(none, "none"), N(notKnown,
 ODDGLASS_NAMES(StockChange, N(added, "added"), N(counted, "counted"), N(poured, "poured"), N(given, "given"), N(lost, "lost"));
 ODDGLASS_NAMES(NoteKind, N(reading, "reading"), N(addition, "addition"), N(stabilised, "stabilised"), N(racked, "racked"),
                N(bottled, "bottled"), N(other, "other"));
-ODDGLASS_NAMES(Question, N(differ, "differ"));
-ODDGLASS_NAMES(Method, N(triangle, "triangle"));
+ODDGLASS_NAMES(Question, N(differ, "differ"), N(more, "more"), N(prefer, "prefer"));
+ODDGLASS_NAMES(Method, N(triangle, "triangle"), N(duoTrio, "duo-trio"), N(tetrad, "tetrad"), N(twoOutOfFive, "two-out-of-five"), N(pair, "pair"),
+               N(threeAfc, "three-afc"), N(sameDifferent, "same-different"), N(aNotA, "a-not-a"), N(preference, "preference"));
 ODDGLASS_NAMES(Claim, N(people, "people"), N(table, "table"), N(me, "me"));
 ODDGLASS_NAMES(Sought, N(difference, "difference"), N(alike, "alike"), N(both, "both"));
-ODDGLASS_NAMES(ItemKind, N(choose, "choose"), N(sureness, "sureness"), N(clue, "clue"), N(words, "words"));
+ODDGLASS_NAMES(ItemKind, N(choose, "choose"), N(same, "same"), N(prefer, "prefer"), N(sureness, "sureness"), N(clue, "clue"), N(words, "words"));
 ODDGLASS_NAMES(Outcome, N(shown, "shown"), N(notShown, "not_shown"), N(alike, "alike"));
 ODDGLASS_NAMES(State, N(draft, "draft"), N(sealed, "sealed"), N(tasting, "tasting"), N(closed, "closed"), N(revealed, "revealed"),
                N(broken, "broken"), N(abandoned, "abandoned"));
 ODDGLASS_NAMES(Event, N(sealed, "sealed"), N(pourSheetOpened, "pour_sheet_opened"), N(poured, "poured"), N(asPoured, "as_poured"),
                N(placeTaken, "place_taken"), N(placeLeft, "place_left"), N(spilled, "spilled"), N(voided, "voided"), N(said, "said"),
-               N(opened, "opened"), N(began, "began"), N(answered, "answered"), N(closed, "closed"),
+               N(opened, "opened"), N(began, "began"), N(answered, "answered"), N(looked, "looked"), N(judged, "judged"), N(closed, "closed"),
                N(revealed, "revealed"), N(broken, "broken"), N(abandoned, "abandoned"), N(decided, "decided"), N(erased, "erased"));
 ODDGLASS_NAMES(ShownAs, N(signedName, "signed"), N(nickname, "nickname"), N(loose, "loose"));
 ODDGLASS_NAMES(VoidReason, N(notSure, "not_sure"), N(pouredWrong, "poured_wrong"), N(mixedUp, "mixed_up"), N(wrongPerson, "wrong_person"),

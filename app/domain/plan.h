@@ -11,12 +11,15 @@
 
 namespace oddglass {
 
-enum class Question { differ };   ///< can anyone tell them apart?
-enum class Method { triangle };
+/// Can anyone tell them apart? Is one of them more ...? Which do people prefer?
+enum class Question { differ, more, prefer };
+/// How it is asked; what a flight of each looks like stands in domain/flight_form.h.
+enum class Method { triangle, duoTrio, tetrad, twoOutOfFive, pair, threeAfc, sameDifferent, aNotA, preference };
 enum class Claim { people, table, me };             ///< whom the verdict is about: people like these, this table, or me (alone)
 enum class Sought { difference, alike, both };      ///< which verdict is sought
 enum class Outcome { shown, notShown, alike };
-enum class ItemKind { choose, sureness, clue, words };
+/// choose: a cup, by its code (two such items where two cups are picked). same: 1 the same, 2 not. prefer: a cup, by its code, or 0 for no preference.
+enum class ItemKind { choose, same, prefer, sureness, clue, words };
 enum class Sureness { guess = 1, fairly = 2, sure = 3 };
 enum class Clue { taste = 1, smell = 2, mouthfeel = 3, look = 4, fizz = 5, guess = 6 };
 enum class CameFrom { here, import, demo };
@@ -33,6 +36,14 @@ enum class ErasureKind { words, everything };
 /// What will be done in each outcome, written before anything is poured. Each 0 to 500 letters.
 using Promises = std::map<Outcome, std::string>;
 
+/// A plan that is looked at after whole rounds, for *go on* or *stop* only (Wald 1945): it stops as soon as the answers speak clearly enough
+/// for nobody telling, or for this share telling. The risk of a false "shown" is the plan's alpha.
+struct Stopping {
+  int sharePm = 500;  ///< share of people who can tell, in 1/1000, that should not be missed; 1 to 1000
+  int betaPm = 200;   ///< risk of missing it, in 1/1000; 10 to 500
+  bool operator==(const Stopping&) const = default;
+};
+
 /// A plan while it is being made: live, may be incomplete. Checked as a whole by planning and by the seal.
 struct Draft {
   SessionId id;
@@ -40,11 +51,19 @@ struct Draft {
   std::string guestTitle;     ///< all that tasters are shown; neutral
   Question question = Question::differ;
   Method method = Method::triangle;
-  std::vector<LotId> lots;    ///< two for a triangle
+  std::vector<LotId> lots;    ///< two; or three for three short comparisons, each pair of them by itself
+  std::string attribute;      ///< "more what", for a directional pair and a 3-AFC: one word or a few, 1 to 60 letters
+  std::optional<Slot> expected;  ///< the lot that is asked about as having more of it (its place among `lots`)
+  std::optional<Slot> marked;    ///< the lot in the marked cup: always this one (constant); nothing: either, drawn (balanced)
+  bool mayHaveNone = false;      ///< "no preference" may be answered
+  bool alsoPrefer = false;       ///< after a forced choice it is asked which was liked better
+  std::optional<Stopping> stopping;
+  int evenings = 1;              ///< 1 to 6; the rounds are spread over them
+  int wave = 0;                  ///< how many places are served at a time; 0: all at once
   std::vector<TasterId> tasters;   ///< who is invited to taste, makers included
   std::optional<TasterId> pourer;  ///< nobody yet, or somebody who is not a taster; a maker of a poured batch is refused
   std::string pourerName;     ///< a pourer who is not among the people; not stored after the seal
-  int rounds = 1;             ///< 1 to 20
+  int rounds = 1;             ///< of each comparison, 1 to 20
   int cupMl = 30;             ///< 5 to 200
   int spares = 0;             ///< places for people who might still come, 0 to 12
   int alphaPm = 50;           ///< risk of a false "shown" in 1/1000; 1 to 200
@@ -54,6 +73,9 @@ struct Draft {
   bool careSettled = false;   ///< the Care page was read through
   bool operator==(const Draft&) const = default;
 };
+
+/// How many pairs are compared: one of two lots, three of three.
+constexpr int comparisonsOf(std::size_t lots) { return lots == 3 ? 3 : 1; }
 
 /// One question of the sheet.
 struct SheetItem {
@@ -100,7 +122,15 @@ struct Plan {
   int alphaPm = 50;
   std::optional<int> limitPm;
   int gammaPm = 300;      ///< how much people are assumed to differ, for what could have been missed
-  int rounds = 1;
+  std::string attribute;         ///< see Draft, also for the next ones
+  std::optional<Slot> expected;
+  std::optional<Slot> marked;
+  bool mayHaveNone = false;
+  bool alsoPrefer = false;
+  std::optional<Stopping> stopping;
+  int evenings = 1;
+  int wave = 0;
+  int rounds = 1;         ///< flights of each taster in all
   int cupMl = 30;
   int ceilingGrams = 20;
   std::string country = "GB";
@@ -113,6 +143,8 @@ struct Plan {
   std::vector<SheetItem> items;
   std::vector<Cup> cups;  ///< ordered by place, round, position, spare
   std::map<Outcome, std::string> promiseDigests;  ///< hex; the words lie beside the plan
+  int comparisons() const { return comparisonsOf(lots.size()); }
+  int roundsEach() const { return rounds / comparisons(); }
   bool operator==(const Plan&) const = default;
 };
 

@@ -34,6 +34,9 @@ enum class Trouble {
   alikeNeedsLimit,  ///< a verdict of alike is sought and no limit is set
   noStrength,       ///< no alcohol strength is known for {lot}
   tooManyCups,      ///< more cups than there are codes
+  needsThree,       ///< three lots are compared in pairs by a triangle, duo-trio or tetrad only
+  noAttribute,      ///< a test of one named thing needs the thing and the lot that is asked about
+  doesNotFit,       ///< {what} does not go with this method
   abvMissing,
   // the session's state
   wrongState,       ///< not while the session is {state}
@@ -61,6 +64,10 @@ enum class Trouble {
   noSpareLeft,      ///< no spare code is left for {code}
   alreadySpilled,   ///< {code} was replaced already
   tableClosed,      ///< a closed table cannot take late sheets
+  notSequential,    ///< this plan is not looked at before the end
+  roundOpen,        ///< place {place} has not locked this round
+  lastRound,        ///< there is no round left to open: close the table
+  nothingAnswered,  ///< nobody sits at the table
   // the store
   storeInUse,       ///< the file is in use by another program
   storeNewer,       ///< this file comes from a newer Oddglass ({version})

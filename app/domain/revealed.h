@@ -20,10 +20,15 @@ struct RevealedFlight {
   std::vector<Slot> drawn;            ///< lot by position as the key says
   std::vector<std::optional<Slot>> poured;  ///< lot by position as really poured; nothing where the pourer was not sure
   std::optional<VoidReason> voided;
-  std::optional<Position> chosen;
+  std::vector<Position> picks;        ///< the cups picked, as many as the method asks for; empty when nothing was handed in
+  std::optional<bool> saidSame;       ///< "the same" (true) or "not the same"
+  std::optional<Position> preferred;  ///< the cup liked better
+  bool preferredNone = false;         ///< "no preference" was answered
   std::optional<Sureness> sureness;
   std::optional<Clue> clue;
   std::string words;                  ///< may be empty, or erased
+
+  bool isAnswered() const { return !picks.empty() || saidSame || preferred || preferredNone; }
 };
 
 /// Panel answers and makers' answers are different types, so that they cannot be added up together; neither is made of the other.
@@ -64,6 +69,7 @@ struct LoggedEvent {
   Event event = Event::sealed;
   std::optional<Place> place;
   std::optional<Round> round;
+  std::optional<bool> goOn{};   ///< what a look after a round said
 };
 
 /// A revealed session by value, all that findings are worked out from.

@@ -10,6 +10,8 @@ const std::vector<Transition>& transitions() {
         {sealed, Event::opened, tasting},
         {tasting, Event::began, tasting},
         {tasting, Event::answered, tasting},
+        {tasting, Event::looked, tasting},
+        {tasting, Event::judged, tasting},
         {tasting, Event::closed, closed},
         {closed, Event::voided, closed},
         {closed, Event::asPoured, closed},

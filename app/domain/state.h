@@ -18,6 +18,8 @@ enum class Event {
   opened,           ///< the table is open: the first flight began
   began,            ///< a taster confirmed their cups
   answered,         ///< a hand-in, locked; only a salted digest
+  looked,           ///< the key of a sequential plan was opened after a whole round, for *go on* or *stop* only
+  judged,           ///< which of the two it was
   closed, revealed, broken, abandoned,
   decided,          ///< what the brewer will do; only a salted digest
   erased,

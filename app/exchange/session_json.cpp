@@ -122,7 +122,7 @@ session::RecordedHandIn handInFrom(const Node& node, const Known& known) {
     parts[1].whole(0, 0);
     session::RecordedReply reply{item.item, std::nullopt, std::nullopt};
     if (item.kind == ItemKind::words) reply.textDigest = parts[2].bytes<32>();
-    else if (item.kind == ItemKind::choose) reply.value = known.code(parts[2]).value;
+    else if (item.kind == ItemKind::choose || (item.kind == ItemKind::prefer && parts[2].json() != 0)) reply.value = known.code(parts[2]).value;
     else reply.value = parts[2].small(item.low.value_or(-1000000), item.high.value_or(1000000));
     in.replies.push_back(reply);
   }

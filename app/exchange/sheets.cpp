@@ -14,10 +14,17 @@
 namespace oddglass::exchange {
 namespace {
 
-const SheetItem& itemOf(const Plan& plan, const CsvTable& table, const CsvRow& row) {
+/// The question meant; where two cups are picked, the word "choose" means the first of the two that has no answer yet.
+const SheetItem& itemOf(const Plan& plan, const tasting::HandIn& in, const CsvTable& table, const CsvRow& row) {
   const std::string& cell = table.text(row, "item");
-  for (const SheetItem& item : plan.items)
-    if (cell == std::to_string(item.item.value) || cell == nameOf(item.kind)) return item;
+  const SheetItem* last = nullptr;
+  for (const SheetItem& item : plan.items) {
+    if (cell == std::to_string(item.item.value)) return item;
+    if (cell != nameOf(item.kind)) continue;
+    last = &item;
+    if (std::ranges::find(in.replies, item.item, &tasting::Reply::item) == in.replies.end()) return item;
+  }
+  if (last) return *last;
   table.refuse(row, "item", "this sheet has no question \"" + cell + '"');
 }
 
@@ -37,10 +44,18 @@ int chosenCode(const CsvTable& table, const CsvRow& row) {
   table.refuse(row, "value", "two different cups are named: " + code + " and " + value);
 }
 
+int sameOrNot(const CsvTable& table, const CsvRow& row) {
+  const std::string& cell = table.text(row, "value");
+  if (cell == "same") return 1;
+  if (cell == "different") return 2;
+  return table.whole(row, "value", 1, 2);
+}
+
 tasting::Reply replyOf(const SheetItem& item, const CsvTable& table, const CsvRow& row) {
   tasting::Reply reply;
   reply.item = item.item;
-  if (item.kind == ItemKind::choose) {
+  if (item.kind == ItemKind::prefer && isFlightWide(table.text(row, "code")) && (table.text(row, "value") == "none" || table.text(row, "value") == "0")) return reply;
+  if (item.kind == ItemKind::choose || item.kind == ItemKind::prefer) {
     reply.value = chosenCode(table, row);
     return reply;
   }
@@ -49,7 +64,9 @@ tasting::Reply replyOf(const SheetItem& item, const CsvTable& table, const CsvRo
     case ItemKind::sureness: reply.value = wordOrNumber<Sureness>(table, row, item.low.value_or(1), item.high.value_or(3)); break;
     case ItemKind::clue: reply.value = wordOrNumber<Clue>(table, row, item.low.value_or(1), item.high.value_or(6)); break;
     case ItemKind::words: reply.text = table.text(row, "value"); break;
-    case ItemKind::choose: break;
+    case ItemKind::same: reply.value = sameOrNot(table, row); break;
+    case ItemKind::choose:
+    case ItemKind::prefer: break;
   }
   return reply;
 }
@@ -77,12 +94,12 @@ std::vector<tasting::HandIn> readAnswers(store::Store& store, const SessionId& s
   for (const CsvRow& row : table.rows) {
     const Place place{table.whole(row, "place", 1, plan.places)};
     const Round round{table.whole(row, "round", 1, plan.rounds)};
-    const SheetItem& item = itemOf(plan, table, row);
     auto& in = flights[{round, place}];
+    const SheetItem& item = itemOf(plan, in, table, row);
     in.place = place;
     in.round = round;
     in.via = tasting::Via::file;
-    const bool isChoiceByCode = item.kind == ItemKind::choose && !isFlightWide(table.text(row, "code"));
+    const bool isChoiceByCode = (item.kind == ItemKind::choose || item.kind == ItemKind::prefer) && !isFlightWide(table.text(row, "code"));
     if (isMissing(table.text(row, "value")) && !isChoiceByCode) continue;
     if (std::ranges::any_of(in.replies, [&](const tasting::Reply& reply) { return reply.item == item.item; }))
       table.refuse(row, "item", "place " + std::to_string(place.value) + " answers this question twice in round " + std::to_string(round.value));

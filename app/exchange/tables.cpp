@@ -1,5 +1,6 @@
 #include "domain/names.h"
 #include "domain/problem.h"
+#include "domain/trial.h"
 #include "exchange/csv.h"
 #include "exchange/file_out.h"
 #include "exchange/write_out.h"
@@ -21,23 +22,15 @@ std::string maybe(const std::optional<T>& value) {
   return value ? number(value->value) : std::string();
 }
 
-/// The odd lot of a flight as it was poured, and where it stood; nothing where the pourer was not sure or no triangle was poured.
-std::optional<Position> oddOne(const RevealedFlight& flight) {
-  std::map<Slot, std::vector<int>> at;
-  for (std::size_t i = 0; i < flight.poured.size(); ++i) {
-    if (!flight.poured[i]) return std::nullopt;
-    at[*flight.poured[i]].push_back(static_cast<int>(i) + 1);
-  }
-  if (at.size() != 2) return std::nullopt;
-  for (const auto& [slot, positions] : at)
-    if (positions.size() == 1) return Position{positions.front()};
-  return std::nullopt;
+std::string isRightText(const Plan& plan, const RevealedFlight& flight) {
+  const auto right = flight.voided ? std::nullopt : isRight(plan, flight);
+  return !right ? "" : *right ? "1" : "0";
 }
 
-std::string isRight(const RevealedFlight& flight) {
-  const auto odd = oddOne(flight);
-  if (!odd || !flight.chosen || flight.voided) return "";
-  return *odd == *flight.chosen ? "1" : "0";
+std::string positions(const std::vector<Position>& all) {
+  std::string text;
+  for (Position each : all) text += (text.empty() ? "" : " ") + number(each.value);
+  return text;
 }
 
 struct Sheet {
@@ -58,13 +51,26 @@ void add(Sheet& sheet, const RevealedSession& session, const RevealedFlight& fli
     return item == session.plan.items.end() ? std::string() : number(item->item.value);
   };
   const auto word = [](auto value) { return value ? std::string(nameOf(*value)) : std::string(); };
-  std::string chosen;
-  for (const Cup& cup : session.plan.cups)
-    if (flight.chosen && cup.place == flight.place && cup.round == flight.round && cup.position == *flight.chosen && cup.spare == 0) chosen = number(cup.code.value);
+  const auto codeAt = [&](Position position) {
+    const auto cup = std::ranges::find_if(session.plan.cups, [&](const Cup& each) {
+      return each.place == flight.place && each.round == flight.round && each.position == position && each.spare == 0;
+    });
+    return cup == session.plan.cups.end() ? std::string() : number(cup->code.value);
+  };
   const std::string sure = flight.sureness ? number(static_cast<int>(*flight.sureness)) : "";
   const std::string clue = flight.clue ? number(static_cast<int>(*flight.clue)) : "";
-  sheet.trials.push_back(with({maybe(flight.chosen), maybe(oddOne(flight)), isRight(flight), sure, word(flight.clue)}));
-  if (flight.chosen) sheet.answers.push_back(with({said(ItemKind::choose), "choose", chosen, "", isRight(flight)}));
+  const std::string right = isRightText(session.plan, flight);
+  const std::string same = flight.saidSame ? (*flight.saidSame ? "same" : "different") : "";
+  const std::string preferred = flight.preferredNone ? "none" : maybe(flight.preferred);
+  const std::string lot = maybe(preferredLot(flight));
+  sheet.trials.push_back(with({positions(flight.picks), positions(rightCups(session.plan, flight).value_or(std::vector<Position>{})), same, right, preferred, lot, sure, word(flight.clue)}));
+  int pick = 0;
+  for (const SheetItem& item : session.plan.items)
+    if (item.kind == ItemKind::choose && pick < static_cast<int>(flight.picks.size()))
+      sheet.answers.push_back(with({number(item.item.value), "choose", codeAt(flight.picks[static_cast<std::size_t>(pick++)]), "", right}));
+  if (flight.saidSame) sheet.answers.push_back(with({said(ItemKind::same), "same", *flight.saidSame ? "1" : "2", same, right}));
+  if (flight.preferred || flight.preferredNone)
+    sheet.answers.push_back(with({said(ItemKind::prefer), "prefer", flight.preferred ? codeAt(*flight.preferred) : "0", flight.preferred ? "" : "no preference", ""}));
   if (flight.sureness) sheet.answers.push_back(with({said(ItemKind::sureness), "sureness", sure, word(flight.sureness), ""}));
   if (flight.clue) sheet.answers.push_back(with({said(ItemKind::clue), "clue", clue, word(flight.clue), ""}));
   if (!flight.words.empty()) sheet.answers.push_back(with({said(ItemKind::words), "words", "", flight.words, ""}));
@@ -106,12 +112,15 @@ const std::vector<Row> codebook{
     {"answers, trials, cups", "round", "the taster's first, second ... flight"},
     {"answers, trials", "set_aside", "why the flight does not count; empty when it does"},
     {"answers", "item", "the number of the question"},
-    {"answers", "kind", "choose, sureness, clue or words"},
-    {"answers", "value", "choose: the code of the cup taken for the odd one (the one first set there, when it was spilled and replaced); sureness: 1 to 3; clue: 1 to 6"},
+    {"answers", "kind", "choose, same, prefer, sureness, clue or words"},
+    {"answers", "value", "choose: the code of the cup picked (the one first set there, when it was spilled and replaced), in two rows where two are picked; same: 1 the same, 2 not; prefer: the code of the cup liked better, 0 for no preference; sureness: 1 to 3; clue: 1 to 6"},
     {"answers", "words", "the value in words, or the words written"},
-    {"answers, trials", "right", "1 when the odd cup was chosen, 0 when another was, by what was really poured; empty when it cannot be told or does not count"},
-    {"trials", "chosen", "the position of the chosen cup, from the left"},
-    {"trials", "odd", "the position of the odd cup as it was really poured"},
+    {"answers, trials", "right", "1 when the answer was right, 0 when it was not, by what was really poured; empty when it cannot be told or does not count"},
+    {"trials", "chosen", "the position of the cup picked, from the left; two of them parted by a blank"},
+    {"trials", "right_cups", "the positions that were right, as it was really poured; for a tetrad those of one of the two groups"},
+    {"trials", "same", "same or different, where that was asked"},
+    {"trials", "preferred", "the position of the cup liked better, or none"},
+    {"trials", "preferred_lot", "the number in the plan of the lot that was in it"},
     {"trials", "sureness", "1 a guess, 2 fairly sure, 3 sure"},
     {"trials", "clue", "how they knew: taste, smell, mouthfeel, look, fizz or guess"},
     {"cups", "position", "where the cup stands in its flight, from the left"},
@@ -135,7 +144,7 @@ std::vector<std::filesystem::path> exportCsv(store::Store& store, const SessionI
     const RevealedSession session = session::revealed(store, id);
     Sheet sheet;
     sheet.answers.push_back({"session", "place", "person", "who", "round", "set_aside", "item", "kind", "value", "words", "right"});
-    sheet.trials.push_back({"session", "place", "person", "who", "round", "set_aside", "chosen", "odd", "right", "sureness", "clue"});
+    sheet.trials.push_back({"session", "place", "person", "who", "round", "set_aside", "chosen", "right_cups", "same", "right", "preferred", "preferred_lot", "sureness", "clue"});
     for (const PanelFlight& flight : session.panel) add(sheet, session, flight, "panel");
     for (const MakerFlight& flight : session.makers) add(sheet, session, flight, "maker");
     write("answers", sheet.answers);

@@ -41,7 +41,7 @@ bool mostlyByLookOrFizz(int rightByLookOrFizz, int right) { return right > 0 && 
 std::optional<PlaceHabit> habitOf(const std::vector<Trial>& trials, int alphaPm) {
   std::vector<stats::WrongChoice> wrong;
   for (const auto& trial : trials)
-    if (!trial.right()) wrong.push_back({trial.chosen.value - 1, trial.odd.value - 1});
+    if (!trial.right() && trial.picks.size() == 1 && trial.rightCups.size() == 1) wrong.push_back({trial.picks[0].value - 1, trial.rightCups[0].value - 1});
   const auto check = stats::habitCheck(wrong);
   if (!check) return std::nullopt;
   return PlaceHabit{check->counts, check->pExact, stats::atMost(check->pExact, alphaPm / 1000.0)};

@@ -1,6 +1,6 @@
 #include "insight/trials.h"
 
-#include "stats/designs.h"
+#include "domain/trial.h"
 
 #include <algorithm>
 #include <set>
@@ -18,32 +18,20 @@ Tasted<Flight> sorted(const std::vector<Flight>& flights, const RevealedSession&
   for (const auto& flight : flights) {
     if (erased.contains(flight.place)) continue;
     ++tasted.flights;
-    const auto odd = oddAsPoured(flight);
+    const auto right = isRight(session.plan, flight);
     // A flight set aside is void whether or not somebody answered it before; an answer never given is missing.
-    if (flight.voided || (flight.chosen && !odd))
+    if (flight.voided || (flight.isAnswered() && !right))
       ++tasted.voided;
-    else if (!flight.chosen)
+    else if (!flight.isAnswered())
       ++tasted.missing;
     else
-      tasted.trials.push_back({flight.place, flight.round, flight.lockedAt, *flight.chosen, *odd, flight.sureness, flight.clue});
+      tasted.trials.push_back({flight.place, flight.round, flight.lockedAt, flight.picks, rightCups(session.plan, flight).value_or(std::vector<Position>{}), *right,
+                               flight.sureness, flight.clue});
   }
   return tasted;
 }
 
 }  // namespace
-
-std::optional<Position> oddAsPoured(const RevealedFlight& flight) {
-  stats::TriangleOrder order{};
-  if (flight.drawn.size() != order.size() || (!flight.poured.empty() && flight.poured.size() != order.size())) return std::nullopt;
-  for (std::size_t cup = 0; cup < order.size(); ++cup) {
-    const std::optional<Slot> slot = flight.poured.empty() ? std::optional(flight.drawn[cup]) : flight.poured[cup];
-    if (!slot) return std::nullopt;
-    order[cup] = slot->value;
-  }
-  const auto odd = stats::oddCup(order);
-  if (!odd) return std::nullopt;
-  return Position{*odd + 1};
-}
 
 Tasted<PanelFlight> panelTasted(const RevealedSession& session) { return sorted(session.panel, session); }
 

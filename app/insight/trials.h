@@ -12,11 +12,12 @@ struct Trial {
   Place place;
   Round round;
   Seq lockedAt;
-  Position chosen;
-  Position odd;  ///< where the odd cup really stood, by what was poured
+  std::vector<Position> picks;      ///< the cups picked, rising; empty where the answer was a word
+  std::vector<Position> rightCups;  ///< those that were right by what was poured (domain/trial.h)
+  bool isRight = false;
   std::optional<Sureness> sureness;
   std::optional<Clue> clue;
-  bool right() const { return chosen == odd; }
+  bool right() const { return isRight; }
 };
 
 /// What became of all the flights of one group. The panel's and the makers' are different types: nothing takes both.
@@ -25,12 +26,8 @@ struct Tasted {
   std::vector<Trial> trials;  ///< in the order of the session
   int flights = 0;            ///< all that were laid for people who sat, erased people apart
   int missing = 0;            ///< nothing handed in
-  int voided = 0;             ///< set aside, or no longer two alike and one odd as poured
+  int voided = 0;             ///< set aside, or no flight of the method as poured
 };
-
-/// Where the odd cup stands among three, by what was poured (by the key where nothing else was said); nothing when the pourer was not
-/// sure of a cup or when they are not two alike and one odd.
-std::optional<Position> oddAsPoured(const RevealedFlight& flight);
 
 /// Sorts the panel's flights. People whose answers were erased are left out altogether.
 Tasted<PanelFlight> panelTasted(const RevealedSession& session);

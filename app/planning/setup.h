@@ -21,7 +21,14 @@ struct Setup {
   int panel = 0;   ///< people who made none of the drinks, the pourer not among them
   int makers = 0;  ///< tasters who made one
   int spares = 0;  ///< places for people who might still come
-  int rounds = 1;  ///< 1 to 20
+  Method method = Method::triangle;
+  std::optional<Slot> expected;  ///< the lot that is asked about as having more; 1 or 2
+  std::optional<Slot> marked;    ///< the lot in the marked cup; nothing: either
+  bool mayHaveNone = false;      ///< "no preference" may be answered
+  std::optional<Stopping> stopping;
+  int evenings = 1;  ///< the rounds are spread over them; 1 to 6
+  int wave = 0;      ///< places served at a time; 0: all at once
+  int rounds = 1;  ///< of each comparison, 1 to 20
   int cupMl = 30;  ///< 5 to 200
   std::vector<SetupLot> lots;
   int alphaPm = 50;  ///< 1 to 200
@@ -31,6 +38,9 @@ struct Setup {
   int ceilingGrams = 20;
   std::string country = "GB";
 
+  int comparisons() const { return comparisonsOf(lots.size()); }
+  /// Flights of each taster in all.
+  int flights() const { return rounds * comparisons(); }
   int places() const { return panel + makers + spares; }
   /// The people whose answers are the data: the panel, or, when there is none, a single maker tasting alone.
   int counting() const { return panel > 0 ? panel : (makers == 1 ? 1 : 0); }

@@ -75,9 +75,9 @@ struct Writer {
   Section flights() const {
     Section section{text.flightsHeading, {}, figures::Table{text.flightHeaders, {}}};
     for (const FlightRow& each : flightRows(session)) {
-      const std::string came = each.voided ? words::voidReason(voice, *each.voided) : !each.chosen ? text.missing : !each.right ? text.notCounted : *each.right ? text.right : text.wrong;
+      const std::string came = each.voided ? words::voidReason(voice, *each.voided) : each.picks.empty() ? text.missing : !each.right ? text.notCounted : *each.right ? text.right : text.wrong;
       section.table->rows.push_back({each.who, each.isMaker ? text.maker : text.panel, words::whole(voice, each.round.value), each.poured,
-                                     each.chosen ? words::whole(voice, each.chosen->value) : std::string("–"), came,
+                                     !each.picks.empty() ? words::whole(voice, each.picks[0].value) : std::string("–"), came,
                                      each.sureness ? words::surenessName(voice, *each.sureness) : std::string("–"),
                                      each.clue ? words::clueName(voice, *each.clue) : std::string("–")});
     }

@@ -79,7 +79,7 @@ Json makerOf(const words::Voice& voice, const RevealedSession& session, const in
   for (const words::PersonRow& row : part.people) people.push_back({{"who", row.who}, {"right", row.right}});
   for (const FlightRow& row : flightRows(session))
     flights.push_back({{"who", row.who}, {"maker", row.isMaker}, {"round", row.round.value}, {"poured", row.poured},
-                       {"chosen", row.chosen ? Json(row.chosen->value) : Json(nullptr)}, {"right", orNull(row.right)},
+                       {"chosen", row.picks.size() == 1 ? Json(row.picks[0].value) : Json(nullptr)}, {"right", orNull(row.right)},
                        {"voided", row.voided ? Json(nameOf(*row.voided)) : Json(nullptr)}, {"sureness", row.sureness ? Json(nameOf(*row.sureness)) : Json(nullptr)},
                        {"clue", row.clue ? Json(nameOf(*row.clue)) : Json(nullptr)}});
   return {{"makers", part.makers}, {"people", people}, {"only_in_sums", textOrNull(part.onlyInSums)}, {"people_differ", textOrNull(part.differ)},

@@ -1,5 +1,7 @@
 #include "report/made.h"
 
+#include "domain/trial.h"
+
 #include <algorithm>
 #include <map>
 
@@ -40,12 +42,11 @@ void addRows(const RevealedSession& session, const std::vector<Flight>& flights,
     row.isMaker = makers;
     row.round = flight.round;
     row.poured = pouredLetters(session.plan, flight);
-    row.chosen = flight.chosen;
+    row.picks = flight.picks;
     row.voided = flight.voided;
     row.sureness = flight.sureness;
     row.clue = flight.clue;
-    const auto odd = insight::oddAsPoured(flight);
-    if (flight.chosen && !flight.voided && odd) row.right = *flight.chosen == *odd;
+    if (!flight.voided) row.right = isRight(session.plan, flight);
     rows.push_back(std::move(row));
   }
 }

@@ -24,7 +24,7 @@ struct FlightRow {
   bool isMaker = false;
   Round round;
   std::string poured;              ///< "ABA"; "?" where the pourer was not sure
-  std::optional<Position> chosen;  ///< nothing when missing
+  std::vector<Position> picks;     ///< the cups picked; empty when missing
   std::optional<bool> right;       ///< nothing when it does not count
   std::optional<VoidReason> voided;
   std::optional<Sureness> sureness;

@@ -3,6 +3,7 @@
 #include "blinding/seal_mark.h"
 #include "domain/names.h"
 #include "domain/problem.h"
+#include "session/plan_now.h"
 #include "session/record.h"
 #include "session/steps.h"
 #include "store/plan_json.h"
@@ -108,7 +109,7 @@ class Inspector {
     if (!blinding::commitmentHolds(record_.commitment, contents, canon::sha256({canon::bytesOf(record_.planText)}))) fail("commitment");
     start("orders");
     try {
-      if (!blinding::reproduces(key.seed, {record_.plan.places, record_.plan.rounds, 3, 1}, {record_.plan.cups, key.lines})) fail("orders");
+      if (!blinding::reproduces(key.seed, shapeOf(record_.plan), {record_.plan.cups, key.lines})) fail("orders");
     } catch (const Problem&) {
       fail("orders");
     }

@@ -2,6 +2,7 @@
 
 #include "canon/digest.h"
 #include "canon/folded.h"
+#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "domain/text.h"
@@ -119,12 +120,21 @@ void saveDraft(store::Store& store, Clock& clock, const Draft& given) {
   draft.title = line("title", draft.title, 200);
   draft.guestTitle = line("guest_title", draft.guestTitle, 200);
   draft.pourerName = line("pourer", draft.pourerName, 100);
+  draft.attribute = line("attribute", draft.attribute, 60);
   for (auto& [outcome, words] : draft.promises) words = line("promises", words, 500);
   std::erase_if(draft.promises, [](const auto& each) { return each.second.empty(); });
   within("rounds", draft.rounds, 1, 20);
   within("cup_ml", draft.cupMl, 5, 200);
   within("spares", draft.spares, 0, 12);
   within("alpha_pm", draft.alphaPm, 1, 200);
+  within("evenings", draft.evenings, 1, 6);
+  within("wave", draft.wave, 0, 60);
+  if (draft.expected) within("expected", draft.expected->value, 1, 3);
+  if (draft.marked) within("marked", draft.marked->value, 1, 2);
+  if (draft.stopping) {
+    within("share_pm", draft.stopping->sharePm, 1, 1000);
+    within("beta_pm", draft.stopping->betaPm, 10, 500);
+  }
   if (draft.limitPm) {
     if (*draft.limitPm > 500) throw Problem(Trouble::limitTooWide, "limit_pm");
     within("limit_pm", *draft.limitPm, 1, 500);
@@ -186,6 +196,13 @@ planning::Setup setupOf(const DraftFacts& facts) {
   setup.panel = static_cast<int>(facts.panel.size());
   setup.makers = static_cast<int>(facts.makers.size());
   setup.spares = facts.draft.spares;
+  setup.method = facts.draft.method;
+  setup.expected = facts.draft.expected;
+  setup.marked = facts.draft.marked;
+  setup.mayHaveNone = facts.draft.mayHaveNone;
+  setup.stopping = facts.draft.stopping;
+  setup.evenings = facts.draft.evenings;
+  setup.wave = facts.draft.wave;
   setup.rounds = facts.draft.rounds;
   setup.cupMl = facts.draft.cupMl;
   for (const DraftLot& each : facts.lots) setup.lots.push_back({each.lot.abvBp, each.lot.bottleMl, each.freeBottles});
@@ -197,12 +214,42 @@ planning::Setup setupOf(const DraftFacts& facts) {
   return setup;
 }
 
+namespace {
+
+void requireLots(const DraftFacts& facts) {
+  const std::size_t count = facts.lots.size();
+  if (count < 2 || count > 3) throw Problem(Trouble::needsTwoLots, "lots");
+  if (count == 3 && !comparesThree(facts.draft.method)) throw Problem(Trouble::needsThree, "method");
+  std::set<LotId> once;
+  for (const DraftLot& each : facts.lots)
+    if (!once.insert(each.lot.lot).second) throw Problem(Trouble::sameLotTwice, "lots", {{"lot", each.lot.beverageName + ", " + each.lot.lotName}});
+}
+
+// What only some methods have goes with the method, or is refused by name.
+void requireExtras(const DraftFacts& facts) {
+  const Draft& draft = facts.draft;
+  const FlightForm form = formOf(draft.method);
+  const auto refuse = [](const char* field) { throw Problem(Trouble::doesNotFit, field); };
+  const bool isComparison = facts.lots.size() == 3;
+  if (namesAThing(draft.method) && (draft.attribute.empty() || !draft.expected || draft.expected->value > 2)) throw Problem(Trouble::noAttribute, "attribute");
+  if (!namesAThing(draft.method) && !draft.attribute.empty()) refuse("attribute");
+  if (!namesAThing(draft.method) && draft.expected) refuse("expected");
+  if (draft.method == Method::aNotA && !draft.marked) throw Problem(Trouble::empty, "marked");
+  if (draft.marked && (!form.hasMarked || isComparison)) refuse("marked");
+  if (draft.alsoPrefer && !mayAlsoPrefer(draft.method)) refuse("also_prefer");
+  if (draft.mayHaveNone && form.hasRight && !draft.alsoPrefer) refuse("may_have_none");
+  if (draft.stopping && (!form.hasRight || form.saysSame || isComparison || draft.rounds < 2)) refuse("stopping");
+  if (draft.sought != Sought::difference && (!form.hasRight || form.saysSame || namesAThing(draft.method))) refuse("seeks");
+  if (draft.evenings > draft.rounds) throw Problem(Trouble::outOfRange, "evenings", {{"text", text(draft.evenings)}, {"low", "1"}, {"high", text(draft.rounds)}});
+}
+
+}  // namespace
+
 void requireReady(const DraftFacts& facts) {
   const Draft& draft = facts.draft;
   if (draft.title.empty()) throw Problem(Trouble::empty, "title");
-  if (facts.lots.size() != 2) throw Problem(Trouble::needsTwoLots, "lots");
-  if (facts.lots[0].lot.lot == facts.lots[1].lot.lot)
-    throw Problem(Trouble::sameLotTwice, "lots", {{"lot", facts.lots[0].lot.beverageName + ", " + facts.lots[0].lot.lotName}});
+  requireLots(facts);
+  requireExtras(facts);
   if (draft.pourer && std::ranges::find(draft.tasters, *draft.pourer) != draft.tasters.end())
     throw Problem(Trouble::pourerTastes, "pourer", {{"name", facts.pourerName}});
   if (facts.pourerIsMaker) throw Problem(Trouble::makerPours, "pourer", {{"name", facts.pourerName}});

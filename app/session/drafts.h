@@ -54,7 +54,7 @@ planning::Setup setupOf(const DraftFacts& facts);
 DraftFacts draftFacts(store::Store& store, const SessionId& session);
 
 /// Says what is wrong with a plan before it can be sealed, as the Problem that `seal` would throw; nothing is written.
-/// needsTwoLots, sameLotTwice, empty (title), noPanel, makerPours, pourerTastes, noStrength, aboveCeiling, tooFewBottles, limitTooWide, alikeNeedsLimit, careNotHeard.
+/// needsTwoLots, needsThree, noAttribute, doesNotFit, sameLotTwice, empty (title), noPanel, makerPours, pourerTastes, noStrength, aboveCeiling, tooFewBottles, limitTooWide, alikeNeedsLimit, careNotHeard.
 void requireReady(const DraftFacts& facts);
 
 }  // namespace oddglass::session

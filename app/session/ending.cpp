@@ -103,7 +103,9 @@ Closed close(store::Store& store, Clock& clock, const SessionId& session) {
     closed.answered = countOf(db, "SELECT count(*) FROM hand_in WHERE session_id = ?", id);
     closed.voided = countOf(db, "SELECT count(*) FROM voided v JOIN place_taken p USING (session_id, place) WHERE v.session_id = ?", id);
     closed.missing = countOf(db, R"sql(
-      SELECT count(*) FROM (SELECT DISTINCT c.place, c.round FROM cup c JOIN place_taken p USING (session_id, place) WHERE c.session_id = ?1) f
+      SELECT count(*) FROM (SELECT DISTINCT c.place, c.round FROM cup c JOIN place_taken p USING (session_id, place) WHERE c.session_id = ?1
+                       AND c.round <= coalesce((SELECT max(json_extract(body, '$.round')) FROM log WHERE session_id = ?1 AND kind = 'judged'
+                                                   AND json_extract(body, '$.go_on') = 0), c.round)) f
        WHERE NOT EXISTS (SELECT 1 FROM hand_in h WHERE h.session_id = ?1 AND h.place = f.place AND h.round = f.round)
          AND NOT EXISTS (SELECT 1 FROM voided v WHERE v.session_id = ?1 AND v.place = f.place AND v.round = f.round))sql", id);
     Log::append(db, id, clock.now(), Event::closed, {{"missing", closed.missing}});

@@ -43,6 +43,7 @@ struct HistoryLine {
   std::vector<Place> heardBy;            ///< empty: everybody
   std::optional<bool> commitmentHolds;   ///< at the reveal
   std::optional<int> missing;            ///< at the close
+  std::optional<bool> goOn;              ///< what a look after a round said
   std::string words;                     ///< only after the reveal or the breaking of the seal; may be erased
 };
 std::vector<HistoryLine> history(store::Store& store, const SessionId& session);

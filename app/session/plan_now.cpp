@@ -20,6 +20,12 @@ PlanNow planNow(SQLite::Database& db, std::int64_t session) {
   return now;
 }
 
+blinding::Shape shapeOf(const Plan& plan) {
+  blinding::Shape shape;
+  shape.deal = {plan.method, plan.expected, plan.marked, plan.comparisons(), plan.places, plan.rounds};
+  return shape;
+}
+
 void writePlan(SQLite::Database& db, std::int64_t session, const Plan& plan, const std::string& text, const canon::Digest& commitment,
                const std::string& sealMark) {
   auto insert = bound(db, "INSERT INTO session_plan (session_id, body, question, seal_mark, commitment) VALUES (?, ?, ?, ?, ?)", session, text,

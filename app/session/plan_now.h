@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blinding/draw.h"
 #include "canon/digest.h"
 #include "domain/plan.h"
 
@@ -19,6 +20,9 @@ struct PlanNow {
   std::string sealMark;
 };
 PlanNow planNow(SQLite::Database& db, std::int64_t session);
+
+/// How much of what is drawn for a plan.
+blinding::Shape shapeOf(const Plan& plan);
 
 /// Writes what follows from a plan: plan, lots, items, places, cups.
 void writePlan(SQLite::Database& db, std::int64_t session, const Plan& plan, const std::string& text, const canon::Digest& commitment, const std::string& sealMark);

@@ -63,6 +63,8 @@ class Replay {
       case Event::asPoured:
       case Event::opened:
       case Event::began:
+      case Event::looked:
+      case Event::judged:
       case Event::closed:
       case Event::abandoned:
       case Event::decided: break;

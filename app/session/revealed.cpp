@@ -58,7 +58,7 @@ class Reader {
     namePeople();
     for (ShownPerson& person : result_.people) {
       if (person.erased) continue;
-      for (int round = 1; round <= record_.plan.rounds; ++round) {
+      for (int round = 1; round <= lastRound_; ++round) {
         const RevealedFlight flight = flightOf(person.place, {round});
         if (person.isMaker)
           result_.makers.emplace_back(flight);
@@ -87,6 +87,12 @@ class Reader {
                                   false, event.place->value > record_.plan.places - record_.plan.spares, false});
         break;
       case Event::placeLeft: person(*event.place).left = true; break;
+      case Event::judged: {
+        const bool goOn = body.at("go_on").get<bool>();
+        result_.log.back().goOn = goOn;
+        if (!goOn) lastRound_ = event.round->value;
+        break;
+      }
       case Event::spilled: replaced_[{body.at("code").get<int>()}] = {body.at("by").get<int>()}; break;
       case Event::voided: voided_[{*event.place, *event.round}] = named<VoidReason>(body.at("reason").get<std::string>()).value_or(VoidReason::other); break;
       case Event::said: said(entry, body); break;
@@ -103,6 +109,7 @@ class Reader {
       case Event::opened:
       case Event::began:
       case Event::answered:
+      case Event::looked:
       case Event::closed:
       case Event::abandoned: break;
     }
@@ -165,7 +172,13 @@ class Reader {
       if (item == record_.plan.items.end() || !reply.value) continue;
       if (item->kind == ItemKind::choose) {
         const auto at = std::ranges::find(codes, Code{*reply.value});
-        if (at != codes.end()) flight.chosen = Position{static_cast<int>(at - codes.begin()) + 1};
+        if (at != codes.end()) flight.picks.push_back({static_cast<int>(at - codes.begin()) + 1});
+      } else if (item->kind == ItemKind::same) {
+        flight.saidSame = *reply.value == 1;
+      } else if (item->kind == ItemKind::prefer) {
+        const auto at = std::ranges::find(codes, Code{*reply.value});
+        flight.preferredNone = *reply.value == 0;
+        if (at != codes.end()) flight.preferred = Position{static_cast<int>(at - codes.begin()) + 1};
       } else if (item->kind == ItemKind::sureness) {
         flight.sureness = among<Sureness>(*reply.value);
       } else if (item->kind == ItemKind::clue) {
@@ -182,6 +195,7 @@ class Reader {
   std::map<Code, std::optional<Slot>> really_;
   std::map<Code, Code> replaced_;
   std::map<std::pair<Place, Round>, VoidReason> voided_;
+  int lastRound_ = record_.plan.rounds;   ///< rounds after a *stop* were never to be tasted
 };
 
 }  // namespace

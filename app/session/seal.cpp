@@ -2,6 +2,7 @@
 
 #include "blinding/commitment.h"
 #include "blinding/seal_mark.h"
+#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "planning/amounts.h"
@@ -16,14 +17,6 @@ namespace oddglass::session {
 namespace {
 
 using store::bound;
-
-// What is asked at every triangle: the odd cup, how sure, how they knew, and a comment.
-std::vector<SheetItem> triangleSheet() {
-  return {{{1}, ItemKind::choose, true, std::nullopt, std::nullopt},
-          {{2}, ItemKind::sureness, true, 1, 3},
-          {{3}, ItemKind::clue, true, 1, 6},
-          {{4}, ItemKind::words, false, std::nullopt, std::nullopt}};
-}
 
 struct Promised {
   Outcome outcome;
@@ -40,7 +33,15 @@ Plan planOf(const DraftFacts& facts) {
   plan.sought = draft.sought;
   plan.alphaPm = draft.alphaPm;
   plan.limitPm = draft.limitPm;
-  plan.rounds = draft.rounds;
+  plan.attribute = draft.attribute;
+  plan.expected = draft.expected;
+  plan.marked = draft.marked;
+  plan.mayHaveNone = draft.mayHaveNone;
+  plan.alsoPrefer = draft.alsoPrefer;
+  plan.stopping = draft.stopping;
+  plan.evenings = draft.evenings;
+  plan.wave = draft.wave;
+  plan.rounds = draft.rounds * comparisonsOf(facts.lots.size());
   plan.cupMl = draft.cupMl;
   plan.ceilingGrams = facts.rules.ceilingGrams;
   plan.country = facts.rules.country;
@@ -50,7 +51,7 @@ Plan planOf(const DraftFacts& facts) {
   plan.spares = draft.spares;
   plan.hasPourer = !facts.pourerName.empty();
   for (const DraftLot& each : facts.lots) plan.lots.push_back(each.lot);
-  plan.items = triangleSheet();
+  plan.items = sheetOf(draft.method, draft.mayHaveNone, draft.alsoPrefer);
   return plan;
 }
 
@@ -93,7 +94,7 @@ Sealed sealDrawnFrom(store::Store& store, Clock& clock, Chance& chance, const Se
       promises.push_back({outcome, chance.bytes<16>(), words});
       plan.promiseDigests[outcome] = tasting::digestOf(promises.back().salt, words);
     }
-    blinding::Drawn drawn = blinding::draw({plan.places, plan.rounds, 3, 1}, streams);
+    blinding::Drawn drawn = blinding::draw(shapeOf(plan), streams);
     plan.cups = drawn.cups;
     const canon::Json planText = store::planJson(plan);
     const canon::Digest planHash = blinding::planHash(planText);

@@ -1,5 +1,6 @@
 #include "session/steps.h"
 
+#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/text.h"
 
@@ -39,6 +40,7 @@ class Walk {
   }
 
   bool step(const store::LogEntry& entry, const Json& body) {
+    if (isLooking_ && entry.event != Event::judged) return false;
     switch (entry.event) {
       case Event::sealed: return hasOnly(body, {"commitment", "plan", "schema"}) && isDigest(body["commitment"]) && isDigest(body["plan"]) && body["schema"] == 1;
       case Event::pourSheetOpened:
@@ -57,6 +59,8 @@ class Walk {
       case Event::answered:
         return hasOnly(body, {"digest", "place", "round"}) && isDigest(body["digest"]) && sits(body["place"]) && round(body["round"]) && isNext(body) &&
                locked_.insert(flight(body)).second;
+      case Event::looked: return look(body);
+      case Event::judged: return judge(body);
       case Event::voided: return setAside(body);
       case Event::spilled: return spill(body);
       case Event::erased: return erase(body);
@@ -64,11 +68,12 @@ class Walk {
     return false;
   }
 
-  /// The codes that stand in a flight now.
+  /// The codes of a flight that can be chosen now: all that stand there but the marked one.
   std::set<int> codes(Place place, Round round) const {
+    const bool hasMarked = formOf(plan_.method).hasMarked;
     std::set<int> all;
     for (const auto& [code, cup] : cups_)
-      if (cup.place == place && cup.round == round && stands(cup)) all.insert(code.value);
+      if (cup.place == place && cup.round == round && stands(cup) && !(hasMarked && cup.position == Position{1})) all.insert(code.value);
     return all;
   }
 
@@ -83,6 +88,7 @@ class Walk {
 
   bool isNext(const Json& body) const {
     const auto [at, number] = flight(body);
+    if (plan_.stopping && (number > looks_ + 1 || stopped_)) return false;
     for (int before = 1; before < number; ++before)
       if (!isDone({at, before})) return false;
     return !isDone({at, number});
@@ -123,6 +129,24 @@ class Walk {
     return true;
   }
 
+  // A sequential plan is looked at once after each whole round but the last, never after it said stop, and only when nobody has that round open.
+  bool look(const Json& body) {
+    if (!plan_.stopping || stopped_ || isLooking_ || !hasOnly(body, {"round"})) return false;
+    if (whole(body["round"], looks_ + 1, std::min(looks_ + 1, plan_.rounds - 1)) != looks_ + 1) return false;
+    for (int place : taken_)
+      if (!left_.contains(place) && !isDone({place, looks_ + 1})) return false;
+    ++looks_;
+    isLooking_ = true;
+    return true;
+  }
+
+  bool judge(const Json& body) {
+    if (!isLooking_ || !hasOnly(body, {"go_on", "round"}) || !body["go_on"].is_boolean() || body["round"] != looks_) return false;
+    stopped_ = !body["go_on"].get<bool>();
+    isLooking_ = false;
+    return true;
+  }
+
   // Whoever takes everything back may have answered, and nobody answers there again: the place is left or the table is closed.
   bool erase(const Json& body) const {
     return hasOnly(body, {"place", "what"}) && choice<ErasureKind>(body["what"]) && place(body["place"], 0) &&
@@ -134,20 +158,25 @@ class Walk {
   std::set<int> taken_, left_;
   std::set<Flight> locked_, aside_;
   std::set<Code> gone_, inUse_;
+  int looks_ = 0;
+  bool isLooking_ = false, stopped_ = false;
 };
 
 bool fits(const SheetItem& item, const RecordedReply& reply, const std::set<int>& codes) {
   if (item.kind == ItemKind::words) return reply.textDigest && !reply.value;
   if (reply.textDigest || !reply.value) return false;
   if (item.kind == ItemKind::choose) return codes.contains(*reply.value);
+  if (item.kind == ItemKind::prefer && *reply.value != 0 && !codes.contains(*reply.value)) return false;
   return (!item.low || *reply.value >= *item.low) && (!item.high || *reply.value <= *item.high);
 }
 
 bool isTaken(const Plan& plan, const RecordedHandIn& in, const std::set<int>& codes) {
   std::set<Item> replied, words;
+  std::set<int> picked;
   for (const RecordedReply& reply : in.replies) {
     const auto item = std::ranges::find(plan.items, reply.item, &SheetItem::item);
     if (item == plan.items.end() || !replied.insert(reply.item).second || !fits(*item, reply, codes)) return false;
+    if (item->kind == ItemKind::choose && !picked.insert(*reply.value).second) return false;
   }
   for (const RecordedWords& each : in.words)
     if (!words.insert(each.item).second) return false;
@@ -163,14 +192,24 @@ bool isPossible(const PlannedLot& lot) {
          (lot.ingredients.how == IngredientsKnown::known || lot.ingredients.allergens.empty());
 }
 
-bool isPossible(const SheetItem& item) {
-  switch (item.kind) {
-    case ItemKind::choose:
-    case ItemKind::words: return !item.low && !item.high;
-    case ItemKind::sureness: return item.low == 1 && item.high == 3;
-    case ItemKind::clue: return item.low == 1 && item.high == 6;
-  }
-  return false;
+// What only some methods have must go with the method.
+bool areExtrasPossible(const Plan& plan) {
+  const FlightForm form = formOf(plan.method);
+  const auto isLot = [&](const std::optional<Slot>& slot) { return !slot || (slot->value >= 1 && slot->value <= static_cast<int>(plan.lots.size())); };
+  const bool asksMore = namesAThing(plan.method);
+  return asksMore == !plan.attribute.empty() && asksMore == plan.expected.has_value() && isLine(plan.attribute, 60) && isLot(plan.expected) && isLot(plan.marked) &&
+         (!plan.marked || form.hasMarked) && (plan.method != Method::aNotA || plan.marked) && (!plan.mayHaveNone || !form.hasRight || plan.alsoPrefer) &&
+         (!plan.alsoPrefer || mayAlsoPrefer(plan.method)) && (!plan.stopping || (form.hasRight && !form.saysSame && plan.comparisons() == 1 && plan.rounds >= 2 &&
+         plan.stopping->sharePm >= 1 && plan.stopping->sharePm <= 1000 && plan.stopping->betaPm >= 10 && plan.stopping->betaPm <= 500)) &&
+         plan.evenings >= 1 && plan.evenings <= 6 && plan.wave >= 0 && plan.wave <= 999;
+}
+
+bool areLotsPossible(const Plan& plan) {
+  if (plan.lots.size() != 2 && !(plan.lots.size() == 3 && comparesThree(plan.method) && plan.rounds % 3 == 0 && !plan.marked)) return false;
+  std::set<LotId> once;
+  for (std::size_t i = 0; i < plan.lots.size(); ++i)
+    if (plan.lots[i].slot != Slot{static_cast<int>(i) + 1} || !once.insert(plan.lots[i].lot).second || !isPossible(plan.lots[i])) return false;
+  return true;
 }
 
 }  // namespace
@@ -204,10 +243,7 @@ bool isPossible(const Plan& plan) {
          std::ranges::all_of(plan.country, [](char c) { return c >= 'A' && c <= 'Z'; }) && plan.alphaPm >= 1 && plan.alphaPm <= 500 &&
          (!plan.limitPm || (*plan.limitPm >= 1 && *plan.limitPm <= 500)) && (plan.sought == Sought::difference || plan.limitPm) && plan.gammaPm >= 0 &&
          plan.gammaPm <= 999 && plan.panelPlanned >= 0 && plan.panelPlanned <= plan.places && plan.makersPlanned >= 0 && plan.makersPlanned <= plan.places &&
-         plan.lots.size() == 2 && plan.lots[0].slot == Slot{1} && plan.lots[1].slot == Slot{2} && plan.lots[0].lot != plan.lots[1].lot &&
-         std::ranges::all_of(plan.lots, [](const PlannedLot& lot) { return isPossible(lot); }) &&
-         std::ranges::count(plan.items, ItemKind::choose, &SheetItem::kind) == 1 &&
-         std::ranges::all_of(plan.items, [](const SheetItem& item) { return isPossible(item); });
+         areLotsPossible(plan) && areExtrasPossible(plan) && plan.items == sheetOf(plan.method, plan.mayHaveNone, plan.alsoPrefer);
 }
 
 }  // namespace oddglass::session

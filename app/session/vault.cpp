@@ -18,7 +18,7 @@ blinding::Secret secretOf(SQLite::Database& db, std::int64_t session) {
 }
 
 void requireOpening(const Logged& entry) {
-  if (entry.event() != Event::pourSheetOpened && entry.event() != Event::revealed && entry.event() != Event::broken)
+  if (entry.event() != Event::pourSheetOpened && entry.event() != Event::looked && entry.event() != Event::revealed && entry.event() != Event::broken)
     throw Problem(Trouble::stillSealed, "key");
 }
 

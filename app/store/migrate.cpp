@@ -22,10 +22,8 @@ void keepRows(SQLite::Database& db) {
     db.exec("CREATE TRIGGER " + table + "_no_update BEFORE UPDATE ON " + table + " BEGIN SELECT RAISE(ABORT, '" + table + ": never changed'); END");
 }
 
-void firstShape(SQLite::Database& db, Clock& clock, Chance& chance) {
-  db.exec("PRAGMA application_id = " + std::to_string(applicationId));
-  db.exec(schema1);
-  SQLite::Statement step(db, "INSERT INTO transition VALUES (?, ?, ?)");
+void putTransitions(SQLite::Database& db) {
+  SQLite::Statement step(db, "INSERT OR IGNORE INTO transition VALUES (?, ?, ?)");
   for (const Transition& row : transitions()) {
     step.bind(1, std::string(nameOf(row.state)));
     step.bind(2, std::string(nameOf(row.event)));
@@ -33,6 +31,12 @@ void firstShape(SQLite::Database& db, Clock& clock, Chance& chance) {
     step.exec();
     step.reset();
   }
+}
+
+void firstShape(SQLite::Database& db, Clock& clock, Chance& chance) {
+  db.exec("PRAGMA application_id = " + std::to_string(applicationId));
+  db.exec(schema1);
+  putTransitions(db);
   keepRows(db);
   SQLite::Statement store(db, "INSERT INTO store VALUES (1, ?, ?, ?)");
   store.bind(1, canon::hex(chance.bytes<16>()));
@@ -42,10 +46,15 @@ void firstShape(SQLite::Database& db, Clock& clock, Chance& chance) {
   db.exec("INSERT INTO house_rules (one) VALUES (1)");
 }
 
+void moreMethods(SQLite::Database& db, Clock&, Chance&) {
+  db.exec(schema2);
+  putTransitions(db);
+}
+
 }  // namespace
 
 const std::vector<Step>& steps() {
-  static const std::vector<Step> all{firstShape};
+  static const std::vector<Step> all{firstShape, moreMethods};
   return all;
 }
 

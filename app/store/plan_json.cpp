@@ -98,6 +98,43 @@ PlannedLot lotFrom(const Json& json) {
   return lot;
 }
 
+/// What only some methods have, the same in plans and drafts. Written only where it is there, so that the text of a plan without it stays as it was.
+template <class AnyPlan>
+void writeExtras(Json& json, const AnyPlan& plan) {
+  if (!plan.attribute.empty()) json["attribute"] = plan.attribute;
+  if (plan.expected) json["expected"] = plan.expected->value;
+  if (plan.marked) json["marked"] = plan.marked->value;
+  if (plan.mayHaveNone) json["may_have_none"] = true;
+  if (plan.alsoPrefer) json["also_prefer"] = true;
+  if (plan.stopping) json["stopping"] = {{"share_pm", plan.stopping->sharePm}, {"beta_pm", plan.stopping->betaPm}};
+  if (plan.evenings != 1) json["evenings"] = plan.evenings;
+  if (plan.wave != 0) json["wave"] = plan.wave;
+}
+
+template <class AnyPlan>
+void readExtras(AnyPlan& plan, const Json& json) {
+  if (json.contains("attribute")) plan.attribute = text(json, "attribute");
+  if (json.contains("expected")) plan.expected = Slot{whole(json, "expected")};
+  if (json.contains("marked")) plan.marked = Slot{whole(json, "marked")};
+  if (json.contains("may_have_none")) plan.mayHaveNone = truth(json, "may_have_none");
+  if (json.contains("also_prefer")) plan.alsoPrefer = truth(json, "also_prefer");
+  if (json.contains("stopping")) {
+    const Json& stopping = at(json, "stopping");
+    plan.stopping = Stopping{whole(stopping, "share_pm"), whole(stopping, "beta_pm")};
+    onlyKeys(stopping, {"share_pm", "beta_pm"});
+  }
+  if (json.contains("evenings")) plan.evenings = whole(json, "evenings");
+  if (json.contains("wave")) plan.wave = whole(json, "wave");
+}
+
+/// The name of the test that a plan's analysis uses.
+const char* testOf(const Plan& plan) {
+  if (plan.stopping) return "sequential_ratio";
+  if (plan.method == Method::preference) return "sign_test";
+  if (plan.method == Method::sameDifferent || plan.method == Method::aNotA) return "fisher_exact";
+  return "exact_binomial";
+}
+
 }  // namespace
 
 Json planJson(const Plan& plan) {
@@ -108,10 +145,10 @@ Json planJson(const Plan& plan) {
   for (const Cup& cup : plan.cups)
     cups.push_back({{"code", cup.code.value}, {"place", cup.place.value}, {"round", cup.round.value}, {"position", cup.position.value}, {"spare", cup.spare}});
   for (const auto& [outcome, digest] : plan.promiseDigests) promises[std::string(nameOf(outcome))] = digest;
-  return {{"question", nameOf(plan.question)},
+  Json json{{"question", nameOf(plan.question)},
           {"method", nameOf(plan.method)},
           {"claim", nameOf(plan.claim)},
-          {"analysis", {{"test", "exact_binomial"}, {"seeks", nameOf(plan.sought)}, {"alpha_pm", plan.alphaPm}, {"limit_pm", maybe(plan.limitPm)}, {"gamma_pm", plan.gammaPm}}},
+          {"analysis", {{"test", testOf(plan)}, {"seeks", nameOf(plan.sought)}, {"alpha_pm", plan.alphaPm}, {"limit_pm", maybe(plan.limitPm)}, {"gamma_pm", plan.gammaPm}}},
           {"rounds", plan.rounds},
           {"cup_ml", plan.cupMl},
           {"ceiling_g", plan.ceilingGrams},
@@ -125,18 +162,22 @@ Json planJson(const Plan& plan) {
           {"items", items},
           {"cups", cups},
           {"promises", promises}};
+  writeExtras(json, plan);
+  return json;
 }
 
 Plan planFrom(const Json& json) {
   onlyKeys(json, {"question", "method", "claim", "analysis", "rounds", "cup_ml", "ceiling_g", "country", "panel", "makers", "places", "spares",
-                  "pourer", "lots", "items", "cups", "promises"});
+                  "pourer", "lots", "items", "cups", "promises", "attribute", "expected", "marked", "may_have_none", "also_prefer", "stopping",
+                  "evenings", "wave"});
   Plan plan;
   plan.question = choice<Question>(json, "question");
   plan.method = choice<Method>(json, "method");
   plan.claim = choice<Claim>(json, "claim");
   const Json& analysis = at(json, "analysis");
   onlyKeys(analysis, {"test", "seeks", "alpha_pm", "limit_pm", "gamma_pm"});
-  if (text(analysis, "test") != "exact_binomial") refuse("test", "knows no " + text(analysis, "test"));
+  readExtras(plan, json);
+  if (text(analysis, "test") != testOf(plan)) refuse("test", "does not go with the method: " + text(analysis, "test"));
   plan.sought = choice<Sought>(analysis, "seeks");
   plan.alphaPm = whole(analysis, "alpha_pm");
   plan.limitPm = maybeWhole(analysis, "limit_pm");
@@ -174,10 +215,12 @@ Json draftJson(const Draft& draft) {
   for (const LotId& each : draft.lots) lots.push_back(each.text);
   for (const TasterId& each : draft.tasters) tasters.push_back(each.text);
   for (const auto& [outcome, words] : draft.promises) promises[std::string(nameOf(outcome))] = words;
-  return {{"question", nameOf(draft.question)}, {"method", nameOf(draft.method)}, {"lots", lots}, {"tasters", tasters},
+  Json json{{"question", nameOf(draft.question)}, {"method", nameOf(draft.method)}, {"lots", lots}, {"tasters", tasters},
           {"pourer", draft.pourer ? Json(draft.pourer->text) : Json(nullptr)}, {"pourer_name", draft.pourerName}, {"rounds", draft.rounds},
           {"cup_ml", draft.cupMl}, {"spares", draft.spares}, {"alpha_pm", draft.alphaPm}, {"seeks", nameOf(draft.sought)},
           {"limit_pm", maybe(draft.limitPm)}, {"promises", promises}, {"care_settled", draft.careSettled}};
+  writeExtras(json, draft);
+  return json;
 }
 
 Draft draftFrom(const Json& json) {
@@ -197,6 +240,7 @@ Draft draftFrom(const Json& json) {
   for (const auto& [key, value] : at(json, "promises").items())
     if (const auto outcome = named<Outcome>(key)) draft.promises[*outcome] = value.get<std::string>();
   draft.careSettled = truth(json, "care_settled");
+  readExtras(draft, json);
   return draft;
 }
 

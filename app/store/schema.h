@@ -8,6 +8,9 @@ namespace oddglass::store {
 /// The statements of migration 1.
 extern const char* const schema1;
 
+/// The statements of migration 2.
+extern const char* const schema2;
+
 /// Tables whose rows are never changed or deleted.
 const std::vector<std::string>& keptTables();
 

@@ -73,6 +73,10 @@ Board board(store::Store& store, const SessionId& session) {
     board.timesSaid = head.getColumn(4).getInt();
     board.lastAt = head.getColumn(5).getInt64();
     board.invited = invited(db, id);
+    board.isSequential = askedIn(db, id).isSequential;
+    const int lastOpen = lastOpenRound(db, id);
+    board.saidStop = lastOpen == 0;
+    board.openRounds = lastOpen > 0 ? lastOpen : looksIn(db, id);
     auto places = bound(db, "SELECT place, is_spare FROM place WHERE session_id = ? ORDER BY place", id);
     bool anyOpen = false, anySeated = false;
     while (places.executeStep()) {
@@ -81,13 +85,14 @@ Board board(store::Store& store, const SessionId& session) {
       if (now.step == PlaceStep::waiting || now.step == PlaceStep::tasting || now.step == PlaceStep::locked) {
         anySeated = true;
         anyOpen = anyOpen || now.step != PlaceStep::locked;
-        board.expected += std::max(now.lockedRounds, board.rounds - now.voidRounds);
+        board.expected += std::max(now.lockedRounds, board.openRounds - now.voidRounds);
       } else if (now.step == PlaceStep::left) {
         board.expected += now.lockedRounds;
       }
       board.places.push_back(now);
     }
-    board.everyoneHasLocked = anySeated && !anyOpen;
+    board.everyoneHasLocked = anySeated && !anyOpen && (!board.isSequential || board.saidStop || board.openRounds == board.rounds);
+    board.lookIsDue = anySeated && !anyOpen && !board.everyoneHasLocked && board.state == State::tasting;
     return board;
   });
 }

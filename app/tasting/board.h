@@ -46,6 +46,10 @@ struct Board {
   bool pourReported = false;      ///< the pourer said that everything stands ready
   int timesSaid = 0;
   Millis lastAt = 0;              ///< when the record was last added to
+  bool isSequential = false;      ///< looked at after whole rounds, for go on or stop
+  int openRounds = 1;             ///< rounds that may be tasted so far
+  bool lookIsDue = false;         ///< everybody has locked the open rounds, and others follow unless the look says stop
+  bool saidStop = false;          ///< the last look said stop: close the table
   bool everyoneHasLocked = false; ///< somebody sits, and nobody who sits has a flight open
 };
 

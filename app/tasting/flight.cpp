@@ -28,8 +28,10 @@ std::optional<Flight> nextFlight(store::Store& store, const SessionId& session, 
     requireSeated(db, id, place);
     const int round = nextRound(db, id, place);
     if (round == 0) return std::nullopt;
-    Flight flight{place, {round}, 1, {}, items(db, id), hasBegun(db, id, place, {round})};
-    for (const auto& [position, code] : currentCodes(db, id, place, {round})) flight.cups.push_back({code, position});
+    const Asked asked = askedIn(db, id);
+    Flight flight{place, {round}, 1, asked.method, asked.attribute, {}, items(db, id), hasBegun(db, id, place, {round})};
+    for (const auto& [position, code] : currentCodes(db, id, place, {round}))
+      flight.cups.push_back({code, position, asked.hasMarked() && position == Position{1}});
     auto rounds = bound(db, "SELECT max(round) FROM cup WHERE session_id = ?", id);
     rounds.executeStep();
     flight.rounds = rounds.getColumn(0).getInt();

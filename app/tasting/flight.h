@@ -12,6 +12,7 @@ namespace oddglass::tasting {
 struct FlightCup {
   Code code;
   Position position;
+  bool isMarked = false;   ///< the one to compare with; it is not chosen
   bool operator==(const FlightCup&) const = default;
 };
 
@@ -20,6 +21,8 @@ struct Flight {
   Place place;
   Round round;
   int rounds = 1;
+  Method method = Method::triangle;
+  std::string attribute;   ///< "more what", where the method asks for one
   std::vector<FlightCup> cups;
   std::vector<SheetItem> items;
   bool began = false;   ///< the taster has confirmed these cups

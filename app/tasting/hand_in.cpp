@@ -14,15 +14,15 @@ namespace {
 
 using store::bound;
 
-struct Asked {
+struct Question {
   Item item;
   ItemKind kind;
   bool required;
   std::optional<int> low, high;
 };
 
-std::vector<Asked> asked(SQLite::Database& db, std::int64_t session) {
-  std::vector<Asked> all;
+std::vector<Question> asked(SQLite::Database& db, std::int64_t session) {
+  std::vector<Question> all;
   auto rows = bound(db, "SELECT item, kind, required, low, high FROM item WHERE session_id = ? ORDER BY item", session);
   while (rows.executeStep()) {
     const auto maybe = [&](int column) { return rows.getColumn(column).isNull() ? std::nullopt : std::optional(rows.getColumn(column).getInt()); };
@@ -34,7 +34,9 @@ std::vector<Asked> asked(SQLite::Database& db, std::int64_t session) {
 
 std::string text(int value) { return std::to_string(value); }
 
-void checkReply(const Asked& item, const Reply& reply, const std::vector<std::pair<Position, Code>>& codes, Place place) {
+ItemKind kindOf(const std::vector<Question>& sheet, Item item) { return std::ranges::find(sheet, item, &Question::item)->kind; }
+
+void checkReply(const Question& item, const Reply& reply, const std::vector<std::pair<Position, Code>>& codes, Place place) {
   const auto refuse = [&] { throw Problem(Trouble::answerOutOfRange, "value", {{"value", text(reply.value)}, {"item", text(item.item.value)}}); };
   if (item.kind == ItemKind::words) {
     if (!reply.text) refuse();
@@ -42,7 +44,8 @@ void checkReply(const Asked& item, const Reply& reply, const std::vector<std::pa
     return;
   }
   if (reply.text) refuse();
-  if (item.kind == ItemKind::choose) {
+  if (item.kind == ItemKind::choose || item.kind == ItemKind::prefer) {
+    if (item.kind == ItemKind::prefer && reply.value == 0 && item.low == 0) return;
     if (std::ranges::any_of(codes, [&](const auto& each) { return each.second.value == reply.value; })) return;
     std::string all;
     for (const auto& each : codes) all += (all.empty() ? "" : ", ") + text(each.second.value);
@@ -96,10 +99,12 @@ class Desk {
 
   // The replies in the order of the sheet, words cleaned, empty words left out.
   std::vector<Reply> checked(const HandIn& in) {
-    const auto codes = currentCodes(db_, session_, in.place, in.round);
+    auto codes = currentCodes(db_, session_, in.place, in.round);
+    // The marked cup is there to compare with; nobody chooses it.
+    if (askedIn(db_, session_).hasMarked()) std::erase_if(codes, [](const auto& each) { return each.first == Position{1}; });
     const auto sheet = asked(db_, session_);
     std::vector<Reply> replies;
-    for (const Asked& item : sheet) {
+    for (const Question& item : sheet) {
       const auto matches = [&](const Reply& reply) { return reply.item == item.item; };
       if (std::ranges::count_if(in.replies, matches) > 1) throw Problem(Trouble::alreadyThere, "item", {{"text", text(item.item.value)}});
       const auto found = std::ranges::find_if(in.replies, matches);
@@ -111,11 +116,14 @@ class Desk {
       if (reply.text) reply.text = cleaned(*reply.text);
       checkReply(item, reply, codes, in.place);
       if (item.kind == ItemKind::words && reply.text->empty()) continue;
+      const auto isPicked = [&](const Reply& before) { return before.value == reply.value && kindOf(sheet, before.item) == ItemKind::choose; };
+      if (item.kind == ItemKind::choose && std::ranges::any_of(replies, isPicked))
+        throw Problem(Trouble::alreadyThere, "value", {{"text", text(reply.value)}});
       replies.push_back(std::move(reply));
     }
     for (const Reply& reply : in.replies) {
       if (std::ranges::count(in.replies, reply.item, &Reply::item) > 1) throw Problem(Trouble::alreadyThere, "item", {{"text", text(reply.item.value)}});
-      if (std::ranges::none_of(sheet, [&](const Asked& item) { return item.item == reply.item; }))
+      if (std::ranges::none_of(sheet, [&](const Question& item) { return item.item == reply.item; }))
         throw Problem(Trouble::unknown, "item", {{"what", "question"}, {"text", text(reply.item.value)}});
     }
     return replies;

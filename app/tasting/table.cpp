@@ -1,8 +1,11 @@
 #include "tasting/table.h"
 
+#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "store/blob.h"
+
+#include <algorithm>
 
 namespace oddglass::tasting {
 
@@ -29,11 +32,42 @@ void requireRound(SQLite::Database& db, std::int64_t session, Round round) {
     throw Problem(Trouble::noSuchRound, "round", {{"round", std::to_string(round.value)}});
 }
 
+bool Asked::hasMarked() const { return formOf(method).hasMarked; }
+
+Asked askedIn(SQLite::Database& db, std::int64_t session) {
+  auto row = bound(db, R"sql(
+    SELECT json_extract(body, '$.method'), coalesce(json_extract(body, '$.attribute'), ''), json_extract(body, '$.stopping') IS NOT NULL
+      FROM session_plan WHERE session_id = ?)sql", session);
+  if (!row.executeStep()) throw Problem(Trouble::notSealed, "session");
+  const auto method = named<Method>(row.getColumn(0).getString());
+  if (!method) throw Problem(Trouble::storeDamaged, "plan");
+  return {*method, row.getColumn(1).getString(), row.getColumn(2).getInt() != 0};
+}
+
+int looksIn(SQLite::Database& db, std::int64_t session) {
+  auto row = bound(db, "SELECT count(*) FROM log WHERE session_id = ? AND kind = 'judged'", session);
+  row.executeStep();
+  return row.getColumn(0).getInt();
+}
+
+int lastOpenRound(SQLite::Database& db, std::int64_t session) {
+  auto row = bound(db, R"sql(
+    SELECT (SELECT max(round) FROM cup WHERE session_id = ?1), json_extract(body, '$.stopping') IS NOT NULL,
+           (SELECT count(*) FROM log WHERE session_id = ?1 AND kind = 'judged'),
+           EXISTS (SELECT 1 FROM log WHERE session_id = ?1 AND kind = 'judged' AND json_extract(body, '$.go_on') = 0)
+      FROM session_plan WHERE session_id = ?1)sql", session);
+  if (!row.executeStep()) throw Problem(Trouble::notSealed, "session");
+  const int all = row.getColumn(0).getInt();
+  if (row.getColumn(1).getInt() == 0) return all;
+  if (row.getColumn(3).getInt() != 0) return 0;
+  return std::min(all, row.getColumn(2).getInt() + 1);
+}
+
 int nextRound(SQLite::Database& db, std::int64_t session, Place place) {
   auto row = bound(db, R"sql(
-    SELECT min(round) FROM (SELECT DISTINCT round FROM cup WHERE session_id = ?1 AND place = ?2)
+    SELECT min(round) FROM (SELECT DISTINCT round FROM cup WHERE session_id = ?1 AND place = ?2 AND round <= ?3)
      WHERE round NOT IN (SELECT round FROM hand_in WHERE session_id = ?1 AND place = ?2)
-       AND round NOT IN (SELECT round FROM voided WHERE session_id = ?1 AND place = ?2))sql", session, place.value);
+       AND round NOT IN (SELECT round FROM voided WHERE session_id = ?1 AND place = ?2))sql", session, place.value, lastOpenRound(db, session));
   row.executeStep();
   return row.getColumn(0).isNull() ? 0 : row.getColumn(0).getInt();
 }

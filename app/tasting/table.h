@@ -18,7 +18,22 @@ void requireSeated(SQLite::Database& db, std::int64_t session, Place place);
 void requirePlace(SQLite::Database& db, std::int64_t session, Place place);
 void requireRound(SQLite::Database& db, std::int64_t session, Round round);
 
-/// The lowest round of a place that is neither locked nor set aside; 0 when there is none.
+/// What of the sealed plan the blind side goes by. No lot.
+struct Asked {
+  Method method = Method::triangle;
+  std::string attribute;       ///< "more what"
+  bool isSequential = false;   ///< looked at after whole rounds
+  bool hasMarked() const;      ///< the first cup of each flight is marked
+};
+Asked askedIn(SQLite::Database& db, std::int64_t session);
+
+/// How often a sequential plan was looked at.
+int looksIn(SQLite::Database& db, std::int64_t session);
+
+/// The last round that may be tasted now: all of them, or in a sequential plan the one after those that were looked at; 0 after it said stop.
+int lastOpenRound(SQLite::Database& db, std::int64_t session);
+
+/// The lowest round of a place that may be tasted and is neither locked nor set aside; 0 when there is none.
 int nextRound(SQLite::Database& db, std::int64_t session, Place place);
 
 /// True when the cups of a flight were confirmed and none of them was replaced since.

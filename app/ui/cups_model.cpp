@@ -119,6 +119,8 @@ void CupsModel::lock() {
     reply.item = item.item;
     switch (item.kind) {
       case ItemKind::choose: reply.value = m_flight->cups[static_cast<std::size_t>(m_chosen)].code.value; break;
+      case ItemKind::same:
+      case ItemKind::prefer: continue;
       case ItemKind::sureness:
         if (m_sureness < 0) continue;
         reply.value = static_cast<int>(surenessAsShown.at(static_cast<std::size_t>(m_sureness)));

@@ -24,7 +24,7 @@ bool isTold(Event event) {
 
 /// All that may be told before the key is open; words that were said stay shut.
 words::LogDetails detailsOf(const session::HistoryLine& line) {
-  return {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, {}};
+  return {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.goOn, {}};
 }
 
 struct Read {

@@ -59,6 +59,12 @@ std::string entry(const Voice& voice, const LoggedEvent& event, const LogDetails
       return where ? line(QT_TRANSLATE_NOOP("words", "Place {place} began round {round}.")) : line(QT_TRANSLATE_NOOP("words", "A round was begun."));
     case Event::answered:
       return where ? line(QT_TRANSLATE_NOOP("words", "Place {place} locked round {round}.")) : line(QT_TRANSLATE_NOOP("words", "An answer was locked."));
+    case Event::looked:
+      if (!event.round) return line(QT_TRANSLATE_NOOP("words", "After a round the program opened the key for itself, to say go on or stop."));
+      return line(QT_TRANSLATE_NOOP("words", "After round {round} the program opened the key for itself, to say go on or stop."));
+    case Event::judged:
+      if (!details.goOn || !event.round) return line(QT_TRANSLATE_NOOP("words", "The program had looked after a round."));
+      return *details.goOn ? line(QT_TRANSLATE_NOOP("words", "After round {round} it said: go on.")) : line(QT_TRANSLATE_NOOP("words", "After round {round} it said: stop."));
     case Event::closed:
       return details.missing && *details.missing > 0
                  ? sayCount(voice, QT_TRANSLATE_NOOP("words", "The table was closed. 1 answer is missing."),

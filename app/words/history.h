@@ -18,6 +18,7 @@ struct LogDetails {
   std::vector<Place> heardBy;           ///< who heard what was said; empty: everybody
   std::optional<bool> commitmentHolds;  ///< at the reveal
   std::optional<int> missing;           ///< flights without an answer, at the close
+  std::optional<bool> goOn;             ///< what a look after a round said
   std::string words;                    ///< what was said or written; only after the reveal
 };
 

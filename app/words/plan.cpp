@@ -2,6 +2,7 @@
 
 #include "words/care.h"
 #include "words/mark.h"
+#include "words/method.h"
 #include "words/numbers.h"
 
 namespace oddglass::words {
@@ -64,11 +65,7 @@ std::string wayOutLine(const Voice& voice, const planning::WayOut& way, const pl
 
 std::vector<std::string> recommendationLines(const Voice& voice, const planning::Recommendation& recommendation) {
   std::vector<std::string> lines;
-  switch (recommendation.method) {
-    case Method::triangle:
-      lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "A triangle: three cups, two of one drink and one of the other. Which one is odd?")));
-      break;
-  }
+  lines.push_back(methodLine(voice, recommendation.method, "…"));
   for (const planning::Because because : recommendation.because) lines.push_back(reasonLine(voice, because));
   return lines;
 }

@@ -62,6 +62,13 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::answerOutOfRange: return QT_TRANSLATE_NOOP("words", "“{value}” is no answer to question {item}. Nothing was locked. Choose one of those offered.");
     case Trouble::noSpareLeft: return QT_TRANSLATE_NOOP("words", "No spare code is left for cup {code}. What was locked is kept. Set this round aside at that place; it will be counted as missing.");
     case Trouble::alreadySpilled: return QT_TRANSLATE_NOOP("words", "Cup {code} was replaced already. Nothing was changed. Use the code that took its place.");
+    case Trouble::notSequential: return QT_TRANSLATE_NOOP("words", "This plan is not looked at before the end: looking early would raise the false alarms. Nothing was opened. Close the table when everybody has locked.");
+    case Trouble::roundOpen: return QT_TRANSLATE_NOOP("words", "Place {place} has not locked this round. Nothing was opened. Look when the whole round is locked.");
+    case Trouble::lastRound: return QT_TRANSLATE_NOOP("words", "There is no further round to open. All that was locked is kept. Close the table.");
+    case Trouble::nothingAnswered: return QT_TRANSLATE_NOOP("words", "Nobody sits at the table yet. Nothing was opened. Look when a whole round is locked.");
+    case Trouble::needsThree: return QT_TRANSLATE_NOOP("words", "Three lots are compared pair by pair, by a triangle, a duo-trio or a tetrad only. The plan is kept. Choose one of these, or two lots.");
+    case Trouble::noAttribute: return QT_TRANSLATE_NOOP("words", "Say what one of them has more of, and which one you expect it of. The plan is kept.");
+    case Trouble::doesNotFit: return QT_TRANSLATE_NOOP("words", "{Field} does not go with this way of asking. The plan is kept. Leave it out, or choose another way.");
     case Trouble::tableClosed: return QT_TRANSLATE_NOOP("words", "A closed table cannot take late sheets. All that was locked is kept. Keep it as a note; it will not be counted.");
 
     case Trouble::storeInUse: return QT_TRANSLATE_NOOP("words", "The file is in use by another program. Nothing was changed. Close the other one and try again.");

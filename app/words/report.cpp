@@ -1,6 +1,7 @@
 #include "words/report.h"
 
 #include "words/mark.h"
+#include "words/method.h"
 #include "words/numbers.h"
 #include "words/seal.h"
 #include "words/verdict.h"
@@ -85,14 +86,11 @@ std::string reportDates(const Voice& voice, const RevealedSession& session) {
 
 std::vector<std::string> planLines(const Voice& voice, const Plan& plan) {
   std::vector<std::string> lines;
-  switch (plan.question) {
-    case Question::differ: lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Purpose: can anyone tell them apart?"))); break;
-  }
-  switch (plan.method) {
-    case Method::triangle:
-      lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Method: triangle. Of three cups two hold one drink and one the other; which is the odd one? There is no “no difference” answer: a guess is a guess.")));
-      break;
-  }
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Purpose: {question}"), {{"question", questionLine(voice, plan.question, plan.attribute)}}));
+  std::string method = say(voice, QT_TRANSLATE_NOOP("words", "Method: {method}. {how}"), {{"method", methodName(voice, plan.method)}, {"how", methodLine(voice, plan.method, plan.attribute)}});
+  if (const std::string marked = markedLine(voice, plan); !marked.empty()) method += ' ' + marked;
+  if (plan.method != Method::preference) method += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "There is no “no difference” answer: a guess is a guess."));
+  lines.push_back(method);
   lines.push_back(soughtLine(voice, plan));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Risk of a false alarm (alpha): {risk}."), {{"risk", risk(voice, plan.alphaPm)}}));
   if (plan.claim == Claim::me)

@@ -22,7 +22,7 @@ Drawn drawFrom(std::uint8_t which, const Shape& shape) {
 }  // namespace
 
 TEST_CASE("Every cup and spare has one code and one line, in the documented order") {
-  const Shape shape{.places = 12, .rounds = 2};
+  const Shape shape{.deal = {.places = 12, .rounds = 2}};
   const Drawn drawn = drawFrom(4, shape);
   REQUIRE(drawn.cups.size() == 12 * 2 * 3 * 2);
   REQUIRE(drawn.lines.size() == drawn.cups.size());
@@ -36,7 +36,7 @@ TEST_CASE("Every cup and spare has one code and one line, in the documented orde
 }
 
 TEST_CASE("A spare code stands for the lot of its cup, and every flight is a triangle") {
-  const Drawn drawn = drawFrom(9, {.places = 7, .rounds = 3, .spareCodesPerCup = 2});
+  const Drawn drawn = drawFrom(9, {.deal = {.places = 7, .rounds = 3}, .spareCodesPerCup = 2});
   std::map<Code, Slot> key(drawn.lines.begin(), drawn.lines.end());
   std::map<std::tuple<Place, Round, Position>, std::set<Slot>> lots;
   std::map<std::pair<Place, Round>, stats::TriangleOrder> flights;
@@ -51,7 +51,7 @@ TEST_CASE("A spare code stands for the lot of its cup, and every flight is a tri
 
 // The rule behind blindness: what stands on the cups has nothing to do with what is in them.
 TEST_CASE("Other orders leave every code where it was") {
-  const Shape shape{.places = 6, .rounds = 2};
+  const Shape shape{.deal = {.places = 6, .rounds = 2}};
   const Drawn first = drawFrom(1, shape);
   bool anyDiffers = false;
   for (std::uint8_t which = 2; which < 40; ++which) {
@@ -64,7 +64,7 @@ TEST_CASE("Other orders leave every code where it was") {
 }
 
 TEST_CASE("A seed reproduces its draw and no other") {
-  const Shape shape{.places = 6};
+  const Shape shape{.deal = {.places = 6}};
   Drawn drawn = drawFrom(17, shape);
   CHECK(reproduces(seedOf(17), shape, drawn));
   CHECK_FALSE(reproduces(seedOf(18), shape, drawn));
@@ -74,12 +74,12 @@ TEST_CASE("A seed reproduces its draw and no other") {
 }
 
 TEST_CASE("Impossible shapes are refused by name") {
-  CHECK_THROWS_AS(drawFrom(0, {.places = 0}), Problem);
-  CHECK_THROWS_AS(drawFrom(0, {.places = 6, .rounds = 0}), Problem);
-  CHECK_THROWS_AS(drawFrom(0, {.places = 6, .cupsPerFlight = 4}), Problem);
-  CHECK_THROWS_AS(drawFrom(0, {.places = 6, .spareCodesPerCup = -1}), Problem);
+  CHECK_THROWS_AS(drawFrom(0, {.deal = {.places = 0}}), Problem);
+  CHECK_THROWS_AS(drawFrom(0, {.deal = {.places = 6, .rounds = 0}}), Problem);
+  CHECK_THROWS_AS(drawFrom(0, {.deal = {.comparisons = 2, .places = 6, .rounds = 2}}), Problem);
+  CHECK_THROWS_AS(drawFrom(0, {.deal = {.places = 6}, .spareCodesPerCup = -1}), Problem);
   try {
-    drawFrom(0, {.places = 99, .rounds = 20});
+    drawFrom(0, {.deal = {.places = 99, .rounds = 20}});
     FAIL("nothing was thrown");
   } catch (const Problem& problem) {
     CHECK(problem.trouble() == Trouble::tooManyCups);

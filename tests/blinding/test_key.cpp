@@ -61,9 +61,9 @@ TEST_CASE("A key survives the store") {
   CHECK(opened.contents().seed == contents().seed);
 }
 
-TEST_CASE("A key opens for the pour sheet, the reveal and a broken seal, and for nothing else") {
+TEST_CASE("A key opens for the pour sheet, a look after a round, the reveal and a broken seal, and for nothing else") {
   for (Event event : allOf<Event>()) {
-    const bool may = event == Event::pourSheetOpened || event == Event::revealed || event == Event::broken;
+    const bool may = event == Event::pourSheetOpened || event == Event::looked || event == Event::revealed || event == Event::broken;
     if (may) {
       CHECK_NOTHROW(open(sealed(), store::Log::entry(event)));
     } else {

@@ -15,11 +15,11 @@ namespace {
 
 std::vector<FlightOrder> deal(int places, int rounds, std::uint8_t which) {
   Stream stream(seedOf(which), StreamName::orders);
-  return dealTriangles(places, rounds, stream);
+  return dealOrders({.places = places, .rounds = rounds}, stream);
 }
 
 stats::TriangleOrder sides(const FlightOrder& flight) {
-  return {flight.slots.at(0).value, flight.slots.at(1).value, flight.slots.at(2).value};
+  return {flight.lots.at(0).value, flight.lots.at(1).value, flight.lots.at(2).value};
 }
 
 }  // namespace

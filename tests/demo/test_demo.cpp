@@ -23,9 +23,9 @@ std::string onDisk(const std::string& name) {
 std::pair<int, int> counted(const RevealedSession& session) {
   int right = 0, trials = 0;
   for (const auto& flight : session.panel) {
-    if (flight.voided || !flight.chosen) continue;
+    if (flight.voided || !flight.isAnswered()) continue;
     ++trials;
-    const auto& mine = flight.poured.at(flight.chosen->value - 1);
+    const auto& mine = flight.poured.at(flight.picks.front().value - 1);
     right += std::ranges::count(flight.poured, mine) == 1;
   }
   return {right, trials};

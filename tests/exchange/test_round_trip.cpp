@@ -34,7 +34,7 @@ TEST_CASE("A session that was told elsewhere is the same here") {
   CHECK(here.sealMark == there.sealMark);
   REQUIRE(here.panel.size() == there.panel.size());
   for (std::size_t i = 0; i < here.panel.size(); ++i) {
-    CHECK(here.panel[i].chosen == there.panel[i].chosen);
+    CHECK(here.panel[i].picks == there.panel[i].picks);
     CHECK(here.panel[i].poured == there.panel[i].poured);
     CHECK(here.panel[i].words == there.panel[i].words);
     CHECK(here.panel[i].voided == there.panel[i].voided);

@@ -139,7 +139,7 @@ TEST_CASE("Tables go out with a codebook that explains every column, and read ba
   const RevealedSession revealed = session::revealed(*told.store, told.session);
   CHECK(trials.rows.size() == revealed.panel.size() + revealed.makers.size());
   for (const auto& row : trials.rows)
-    if (!trials.text(row, "right").empty()) CHECK((trials.text(row, "chosen") == trials.text(row, "odd")) == (trials.text(row, "right") == "1"));
+    if (!trials.text(row, "right").empty()) CHECK((trials.text(row, "chosen") == trials.text(row, "right_cups")) == (trials.text(row, "right") == "1"));
   CHECK(std::ranges::any_of(cups.rows, [&](const CsvRow& row) { return cups.text(row, "poured") == "not sure"; }));
   CHECK(std::ranges::any_of(answers.rows, [&](const CsvRow& row) { return answers.text(row, "words").find("bl\xc3\xa5" "b\xc3\xa6r") != std::string::npos; }));
 }

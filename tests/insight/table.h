@@ -1,6 +1,6 @@
 #pragma once
 
-#include "domain/revealed.h"
+#include "domain/trial.h"
 #include "stats/designs.h"
 
 #include <optional>
@@ -23,6 +23,12 @@ inline RevealedSession session(int rounds, Claim claim) {
   return made;
 }
 
+/// Where the odd cup of a triangle stands, by what was poured.
+inline std::optional<Position> oddAsPoured(const RevealedFlight& flight) {
+  const auto right = rightCups(Plan{}, flight);
+  return right && right->size() == 1 ? std::optional(right->front()) : std::nullopt;
+}
+
 /// One answered flight: right or wrong, the orders taken in turn; locked at the next number.
 template <class Flight>
 Flight flight(int place, int round, bool right, int lockedAt) {
@@ -36,7 +42,7 @@ Flight flight(int place, int round, bool right, int lockedAt) {
     made.poured.push_back(Slot{side});
   }
   const int odd = *stats::oddCup(order) + 1;
-  made.chosen = Position{right ? odd : odd % 3 + 1};
+  made.picks = {Position{right ? odd : odd % 3 + 1}};
   return made;
 }
 

@@ -71,9 +71,9 @@ TEST_CASE("poured wrong: as poured counts, and three alike are void") {
   auto session = twelveOf18();
   auto& flight = session.panel.front();
   // Turn the odd cup's flight round: the other two now hold the odd lot's partner, so another cup becomes the odd one.
-  const int odd = oddAsPoured(flight)->value, other = odd % 3 + 1;
+  const int odd = table::oddAsPoured(flight)->value, other = odd % 3 + 1;
   std::swap(flight.poured[odd - 1], flight.poured[other - 1]);
-  CHECK(oddAsPoured(flight)->value == other);
+  CHECK(table::oddAsPoured(flight)->value == other);
   const Findings moved = findingsOf(session);
   CHECK(moved.all.trials == 18);
   CHECK(moved.all.right == 11);  // this answer had been right
@@ -97,17 +97,17 @@ TEST_CASE("one cup of the other lot may leave two alike and one odd") {
   auto& flight = session.panel.front();
   flight.drawn = {Slot{1}, Slot{2}, Slot{2}};
   flight.poured = {Slot{1}, Slot{1}, Slot{2}};
-  flight.chosen = Position{3};
-  CHECK(oddAsPoured(flight) == Position{3});
+  flight.picks = {Position{3}};
+  CHECK(table::oddAsPoured(flight) == Position{3});
   CHECK(findingsOf(session).all.right == 5);
-  flight.chosen = Position{1};
+  flight.picks = {Position{1}};
   CHECK(findingsOf(session).all.right == 4);
 }
 
 TEST_CASE("void and missing flights are counted, and the needed number follows from who answered") {
   auto session = twelveOf18();
   session.panel[0].voided = VoidReason::mixedUp;
-  session.panel[1].chosen.reset();
+  session.panel[1].picks.clear();
   session.panel[1].lockedAt = Seq{0};
   session.people[0].left = true;
   const Findings f = findingsOf(session);
@@ -126,7 +126,7 @@ TEST_CASE("somebody erased leaves no gap, only the note that there was one") {
   session.people[5].erased = true;
   session.erasedPeople = 1;
   for (auto& flight : session.panel)
-    if (flight.place == Place{6}) flight.chosen.reset();
+    if (flight.place == Place{6}) flight.picks.clear();
   const Findings f = findingsOf(session);
   CHECK(f.all.trials == 15);
   CHECK(f.missing == 0);
@@ -162,8 +162,8 @@ TEST_CASE("deviations are listed once each, with how many") {
 TEST_CASE("a habit of the first cup shows in wrong answers only") {
   auto session = table::panel(std::vector<int>(12, 0), 1);
   for (auto& flight : session.panel) {
-    const int odd = oddAsPoured(flight)->value;
-    flight.chosen = Position{odd == 1 ? 2 : 1};
+    const int odd = table::oddAsPoured(flight)->value;
+    flight.picks = {Position{odd == 1 ? 2 : 1}};
   }
   const Findings f = findingsOf(session);
   REQUIRE(f.habit.has_value());
@@ -181,7 +181,7 @@ TEST_CASE("a habit of the first cup shows in wrong answers only") {
   for (int way = 0; way < 4096; ++way) {
     std::vector<int> counts(3, 0);
     for (int k = 0; k < 12; ++k) {
-      const int odd = oddAsPoured(session.panel[k])->value - 1, first = odd == 0 ? 1 : 0, second = odd == 2 ? 1 : 2;
+      const int odd = table::oddAsPoured(session.panel[k])->value - 1, first = odd == 0 ? 1 : 0, second = odd == 2 ? 1 : 2;
       ++counts[(way >> k) & 1 ? second : first];
     }
     as += distance(counts) >= distance(f.habit->counts);

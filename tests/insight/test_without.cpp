@@ -1,3 +1,4 @@
+#include "domain/trial.h"
 #include "insight/beside.h"
 #include "insight/findings.h"
 
@@ -30,7 +31,7 @@ TEST_CASE("told by look or fizz: with and without, the weaker is printed") {
   auto session = twelveOf18();
   int named = 0;
   for (auto& flight : session.panel) {
-    const bool right = flight.chosen == oddAsPoured(flight);
+    const bool right = *isRight(session.plan, flight);
     flight.clue = right && named < 4 ? (named++ % 2 ? Clue::look : Clue::fizz) : Clue::taste;
     flight.sureness = right ? Sureness::sure : Sureness::guess;
   }
@@ -62,7 +63,7 @@ TEST_CASE("told by look or fizz: with and without, the weaker is printed") {
 TEST_CASE("3 of 12 right by look: below a third, shown with and without") {
   auto session = twelveOf18();
   int named = 0;
-  for (auto& flight : session.panel) flight.clue = flight.chosen == oddAsPoured(flight) && named++ < 3 ? Clue::look : Clue::smell;
+  for (auto& flight : session.panel) flight.clue = *isRight(session.plan, flight) && named++ < 3 ? Clue::look : Clue::smell;
   const Findings f = findingsOf(session);
   CHECK_FALSE(f.mostlyByLookOrFizz);
   CHECK(f.withoutLookOrFizz->right == 9);

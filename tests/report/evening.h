@@ -57,7 +57,7 @@ inline RevealedSession evening(const std::string& odd = {}) {
   }
   session.panel[0].words = "waxy" + odd;
   session.panel[1].voided = VoidReason::mixedUp;
-  session.panel[4].chosen.reset();
+  session.panel[4].picks.clear();
   session.panel[6].words = "soapy" + odd;
   session.said.push_back({Seq{290}, 1709255000000, {}, "cardboard" + odd});
   session.log = {{Seq{1}, 1709251200000, Event::sealed, {}, {}}, {Seq{9}, 1709254800000, Event::opened, {}, {}}, {Seq{30}, 1709256000000, Event::spilled, Place{2}, Round{1}}};

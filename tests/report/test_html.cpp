@@ -24,7 +24,7 @@ TEST_CASE("a report holds what a test report holds") {
   CHECK(tests::whatIsWrong(text) == "");
   // Purpose, risk and limit set before, lots with age and storage, volume, tasters' number, orders, rounds, answers, exact p, interval, power,
   // conclusion, deviations, openings, commitment and seal mark: ISO 4120:2021, clause on the test report (its list from memory), and common practice.
-  for (const char* word : {"Purpose: can anyone tell them apart?", "Risk of a false alarm (alpha): 5 times in 100", "fewer than 3 in 10 set before", "Heather mead, bottled in February",
+  for (const char* word : {"Purpose: Can anyone tell them apart?", "Risk of a false alarm (alpha): 5 times in 100", "fewer than 3 in 10 set before", "Heather mead, bottled in February",
                            "29 days", "cellar, 12 C", "12.5 %", "30 mL in each cup", "4 people in the panel", "ABB", "3 rounds", "Answers that count: 10", "Missing: 1", "Set aside: 1",
                            "exact p, one-sided", "Power: a difference that half", "1 cup was spilled", "The pour sheet was opened 3 times.", "kapo rilu 7",
                            "978d238643285b017f7dc21e34b52760738d0102b58359efb385f8fb2999edc2", "after ISO 4120:2021, not certified", "Not recorded: vessel, temperature",

@@ -45,7 +45,7 @@ TEST_CASE("name and words can be forgotten; the answers stay and the chain holds
   CHECK(result.panel.size() == 6);
   const auto flight = std::ranges::find(result.panel, Place{1}, &PanelFlight::place);
   CHECK(flight->words.empty());
-  CHECK(flight->chosen == Position{1});
+  CHECK(flight->picks == std::vector{Position{1}});
   const session::Verification verification = session::verify(*evening.store, evening.session);
   CHECK(verification.holds());
   CHECK(verification.erased == 1);
@@ -120,7 +120,7 @@ TEST_CASE("whoever is forgotten while the table is open has left it: nobody wait
   CHECK(session::verify(*evening.store, evening.session).holds());
   const RevealedSession result = session::revealed(*evening.store, evening.session);
   CHECK(std::ranges::none_of(result.panel, [](const PanelFlight& flight) { return flight.place == Place{3}; }));
-  CHECK(std::ranges::count_if(result.panel, [](const PanelFlight& flight) { return flight.place == Place{2} && flight.chosen; }) == 1);
+  CHECK(std::ranges::count_if(result.panel, [](const PanelFlight& flight) { return flight.place == Place{2} && flight.isAnswered(); }) == 1);
 }
 
 TEST_CASE("a plan that is still being made forgets the person, and the brewer's own words with the brewer") {

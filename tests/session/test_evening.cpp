@@ -52,7 +52,7 @@ TEST_CASE("a whole evening, from plan to a verified reveal") {
   CHECK(result.pourSheetOpenings == 1);
   for (const PanelFlight& flight : result.panel) {
     REQUIRE(flight.drawn.size() == 3);
-    CHECK(flight.chosen == Position{1 + (flight.place.value + flight.round.value) % 3});
+    CHECK(flight.picks == std::vector{Position{1 + (flight.place.value + flight.round.value) % 3}});
     // The sheet that the pourer saw says the same as the key.
     for (int position = 1; position <= 3; ++position) {
       const auto line = std::ranges::find_if(sheet.placeByPlace, [&](const session::PourLine& each) {

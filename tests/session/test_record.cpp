@@ -42,7 +42,7 @@ TEST_CASE("a record goes into another store and says the same there") {
   for (std::size_t i = 0; i < here.panel.size(); ++i) {
     CHECK(there.panel[i].drawn == here.panel[i].drawn);
     CHECK(there.panel[i].poured == here.panel[i].poured);
-    CHECK(there.panel[i].chosen == here.panel[i].chosen);
+    CHECK(there.panel[i].picks == here.panel[i].picks);
     CHECK(there.panel[i].words == here.panel[i].words);
   }
   CHECK(there.decision == here.decision);

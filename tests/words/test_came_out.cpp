@@ -123,7 +123,7 @@ TEST_CASE("what was told by look or fizz weakens the verdict, or its headline") 
   int marked = 0;
   for (PanelFlight& flight : session.panel) {
     flight.clue = Clue::taste;
-    const bool right = insight::oddAsPoured(flight) == flight.chosen;
+    const bool right = flight.picks == std::vector{table::oddAsPoured(flight).value()};
     if (right && marked < 5) {
       flight.clue = marked < 3 ? Clue::fizz : Clue::look;
       ++marked;
@@ -177,7 +177,7 @@ TEST_CASE("alone, the verdict is about you and nobody else") {
   CHECK_THAT(out.notSaid, Catch::StartsWith("You can tell. It does not say that other people can"));
   CHECK_THAT(out.range, Catch::StartsWith("In how many of your tastings you can tell: from "));
   CHECK_THAT(joined(out.lines()), !Catch::Contains("people like these"));
-  for (MakerFlight& flight : session.makers) flight.chosen = Position{insight::oddAsPoured(flight)->value % 3 + 1};
+  for (MakerFlight& flight : session.makers) flight.picks = {Position{table::oddAsPoured(flight)->value % 3 + 1}};
   CHECK_THAT(outOf(session).missed, Catch::Contains("that you can taste half the time"));
 }
 

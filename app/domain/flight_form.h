@@ -1,0 +1,44 @@
+#pragma once
+
+#include "domain/plan.h"
+
+namespace oddglass {
+
+/// How a flight of a method stands before a taster and what they answer: facts of the method, nothing of the key.
+struct FlightForm {
+  int cups = 0;           ///< in one flight, the marked one among them
+  bool hasMarked = false; ///< the first cup is marked, and everybody knows that it is the one to compare with
+  int picks = 0;          ///< how many cups are picked; 0 where the answer is a word
+  bool saysSame = false;  ///< "the same" or "not the same" is answered
+  bool hasRight = true;   ///< an answer can be right; a preference cannot
+};
+
+/// Source: ISO 4120 (triangle), ISO 10399 (duo-trio), ISO 5495 (pair); tetrad, two-out-of-five, 3-AFC, same-different, A-not-A: ISO 6658 and *common practice*.
+constexpr FlightForm formOf(Method method) {
+  switch (method) {
+    case Method::triangle: return {3, false, 1, false, true};
+    case Method::duoTrio: return {3, true, 1, false, true};
+    case Method::tetrad: return {4, false, 2, false, true};
+    case Method::twoOutOfFive: return {5, false, 2, false, true};
+    case Method::pair: return {2, false, 1, false, true};
+    case Method::threeAfc: return {3, false, 1, false, true};
+    case Method::sameDifferent: return {2, false, 0, true, true};
+    case Method::aNotA: return {2, true, 0, true, true};
+    case Method::preference: return {2, false, 0, false, false};
+  }
+  return {};
+}
+
+/// True where one named thing is compared, and so a lot has to be expected to have more of it.
+constexpr bool namesAThing(Method method) { return method == Method::pair || method == Method::threeAfc; }
+
+/// True where three lots may be compared in three pairs: a right answer that needs no named thing.
+constexpr bool comparesThree(Method method) { return method == Method::triangle || method == Method::duoTrio || method == Method::tetrad; }
+
+/// True where a preference may be asked after the choice.
+constexpr bool mayAlsoPrefer(Method method) { return formOf(method).hasRight && formOf(method).picks > 0; }
+
+/// The questions of a sheet, in their order, numbered from 1: the choice, sureness, how they knew, what was liked better, a comment.
+std::vector<SheetItem> sheetOf(Method method, bool mayHaveNone, bool alsoPrefer);
+
+}  // namespace oddglass
