@@ -1,8 +1,7 @@
 #include "blinding/orders.h"
 
-#include "domain/flight_form.h"
 #include "domain/problem.h"
-#include "stats/designs.h"
+#include "stats/design/servings.h"
 
 #include <algorithm>
 #include <array>
@@ -18,20 +17,22 @@ void needWithin(int value, int low, int high, const char* argument) {
     throw Problem(Trouble::outOfRange, argument, {{"text", std::to_string(value)}, {"low", std::to_string(low)}, {"high", std::to_string(high)}});
 }
 
-// All sequences of `cups` lots with `ofFirst` cups of lot 1, in rising order.
-std::vector<Order> arrangements(int cups, int ofFirst) {
-  Order order(static_cast<std::size_t>(cups), Slot{2});
-  std::fill_n(order.begin(), ofFirst, Slot{1});
-  std::vector<Order> all;
-  do all.push_back(order);
-  while (std::ranges::next_permutation(order).found);
-  return all;
-}
-
-std::vector<Order> together(std::vector<Order> all, const std::vector<Order>& more) {
-  all.insert(all.end(), more.begin(), more.end());
-  std::ranges::sort(all);
-  return all;
+stats::Serving servingOf(const Deal& deal) {
+  const bool second = deal.expected == Slot{2};
+  switch (deal.method) {
+    case Method::triangle: return stats::Serving::triangle;
+    case Method::duoTrio:
+      if (!deal.marked) return stats::Serving::duoTrio;
+      return *deal.marked == Slot{1} ? stats::Serving::duoTrioAlwaysA : stats::Serving::duoTrioAlwaysB;
+    case Method::tetrad: return stats::Serving::tetrad;
+    case Method::twoOutOfFive: return stats::Serving::twoOutOfFive;
+    case Method::pair: return stats::Serving::pair;
+    case Method::threeAfc: return second ? stats::Serving::threeAfcOfB : stats::Serving::threeAfcOfA;
+    case Method::sameDifferent: return stats::Serving::sameDifferent;
+    case Method::aNotA: return stats::Serving::aNotALearned;
+    case Method::preference: return stats::Serving::preference;
+  }
+  throw Problem(Trouble::doesNotFit, "method");
 }
 
 // Gives each item of a block of `kinds` an index of its own, at random; for all places in turn.
@@ -59,31 +60,15 @@ Order between(const Order& sides, const std::pair<Slot, Slot>& lots) {
 }  // namespace
 
 std::vector<std::vector<Slot>> ordersOf(const Deal& deal) {
-  switch (deal.method) {
-    case Method::triangle: {
-      std::vector<Order> all;
-      for (const auto& order : stats::triangleOrders) all.push_back({Slot{order[0]}, Slot{order[1]}, Slot{order[2]}});
-      return all;
-    }
-    case Method::tetrad: return arrangements(4, 2);
-    case Method::twoOutOfFive: return together(arrangements(5, 2), arrangements(5, 3));
-    case Method::pair:
-    case Method::preference: return arrangements(2, 1);
-    case Method::threeAfc: return arrangements(3, deal.expected == Slot{2} ? 2 : 1);
-    case Method::sameDifferent: return together(arrangements(2, 1), {{Slot{1}, Slot{1}}, {Slot{2}, Slot{2}}});
-    case Method::duoTrio:
-    case Method::aNotA: {
-      std::vector<Order> all;
-      for (Slot marked : {Slot{1}, Slot{2}}) {
-        if (deal.marked && *deal.marked != marked) continue;
-        const Slot other{3 - marked.value};
-        if (deal.method == Method::duoTrio) all = together(all, {{marked, marked, other}, {marked, other, marked}});
-        else all = together(all, {{marked, marked}, {marked, other}});
-      }
-      return all;
-    }
+  // What A-not-A teaches is side 1 in the list; where the plan marks the other lot, the two change their names.
+  const bool isSwapped = deal.method == Method::aNotA && deal.marked == Slot{2};
+  std::vector<Order> all;
+  for (const stats::CupOrder& sides : stats::served(servingOf(deal)).orders) {
+    Order order;
+    for (stats::Side side : sides) order.push_back(Slot{isSwapped ? 3 - side : side});
+    all.push_back(std::move(order));
   }
-  return {};
+  return all;
 }
 
 std::vector<FlightOrder> dealOrders(const Deal& deal, Stream& orders) {

@@ -27,9 +27,11 @@ struct Deal {
   int rounds = 1;                ///< flights of each taster in all, a multiple of `comparisons`
 };
 
-/// The orders of a method as lots 1 and 2, from the first cup on; the marked cup is the first one. In this order they are dealt:
-/// triangle ABB BAB BBA AAB ABA BAA; every other method in rising order of its digits (a tetrad 1122 1212 1221 2112 2121 2211).
-/// Sources: ISO 4120, ISO 10399, ISO 5495; by counting for the others.
+/// The orders of a method as lots 1 and 2, from the first cup on; a marked cup is the first one. They are those of
+/// stats/design/servings.h, in that order:
+/// triangle 122 212 221 112 121 211; tetrad 1122 1212 1221 2112 2121 2211; pair and preference 12 21; same-different 11 22 12 21;
+/// two-out-of-five 11222 ... 22211, then 11122 ... 22111, each in rising order; duo-trio 112 121 212 221, of which a constant reference
+/// leaves those that begin with its lot; 3-AFC 122 212 221 for lot 1, 112 121 211 for lot 2; A-not-A 11 12 for lot 1, 22 21 for lot 2.
 std::vector<std::vector<Slot>> ordersOf(const Deal& deal);
 
 /// Deals the orders over the places, for each round by itself. With k orders places 1 to k get each order once, k + 1 to 2k get each once,
