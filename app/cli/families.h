@@ -25,5 +25,6 @@ void describeLean(CLI::App& app, Command::Work& chosen);
 void describeExpect(CLI::App& app, Command::Work& chosen);
 void describeAlike(CLI::App& app, Command::Work& chosen);
 void describeOrder(CLI::App& app, Command::Work& chosen);
+void describeTrend(CLI::App& app, Command::Work& chosen);
 
 }  // namespace oddglass::cli

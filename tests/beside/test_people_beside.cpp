@@ -44,7 +44,7 @@ ScoreRows panelOf(beside::Seeded& chance, int tasters, int samples, int rounds) 
   return rows;
 }
 
-const char* reliabilityInR = R"(
+const char* reliabilityInR = R"R(
 m <- tapply(d$y, list(d$s, d$t), mean); n <- nrow(m); k <- ncol(m)
 a <- anova(lm(as.vector(m) ~ factor(row(m)) + factor(col(m))))[["Mean Sq"]]
 icc <- (a[1] - a[3]) / (a[1] + (k - 1) * a[3] + k * (a[2] - a[3]) / n)
@@ -54,7 +54,7 @@ f1 <- qf(.975, n - 1, df); f2 <- qf(.975, df, n - 1); w <- k * a[2] + (k * n - k
 low <- n * (a[1] - f1 * a[3]) / (f1 * w + n * a[1]); high <- n * (f2 * a[1] - a[3]) / (w + n * f2 * a[1])
 V <- cov(m); alpha <- k / (k - 1) * (1 - sum(diag(V)) / sum(V))
 out(list(icc = icc, low = low, high = high, many = (a[1] - a[3]) / (a[1] + (a[2] - a[3]) / n), alpha = alpha))
-)";
+)R";
 
 void compareReliability(const ScoreRows& rows) {
   const Json theirs = beside::inR(frame(rows) + reliabilityInR);
@@ -83,14 +83,14 @@ TEST_CASE("levels, spread, repeats, discrimination and agreement of tasters besi
   if (!beside::hasR("lme4")) return;
   beside::Seeded chance(4102);
   const ScoreRows rows = panelOf(chance, 6, 6, 3);
-  const Json theirs = beside::inR(frame(rows) + R"(
+  const Json theirs = beside::inR(frame(rows) + R"R(
     suppressMessages(library(lme4))
     m <- aggregate(y ~ t + s, d, mean); w <- tapply(d$y, list(d$s, d$t), mean)
     r <- ranef(lmer(y ~ s + (1 | t), m, control = lmerControl(optCtrl = list(xtol_rel = 1e-12, ftol_abs = 1e-14))))$t[, 1]
     a <- lapply(split(d, d$t), function(x) anova(lm(y ~ s, x)))
     out(list(level = colMeans(w) - mean(w), shrunk = r, spread = apply(w, 2, sd), repeats = sqrt(sapply(a, function(x) x[["Mean Sq"]][2])),
              F = sapply(a, function(x) x[["F value"]][1]), p = sapply(a, function(x) x[["Pr(>F)"]][1]),
-             agreement = sapply(1:6, function(i) cor(w[, i], rowMeans(w[, -i]))))))");
+             agreement = sapply(1:6, function(i) cor(w[, i], rowMeans(w[, -i]))))))R");
   const auto ours = tasterMeasures(rows);
   for (std::size_t t = 0; t < 6; ++t) {
     CHECK_THAT(ours[t].level.value(), WithinAbs(theirs["level"][t].get<double>(), 1e-9));
@@ -110,10 +110,10 @@ TEST_CASE("levels of tasters with missing samples beside R's additive fit") {
   ScoreRows rows;
   for (std::size_t i = 0; i < full.response.size(); ++i)
     if (i % 4 != 1) rows::add(rows, full.taster.of[i], full.sample.of[i], full.response[i]);
-  const Json theirs = beside::inR(frame(rows) + R"(
+  const Json theirs = beside::inR(frame(rows) + R"R(
     f <- lm(y ~ t + s, d); b <- c(0, coef(f)[2:7]); a <- anova(lm(y ~ s, d), f)
     k <- max(0, 1 - (a$RSS[2] / a$Res.Df[2]) / (a[["Sum of Sq"]][2] / a$Df[2]))
-    out(list(level = b - mean(b), shrunk = k * (b - mean(b)))))");
+    out(list(level = b - mean(b), shrunk = k * (b - mean(b)))))R");
   const auto ours = tasterMeasures(rows);
   for (std::size_t t = 0; t < 7; ++t) {
     CHECK_THAT(ours[t].level.value(), WithinAbs(theirs["level"][t].get<double>(), 1e-9));
@@ -133,9 +133,9 @@ TEST_CASE("lean with missing visits beside R's person effects") {
         differences.push_back({person, session, chance.normal() + 0.2 * person});
         d.push_back(differences.back().difference), p.push_back(person), s.push_back(session);
       }
-    const Json theirs = beside::inR("d <- " + beside::forR(d) + "; p <- factor(" + beside::forR(p) + "); s <- factor(" + beside::forR(s) + R"()
+    const Json theirs = beside::inR("d <- " + beside::forR(d) + "; p <- factor(" + beside::forR(p) + "); s <- factor(" + beside::forR(s) + R"R()
       b <- c(0, coef(lm(d ~ p + s))[2:6]); f <- b[-1]; k <- length(f); se <- sd(f) * sqrt(1 + 1 / k); e <- b[1] - mean(f)
-      out(list(estimate = e, se = se, low = e - qt(.975, k - 1) * se, p = 2 * pt(-abs(e / se), k - 1))))");
+      out(list(estimate = e, se = se, low = e - qt(.975, k - 1) * se, p = 2 * pt(-abs(e / se), k - 1))))R");
     const MakerContrast ours = makerContrast(differences, 0, 0.95);
     CHECK_THAT(ours.lean.estimate.value(), WithinAbs(number(theirs["estimate"]), 1e-9));
     CHECK_THAT(ours.lean.se.value(), WithinRel(number(theirs["se"]), 1e-9));
@@ -150,9 +150,9 @@ TEST_CASE("alike within a limit beside R's and SciPy's t tests") {
   for (int i = 0; i < 9; ++i) differences.push_back(0.2 + 0.6 * chance.normal());
   const Alike ours = pairedAlike(differences, 0.8, 0.05);
   if (beside::hasR()) {
-    const Json theirs = beside::inR("x <- " + beside::forR(differences) + R"(
+    const Json theirs = beside::inR("x <- " + beside::forR(differences) + R"R(
       i <- t.test(x, conf.level = .9)$conf.int
-      out(list(p = max(t.test(x, mu = -.8, alternative = "greater")$p.value, t.test(x, mu = .8, alternative = "less")$p.value), low = i[1], high = i[2])))");
+      out(list(p = max(t.test(x, mu = -.8, alternative = "greater")$p.value, t.test(x, mu = .8, alternative = "less")$p.value), low = i[1], high = i[2])))R");
     CHECK_THAT(ours.pValue.value(), WithinRel(number(theirs["p"]), 1e-9));
     CHECK_THAT(ours.low.value(), WithinAbs(number(theirs["low"]), 1e-9));
     CHECK_THAT(ours.high.value(), WithinAbs(number(theirs["high"]), 1e-9));
@@ -175,11 +175,11 @@ TEST_CASE("hits against the Poisson-binomial beside NumPy's convolution") {
     cameTrue.push_back(chance.uniform() < p.back() * p.back());
     outcome.push_back(cameTrue.back());
   }
-  const Json theirs = beside::inPython("import json, numpy as n\np = n.array(" + beside::forPython(p) + "); o = n.array(" + beside::forPython(outcome) + R"()
+  const Json theirs = beside::inPython("import json, numpy as n\np = n.array(" + beside::forPython(p) + "); o = n.array(" + beside::forPython(outcome) + R"R()
 m = n.array([1.0])
 for q in p: m = n.convolve(m, [1 - q, q])
 h = int(o.sum())
-print(json.dumps({"p": m[m <= m[h] * (1 + 1e-9)].sum(), "brier": ((p - o) ** 2).mean(), "log": -n.log(n.where(o == 1, p, 1 - p)).mean()})))");
+print(json.dumps({"p": m[m <= m[h] * (1 + 1e-9)].sum(), "brier": ((p - o) ** 2).mean(), "log": -n.log(n.where(o == 1, p, 1 - p)).mean()})))R");
   const Calibration ours = calibration(p, cameTrue, 0.95);
   CHECK_THAT(ours.pValue.value(), WithinRel(theirs["p"].get<double>(), 1e-9));
   CHECK_THAT(ours.brier, WithinRel(theirs["brier"].get<double>(), 1e-12));
@@ -207,14 +207,14 @@ TEST_CASE("first place, carry-over and halo beside R's least squares") {
           second.push_back(rows.response.back() * 0.5 + chance.normal());
         }
     const std::string cells = rounds == 1 ? "s" : "t:s";
-    const Json theirs = beside::inR(frame(rows) + "d$q <- " + beside::forR(doubles(previous)) + "; d$h <- " + beside::forR(second) + R"(
+    const Json theirs = beside::inR(frame(rows) + "d$q <- " + beside::forR(doubles(previous)) + "; d$h <- " + beside::forR(second) + R"R(
       d$flight <- interaction(d$t, d$k); d$first <- as.numeric(d$p == "0")
       for (j in 0:2) d[[paste0("c", j)]] <- (d$q == j) - (d$q == 3)
-      f <- lm(y ~ flight + )" + cells + R"( + first, d); s <- summary(f)$coefficients["first", ]; df <- df.residual(f)
-      g <- lm(y ~ flight + )" + cells + R"( + p + c0 + c1 + c2, d); a <- anova(update(g, . ~ . - c0 - c1 - c2), g)
+      f <- lm(y ~ flight + )R" + cells + R"R( + first, d); s <- summary(f)$coefficients["first", ]; df <- df.residual(f)
+      g <- lm(y ~ flight + )R" + cells + R"R( + p + c0 + c1 + c2, d); a <- anova(update(g, . ~ . - c0 - c1 - c2), g)
       m <- aggregate(cbind(y, h) ~ t + s, d, mean); ry <- resid(lm(y ~ t + s, m)); rh <- resid(lm(h ~ t + s, m)); r <- cor(ry, rh); n <- 8 * 4 - 8 - 4 + 1 - 1
       out(list(estimate = s[1], se = s[2], p = s[4], df = df, c0 = coef(g)["c0"], c3 = -sum(coef(g)[c("c0", "c1", "c2")]), F = a$F[2], df2 = a$Res.Df[2], pF = a[["Pr(>F)"]][2],
-               halo = r, ph = 2 * pt(-abs(r) * sqrt(n / (1 - r^2)), n))))");
+               halo = r, ph = 2 * pt(-abs(r) * sqrt(n / (1 - r^2)), n))))R");
     const OrderEffects ours = orderEffects(rows, previous, 0.95);
     INFO(rounds << " rounds");
     CHECK_THAT(ours.firstPosition.estimate.value(), WithinAbs(number(theirs["estimate"]), 1e-9));

@@ -56,11 +56,11 @@ TimeRows sittings(beside::Seeded& chance, int tasters, int sessions, double miss
 }
 
 void compareIncomplete(const TimeRows& rows) {
-  const Json theirs = beside::inR(frame(rows) + R"(
+  const Json theirs = beside::inR(frame(rows) + R"R(
     suppressMessages(library(lmerTest))
     f <- lmer(y ~ a + (1 | t) + (1 | v), d, control = lmerControl(optCtrl = list(xtol_rel = 1e-12, ftol_abs = 1e-14)))
     s <- summary(f)$coefficients["a", ]; v <- as.data.frame(VarCorr(f)); v <- setNames(v$vcov, v$grp)
-    out(list(estimate = s[1], se = s[2], df = s[3], p = s[5], t = v["t"], v = v["v"], r = v["Residual"])))");
+    out(list(estimate = s[1], se = s[2], df = s[3], p = s[5], t = v["t"], v = v["v"], r = v["Residual"])))R");
   const Trend ours = trend(rows, 0.95);
   CHECK(ours.fit == TrendFit::reml);
   CHECK_THAT(ours.slope.estimate.value(), WithinRel(number(theirs["estimate"]), 1e-5));
@@ -78,10 +78,10 @@ TEST_CASE("complete attendance beside R's line through session means") {
   if (!beside::hasR("lme4")) return;
   beside::Seeded chance(4201);
   for (const TimeRows& rows : {sleepStudy(true), sittings(chance, 6, 5, 0.0), sittings(chance, 4, 9, 0.0)}) {
-    const Json theirs = beside::inR(frame(rows) + R"(
+    const Json theirs = beside::inR(frame(rows) + R"R(
       m <- aggregate(cbind(y, a) ~ v, d, mean); s <- summary(lm(y ~ a, m))$coefficients["a", ]; i <- confint(lm(y ~ a, m))["a", ]
       last <- d$v == m$v[which.max(m$a)]; first <- d$v == m$v[which.min(m$a)]; c <- t.test(d$y[last][order(d$t[last])], d$y[first][order(d$t[first])], paired = TRUE)
-      out(list(estimate = s[1], se = s[2], p = s[4], low = i[1], high = i[2], change = c$estimate, pc = c$p.value)))");
+      out(list(estimate = s[1], se = s[2], p = s[4], low = i[1], high = i[2], change = c$estimate, pc = c$p.value)))R");
     const Trend ours = trend(rows, 0.95);
     CHECK(ours.fit == TrendFit::sessionMeans);
     CHECK_THAT(ours.slope.estimate.value(), WithinRel(number(theirs["estimate"]), 1e-9));
@@ -98,9 +98,9 @@ TEST_CASE("variances over time beside lme4, where none is at zero") {
   if (!beside::hasR("lme4")) return;
   // With complete attendance the components of the table are those of REML as long as all are above zero (Searle, Casella and McCulloch 1992, chapter 4).
   const TimeRows rows = sleepStudy(true);
-  const Json theirs = beside::inR(frame(rows) + R"(
+  const Json theirs = beside::inR(frame(rows) + R"R(
     f <- lme4::lmer(y ~ a + (1 | t) + (1 | v), d, control = lme4::lmerControl(optCtrl = list(xtol_rel = 1e-12, ftol_abs = 1e-14)))
-    v <- as.data.frame(lme4::VarCorr(f)); v <- setNames(v$vcov, v$grp); out(list(t = v["t"], v = v["v"], r = v["Residual"])))");
+    v <- as.data.frame(lme4::VarCorr(f)); v <- setNames(v$vcov, v$grp); out(list(t = v["t"], v = v["v"], r = v["Residual"])))R");
   const Trend ours = trend(rows, 0.95);
   CHECK_THAT(ours.variance.taster.value(), WithinRel(number(theirs["t"]), 1e-4));
   if (ours.variance.isAtZero) CHECK_THAT(number(theirs["v"]), WithinAbs(0.0, 1e-6));
@@ -121,11 +121,11 @@ TEST_CASE("AICc and peak of shapes beside R's lm and natural splines") {
   beside::Seeded chance(4203);
   std::vector<double> age, mean;
   for (int i = 0; i < 11; ++i) age.push_back(1.3 * i + chance.uniform()), mean.push_back(5.0 + 0.9 * age.back() - 0.06 * age.back() * age.back() + 0.4 * chance.normal());
-  const Json theirs = beside::inR("x <- " + beside::forR(age) + "; y <- " + beside::forR(mean) + R"(
+  const Json theirs = beside::inR("x <- " + beside::forR(age) + "; y <- " + beside::forR(mean) + R"R(
     n <- length(y); aicc <- function(f) { k <- length(coef(f)) + 1; n * log(sum(resid(f)^2) / n) + 2 * k + 2 * k * (k + 1) / (n - k - 1) }
     q <- lm(y ~ x + I(x^2)); b <- coef(q); V <- vcov(q); t2 <- qt(.975, n - 3)^2
     r <- sort(Re(polyroot(c(b[2]^2 - t2 * V[2, 2], 4 * (b[2] * b[3] - t2 * V[2, 3]), 4 * (b[3]^2 - t2 * V[3, 3])))))
-    out(list(flat = aicc(lm(y ~ 1)), linear = aicc(lm(y ~ x)), quadratic = aicc(q), spline = aicc(lm(y ~ splines::ns(x, 3))), peak = -b[2] / (2 * b[3]), low = r[1], high = r[2])))");
+    out(list(flat = aicc(lm(y ~ 1)), linear = aicc(lm(y ~ x)), quadratic = aicc(q), spline = aicc(lm(y ~ splines::ns(x, 3))), peak = -b[2] / (2 * b[3]), low = r[1], high = r[2])))R");
   const ShapeChoice ours = chooseShape(age, mean);
   CHECK_THAT(ours.flat.value(), WithinRel(number(theirs["flat"]), 1e-9));
   CHECK_THAT(ours.linear.value(), WithinRel(number(theirs["linear"]), 1e-9));
@@ -142,10 +142,10 @@ TEST_CASE("session means with missing visits beside R's additive fit") {
   if (!beside::hasR()) return;
   beside::Seeded chance(4204);
   const TimeRows rows = sittings(chance, 7, 9, 0.25);
-  const Json theirs = beside::inR(frame(rows) + R"(
+  const Json theirs = beside::inR(frame(rows) + R"R(
     f <- lm(y ~ v + t, d); b <- c(0, coef(f)[2:9]); a <- tapply(d$a, d$v, mean); n <- 9
     aicc <- function(f) { k <- length(coef(f)) + 1; n * log(sum(resid(f)^2) / n) + 2 * k + 2 * k * (k + 1) / (n - k - 1) }
-    out(list(linear = aicc(lm(b ~ a)), quadratic = aicc(lm(b ~ a + I(a^2))))))");
+    out(list(linear = aicc(lm(b ~ a)), quadratic = aicc(lm(b ~ a + I(a^2))))))R");
   const Trend ours = trend(rows, 0.95);
   CHECK_THAT(ours.shape.linear.value(), WithinRel(number(theirs["linear"]), 1e-8));
   CHECK_THAT(ours.shape.quadratic.value(), WithinRel(number(theirs["quadratic"]), 1e-8));
