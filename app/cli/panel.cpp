@@ -40,15 +40,16 @@ void describePanel(CLI::App& app, Command::Work& chosen) {
     const NamedScores scores = readScores(columns);
     const stats::MeanTable means = stats::meanTable(scores.rows);
     stats::Reliability found;
-    std::optional<double> w;
-    std::optional<stats::Reason> reason = means.why, reasonOfW = means.why;
+    stats::Concordance ranks{{}, means.why};
+    std::optional<stats::Reason> reason = means.why;
     if (means.table) {
       found = stats::reliability(stats::twoWay(*means.table), within);
       reason = found.why;
+      ranks = stats::concordance(*means.table);
     }
-    Json json{{"icc2_1", partOf(found.single, reason)}, {"icc2_k", partOf(found.ofPanel, reason)}, {"cronbach_alpha", numberOrNull(found.alpha)}, {"kendall_w", numberOrNull(w)}};
+    Json json{{"icc2_1", partOf(found.single, reason)}, {"icc2_k", partOf(found.ofPanel, reason)}, {"cronbach_alpha", numberOrNull(found.alpha)}, {"kendall_w", numberOrNull(ranks.w)}};
     if (!found.alpha && reason) json["why"] = why(*reason);
-    else if (!w && reasonOfW) json["why"] = why(*reasonOfW);
+    else if (ranks.why) json["why"] = why(*ranks.why);
     json["tasters"] = Json::array();
     const auto tasters = stats::tasterMeasures(scores.rows);
     for (std::size_t t = 0; t < tasters.size(); ++t) json["tasters"].push_back(tasterJson(scores.tasters[t], tasters[t]));

@@ -1,7 +1,9 @@
 #include "stats/panel/panel.h"
 
 #include "stats/panel/cells.h"
+#include "stats/ranks/friedman.h"
 
+#include <cmath>
 #include <set>
 
 namespace oddglass::stats {
@@ -18,6 +20,20 @@ MeanTable meanTable(const ScoreRows& rows) {
   // Cells come by sample and within it by taster, and none is missing.
   for (std::size_t i = 0; i < cells.size(); ++i) table(static_cast<Eigen::Index>(i / tasters.size()), static_cast<Eigen::Index>(i % tasters.size())) = cells[i].mean;
   return {std::move(table), {}};
+}
+
+Concordance concordance(const Eigen::MatrixXd& table) {
+  const double size = table.cwiseAbs().maxCoeff(), grain = size > 0.0 ? 1e-10 * size : 1.0;
+  std::vector<double> values;
+  Factor sample{{}, static_cast<int>(table.rows())}, taster{{}, static_cast<int>(table.cols())};
+  for (Eigen::Index t = 0; t < table.cols(); ++t)
+    for (Eigen::Index s = 0; s < table.rows(); ++s) {
+      values.push_back(std::round(table(s, t) / grain));
+      sample.of.push_back(static_cast<int>(s));
+      taster.of.push_back(static_cast<int>(t));
+    }
+  const Friedman found = friedman(rankBlocks(values, sample, taster));
+  return {found.kendallW, found.kendallW ? std::nullopt : std::optional(found.why.value_or(Reason::allTied))};
 }
 
 }  // namespace oddglass::stats

@@ -1,4 +1,4 @@
-#include "stats/panel/reliability.h"
+#include "stats/panel/panel.h"
 
 #include "stats/cases.h"
 #include "stats/error.h"
@@ -20,8 +20,7 @@ Eigen::MatrixXd tableOf(const checks::Json& data) {
 
 }  // namespace
 
-// Sources beside each case in agreement.json. Left out: Krippendorff's alpha and the kappas, which are for categories and not offered; Kendall's W, which the
-// tests of ranks look at.
+// Sources beside each case in agreement.json. Left out: Krippendorff's alpha and the kappas, which are for categories and not offered.
 TEST_CASE("agreement of a panel: published tables") {
   int looked = 0;
   for (const auto& c : checks::family("agreement")) {
@@ -52,11 +51,17 @@ TEST_CASE("agreement of a panel: published tables") {
       CHECK_THAT(reliability(twoWay(tableOf(c["inputs"]["data"])), 0.95).alpha.value(), WithinAbs(out["alpha_raw"].get<double>(), tolerance));
       checks::requireAllSeen(out, {"alpha_raw", "alpha_std"});  // the standardised alpha is not offered
       ++looked;
+    } else if (id.starts_with("kendallW")) {
+      const Concordance found = concordance(tableOf(c["inputs"]["judges_x_objects"]).transpose());
+      CHECK_THAT(found.w.value(), WithinAbs(out["W_tie_corrected"].get<double>(), 1e-8));
+      // Chi-square and its p are Friedman's, with the tests of ranks; the uncorrected W and the mean Spearman are not offered.
+      checks::requireAllSeen(out, {"W_tie_corrected", "W_uncorrected", "chi2", "p", "mean_spearman"});
+      ++looked;
     } else {
-      REQUIRE((id.starts_with("krippendorff") || id.starts_with("gwet") || id.starts_with("kendallW")));
+      REQUIRE((id.starts_with("krippendorff") || id.starts_with("gwet")));
     }
   }
-  CHECK(looked == 3);
+  CHECK(looked == 7);
 }
 
 TEST_CASE("agreement may be below zero and is not clipped") {
@@ -78,6 +83,8 @@ TEST_CASE("agreement without spread is not a number") {
   CHECK_FALSE(flat.ofPanel.estimate);
   CHECK_FALSE(flat.alpha);
   CHECK(flat.why == Reason::noSpread);
+  CHECK_FALSE(concordance(Eigen::MatrixXd::Constant(4, 3, 5.1)).w);
+  CHECK(concordance(Eigen::MatrixXd::Constant(4, 3, 5.1)).why == Reason::allTied);
   Eigen::MatrixXd same(3, 3);
   same << 1, 1, 1, 2, 2, 2, 4, 4, 4;
   const Reliability perfect = reliability(twoWay(same), 0.95);

@@ -51,28 +51,27 @@ bool coversWithoutSession(const TimeRows& rows) {
   return covers(found->low, found->high);
 }
 
-void requireCoverage(int draws, bool withContrast) {
+void requireCoverage(double day, int draws, bool withContrast) {
   for (const int tasters : {4, 6, 8, 12})
-    for (const int sessions : {5, 8}) {
+    for (const int sessions : {4, 5, 8}) {
       Chance chance(8000 + 100 * tasters + sessions);
       Share complete, incomplete, without;
       for (int draw = 0; draw < draws; ++draw) {
-        const Trend all = trend(sittings(chance, tasters, sessions, 0.5, 0.0), 0.95);
+        const Trend all = trend(sittings(chance, tasters, sessions, day, 0.0), 0.95);
         complete.add(covers(all.slope.low, all.slope.high));
-        const TimeRows some = sittings(chance, tasters, sessions, 0.5, 0.25);
+        const TimeRows some = sittings(chance, tasters, sessions, day, 0.25);
         const Trend holes = trend(some, 0.95);
         incomplete.add(covers(holes.slope.low, holes.slope.high));
         if (withContrast) without.add(coversWithoutSession(some));
       }
-      CAPTURE(tasters, sessions, complete.value(), incomplete.value(), draws);
+      CAPTURE(tasters, sessions, day, complete.value(), incomplete.value(), draws);
       CHECK(std::fabs(complete.value() - 0.95) < complete.slack(0.95));
       CHECK(incomplete.value() > 0.92 - incomplete.slack(0.92));
       CHECK(incomplete.value() < 0.99 + incomplete.slack(0.99));
       if (withContrast) {
         CAPTURE(without.value());
-        CHECK(without.value() < 0.90);
+        CHECK(without.value() < 0.91);
         CHECK(without.value() < incomplete.value());
-        WARN("tasters " << tasters << ", sessions " << sessions << ": complete " << complete.value() << ", incomplete " << incomplete.value() << ", without the session " << without.value());
       }
     }
 }
@@ -136,14 +135,19 @@ void requireFewFalseQuadratics(int draws) {
 }  // namespace
 
 // Coverage of the slope at panels of 4, 6, 8 and 12: exact with everybody there, .92 to .99 where visits are missing.
-TEST_CASE("the slope's interval covers its level") { requireCoverage(120, false); }
+TEST_CASE("the slope's interval covers its level") { requireCoverage(0.5, 200, false); }
 
-TEST_CASE("the slope's interval covers its level, in full, and falls short without the session", "[.long]") { requireCoverage(4'000, true); }
+// With days as far apart as half an answer's own chance, 4 tasters to 12 lose from .89 to .77 when the session is left out.
+TEST_CASE("the slope's interval covers its level in full and falls short without the session", "[.long]") { requireCoverage(0.5, 4'000, true); }
 
-TEST_CASE("the last two sittings are seldom called alike when they are not, beside a control") { requireFalseAlarms(400); }
+TEST_CASE("the slope's interval covers its level in full whether days matter or not", "[.long]") {
+  for (const double day : {0.0, 0.2, 1.0}) requireCoverage(day, 2'000, false);
+}
 
-TEST_CASE("the last two sittings are seldom called alike when they are not, in full", "[.long]") { requireFalseAlarms(20'000); }
+TEST_CASE("the last two sittings are seldom called alike when they are not, beside a control") { requireFalseAlarms(1'000); }
 
-TEST_CASE("a straight line is seldom taken for a curve") { requireFewFalseQuadratics(300); }
+TEST_CASE("the last two sittings are seldom called alike when they are not in full", "[.long]") { requireFalseAlarms(20'000); }
 
-TEST_CASE("a straight line is seldom taken for a curve, in full", "[.long]") { requireFewFalseQuadratics(10'000); }
+TEST_CASE("a straight line is seldom taken for a curve") { requireFewFalseQuadratics(500); }
+
+TEST_CASE("a straight line is seldom taken for a curve in full", "[.long]") { requireFewFalseQuadratics(10'000); }
