@@ -95,7 +95,7 @@ void describeTrend(CLI::App& app, Command::Work& chosen) {
   const auto alpha = alphaOption(command), level = levelOption(command);
   command.does([=](Desk&) -> Answer {
     const double within = level->openShareOr(0.95), risk = limitRisk(*alpha);
-    const std::optional<double> most = limit->isGiven() ? std::optional(limitOf(*limit)) : std::nullopt;
+    const double most = limit->isGiven() ? limitOf(*limit) : 0.0;
     const stats::TimeRows rows = readTime(columns);
     const stats::Trend found = stats::trend(rows, within);
     Json json{{"model", modelJson(found)}, {"slope", estimatedJson(found.slope)}, {"aicc", aiccJson(found.shape)}, {"shape", shapeName(found.shape.chosen)}};
@@ -103,7 +103,7 @@ void describeTrend(CLI::App& app, Command::Work& chosen) {
     json["peak"] = peakJson(found);
     json["change_since_first"] = estimatedJson(found.changeSinceFirst);
     json["change_since_first"]["tasters"] = found.satInBoth;
-    if (most) json["last_two_alike"] = alikeJson(stats::lastTwoAlike(rows, *most, risk), *most, found.isConfounded ? "these two sittings were alike" : "alike");
+    if (limit->isGiven()) json["last_two_alike"] = alikeJson(stats::lastTwoAlike(rows, most, risk), most, found.isConfounded ? "these two sittings were alike" : "alike");
     else json["last_two_alike"] = {{"difference", nullptr}, {"low", nullptr}, {"high", nullptr}, {"limit", nullptr}, {"p_value", nullptr}, {"verdict", nullptr}, {"why", "no limit was given"}};
     json["confounded"] = found.isConfounded;
     json["sessions"] = found.sessions;
