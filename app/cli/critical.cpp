@@ -6,13 +6,14 @@
 
 #include <map>
 #include <string>
+#include <vector>
 
 namespace oddglass::cli {
 namespace {
 
 /// What answers for each name that --of may have; every other name is a method that counts right answers.
 const std::map<std::string, Answer (*)(const CriticalOptions&)>& kinds() {
-  static const std::map<std::string, Answer (*)(const CriticalOptions&)> list{};
+  static const std::map<std::string, Answer (*)(const CriticalOptions&)> list{{"studentized-range", criticalStudentizedRange}, {"dunnett", criticalDunnett}};
   return list;
 }
 
@@ -30,12 +31,16 @@ Answer criticalCount(const CriticalOptions& options) {
 void describeCritical(CLI::App& app, Command::Work& chosen) {
   Command command(app, chosen, "critical", "What a test has to reach at a given risk");
   CriticalOptions options;
-  options.of = command.option("--of", "M", "triangle, duo-trio, tetrad, two-out-of-five, pair, three-afc or preference");
+  options.of = command.option("--of", "M", "triangle, duo-trio, tetrad, two-out-of-five, pair, three-afc, preference, studentized-range or dunnett");
   options.trials = command.option("--trials", "N", "How many trials");
+  options.multiple = multipleOptions(command);
   options.alpha = alphaOption(command);
   command.does([=](Desk&) -> Answer {
-    const auto kind = kinds().find(options.of->text());
-    return kind == kinds().end() ? criticalCount(options) : kind->second(options);
+    std::vector<std::string> names{"triangle", "duo-trio", "tetrad", "two-out-of-five", "pair", "three-afc", "preference"};
+    for (const auto& [name, answer] : kinds()) names.push_back(name);
+    const auto kind = kinds().find(options.of->oneOf(names));
+    if (kind != kinds().end()) return kind->second(options);
+    return criticalCount(options);
   });
 }
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "cli/desk.h"
+#include "cli/multiple.h"
 
 #include <memory>
 
@@ -9,6 +9,7 @@ namespace oddglass::cli {
 /// What `critical` was given. Each kind of test reads the options it needs; they throw Problem empty where one is missing.
 struct CriticalOptions {
   std::shared_ptr<Given> of, trials, alpha;
+  MultipleOptions multiple;
 };
 
 /// The count of right answers (of the larger side, for a preference).

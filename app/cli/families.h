@@ -10,6 +10,7 @@ void describePower(CLI::App& app, Command::Work& chosen);
 void describeLink(CLI::App& app, Command::Work& chosen);
 void describePositions(CLI::App& app, Command::Work& chosen);
 void describeCritical(CLI::App& app, Command::Work& chosen);
+void describeMultiple(CLI::App& app, Command::Work& chosen);
 void describeProportion(CLI::App& app, Command::Work& chosen);
 void describeDrinks(CLI::App& app, Command::Work& chosen);
 void describeShelf(CLI::App& app, Command::Work& chosen);
