@@ -8,6 +8,7 @@
 #include "stats/multiple/studentized_range.h"
 
 #include <algorithm>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,13 @@ int groupsOf(const MultipleOptions& options) { return options.groups->whole(2, 1
 /// Both sides unless one is asked for.
 stats::DunnettPlan planOf(const MultipleOptions& options) {
   return {stats::equalLoads(options.treatments->whole(1, 500)), dfOf(options), options.sides->wholeOr(2, 1, 2) == 2};
+}
+
+template <class Above>
+Answer criticalOf(const std::optional<double>& critical, const Above& above) {
+  Json json{{"critical", numberOrNull(critical)}, {"alpha_actual", critical ? numberOrNull(above(*critical)) : Json()}, {"by", "exact"}};
+  if (!critical) json["why"] = "larger than any number";
+  return {std::move(json), {}};
 }
 
 void describeTail(CLI::App& app, Command::Work& chosen) {
@@ -64,14 +72,13 @@ MultipleOptions multipleOptions(Command& command) {
 
 Answer criticalStudentizedRange(const CriticalOptions& options) {
   const int groups = groupsOf(options.multiple);
-  const double df = dfOf(options.multiple), critical = stats::studentizedRangeCritical(options.alpha->openShareOr(0.05), groups, df);
-  return {Json{{"critical", numberOrNull(critical)}, {"alpha_actual", numberOrNull(stats::studentizedRangeAbove(critical, groups, df))}, {"by", "exact"}}, {}};
+  const double df = dfOf(options.multiple);
+  return criticalOf(stats::studentizedRangeCritical(options.alpha->openShareOr(0.05), groups, df), [&](double q) { return stats::studentizedRangeAbove(q, groups, df); });
 }
 
 Answer criticalDunnett(const CriticalOptions& options) {
   const stats::DunnettPlan plan = planOf(options.multiple);
-  const double critical = stats::dunnettCritical(options.alpha->openShareOr(0.05), plan);
-  return {Json{{"critical", numberOrNull(critical)}, {"alpha_actual", numberOrNull(stats::dunnettAbove(critical, plan))}, {"by", "exact"}}, {}};
+  return criticalOf(stats::dunnettCritical(options.alpha->openShareOr(0.05), plan), [&](double d) { return stats::dunnettAbove(d, plan); });
 }
 
 void describeMultiple(CLI::App& app, Command::Work& chosen) {

@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <map>
 #include <numbers>
 
@@ -121,10 +120,10 @@ double dunnettBelow(double value, const DunnettPlan& plan) {
   return meanOverSpread(plan.df, plan.loads.size(), value > 0.0, [&](double s) { return given.allBelow(value * s); });
 }
 
-double dunnettCritical(double above, const DunnettPlan& plan) {
+std::optional<double> dunnettCritical(double above, const DunnettPlan& plan) {
   requireOpenShare("above", above);
   requirePlan(plan);
-  return whereUpperTailIs(above, plan.isTwoSided ? 0.0 : -std::numeric_limits<double>::infinity(), [&](double d) { return dunnettAbove(d, plan); },
+  return whereUpperTailIs(above, !plan.isTwoSided, [&](double d) { return dunnettAbove(d, plan); },
                           [&](double d) { return dunnettBelow(d, plan); });
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 namespace oddglass::stats {
@@ -23,7 +24,7 @@ std::vector<double> loadsOf(double controlSize, const std::vector<double>& sizes
 double dunnettAbove(double value, const DunnettPlan& plan);
 /// P(largest t <= value), or of the largest |t|.
 double dunnettBelow(double value, const DunnettPlan& plan);
-/// The value that is passed with probability `above`, strictly between 0 and 1.
-double dunnettCritical(double above, const DunnettPlan& plan);
+/// The value that is passed with probability `above`, strictly between 0 and 1; empty where it lies beyond 1e303.
+std::optional<double> dunnettCritical(double above, const DunnettPlan& plan);
 
 }  // namespace oddglass::stats

@@ -62,10 +62,10 @@ double studentizedRangeBelow(double value, int groups, double df) {
   return meanOverSpread(df, static_cast<std::size_t>(groups), true, [&](double s) { return rangeBelow(value * s, groups); });
 }
 
-double studentizedRangeCritical(double above, int groups, double df) {
+std::optional<double> studentizedRangeCritical(double above, int groups, double df) {
   requireOpenShare("above", above);
   requireRange(0.0, groups, df);
-  return whereUpperTailIs(above, 0.0, [&](double q) { return studentizedRangeAbove(q, groups, df); }, [&](double q) { return studentizedRangeBelow(q, groups, df); });
+  return whereUpperTailIs(above, false, [&](double q) { return studentizedRangeAbove(q, groups, df); }, [&](double q) { return studentizedRangeBelow(q, groups, df); });
 }
 
 }  // namespace oddglass::stats

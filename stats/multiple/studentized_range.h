@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 namespace oddglass::stats {
 
 /// The studentized range: the largest minus the smallest of `groups` independent normal values, divided by an independent estimate of their
@@ -11,7 +13,7 @@ namespace oddglass::stats {
 double studentizedRangeAbove(double value, int groups, double df);
 /// P(Q <= value), value 0 or more.
 double studentizedRangeBelow(double value, int groups, double df);
-/// The value that is passed with probability `above`, strictly between 0 and 1.
-double studentizedRangeCritical(double above, int groups, double df);
+/// The value that is passed with probability `above`, strictly between 0 and 1; empty where it lies beyond 1e303.
+std::optional<double> studentizedRangeCritical(double above, int groups, double df);
 
 }  // namespace oddglass::stats
