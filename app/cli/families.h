@@ -27,5 +27,6 @@ void describeExpect(CLI::App& app, Command::Work& chosen);
 void describeAlike(CLI::App& app, Command::Work& chosen);
 void describeOrder(CLI::App& app, Command::Work& chosen);
 void describeTrend(CLI::App& app, Command::Work& chosen);
+void describeScores(CLI::App& app, Command::Work& chosen);
 
 }  // namespace oddglass::cli

@@ -1,5 +1,6 @@
 #include "cli/families.h"
 #include "cli/options.h"
+#include "cli/power_scores.h"
 #include "cli/why.h"
 #include "domain/problem.h"
 #include "stats/power.h"
@@ -57,8 +58,16 @@ void describePowerItself(CLI::App& app, Command::Work& chosen) {
   const auto gamma = command.option("--gamma", "G", "How much people differ, 0 to 1 (0.3)");
   const auto similarity = command.flag("--similarity", "The chance to end alike instead");
   const auto limit = command.option("--limit-pd", "P", "Share of people who may tell, for alikeness");
+  const auto isScores = command.flag("--scores", "A plan of score sheets instead");
+  const ScorePlanOptions scores = scorePlanOptions(command);
   const auto alpha = alphaOption(command);
   command.does([=](Desk&) -> Answer {
+    if (*isScores) {
+      for (const auto& other : {method, trials, difference.pd, difference.dPrime, gamma, limit})
+        if (other->isGiven()) throw Problem(Trouble::notAChoice, other->name, {{"text", other->text()}, {"choices", "options of --scores"}});
+      return scorePowerOf(scores, *rounds, *alpha);
+    }
+    if (scores.anyGiven()) throw Problem(Trouble::empty, "--scores");
     const stats::Method how = methodWithAnswer(*method);
     const double risk = alpha->openShareOr(0.05), spread = gamma->numberOr(stats::usualGamma, 0.0, 1.0);
     if (!*similarity) {
