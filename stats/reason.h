@@ -30,6 +30,7 @@ enum class Reason {
   fewAnswers,      ///< fewer answers than this needs
   repeatedPeople,  ///< somebody answered more than once, and one person's answers are not independent
   confounded,      ///< two things always changed together and cannot be told apart
+  separated,       ///< answers fall apart so cleanly that the best estimate would be infinite
 };
 
 }  // namespace oddglass::stats

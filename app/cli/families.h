@@ -28,5 +28,6 @@ void describeAlike(CLI::App& app, Command::Work& chosen);
 void describeOrder(CLI::App& app, Command::Work& chosen);
 void describeTrend(CLI::App& app, Command::Work& chosen);
 void describeScores(CLI::App& app, Command::Work& chosen);
+void describeRatings(CLI::App& app, Command::Work& chosen);
 
 }  // namespace oddglass::cli

@@ -89,7 +89,7 @@ Answer work(const Command::Work& chosen, Desk& desk) {
 
 constexpr Describe families[]{describeCount, describePower, describeLink, describePositions, describeCritical, describeMultiple, describeProportion, describeDrinks,
                               describeShelf, describePlan, describeSeal, describeTable, describeEnding, describeLooking, describeReport, describeKeeping,
-                              describePanel, describeLean, describeExpect, describeAlike, describeOrder, describeTrend, describeScores};
+                              describePanel, describeLean, describeExpect, describeAlike, describeOrder, describeTrend, describeScores, describeRatings};
 
 }  // namespace
 

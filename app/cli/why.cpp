@@ -30,6 +30,7 @@ std::string why(stats::Reason reason) {
     case stats::Reason::fewAnswers: return "too few answers for this";
     case stats::Reason::repeatedPeople: return "somebody answered more than once, and one person's answers are not independent";
     case stats::Reason::confounded: return "two things always changed together here, so they cannot be told apart";
+    case stats::Reason::separated: return "the answers fall apart so cleanly that no finite estimate fits best";
   }
   return {};
 }

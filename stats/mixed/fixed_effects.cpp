@@ -2,6 +2,8 @@
 
 #include "stats/error.h"
 
+#include <Eigen/QR>
+
 #include <cmath>
 
 namespace oddglass::stats {
@@ -61,6 +63,16 @@ Columns FixedEffects::addProducts(Columns one, Columns other) {
 Eigen::MatrixXd FixedEffects::allZero(Columns part) const {
   Eigen::MatrixXd rowsOf = Eigen::MatrixXd::Zero(part.count, columns());
   for (int i = 0; i < part.count; ++i) rowsOf(i, part.first + i) = 1.0;
+  return rowsOf;
+}
+
+Eigen::MatrixXd FixedEffects::sequential(Columns part) const {
+  const Eigen::HouseholderQR<Eigen::MatrixXd> qr(matrix_);
+  Eigen::MatrixXd rowsOf = Eigen::MatrixXd::Zero(part.count, columns());
+  for (int i = 0; i < part.count; ++i) {
+    const int at = part.first + i;
+    rowsOf.row(i).tail(columns() - at) = qr.matrixQR().row(at).tail(columns() - at) / qr.matrixQR()(at, at);
+  }
   return rowsOf;
 }
 

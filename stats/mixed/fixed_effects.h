@@ -38,6 +38,10 @@ class FixedEffects {
 
   /// Rows of a contrast matrix that ask whether these columns are all zero: `part.count` by `columns()`.
   Eigen::MatrixXd allZero(Columns part) const;
+  /// The same question asked one after another: each column less what those before it account for and what it shares with those after it
+  /// (type I contrasts; rows of the Cholesky factor of X'X, first entry 1). Rows span the same space as `allZero` where nothing comes after the part.
+  /// Source: Goodnight 1979, Am Stat 33:149. Asks for full column rank.
+  Eigen::MatrixXd sequential(Columns part) const;
   /// A row of zeros of the right length, to be filled in.
   Eigen::VectorXd contrast() const { return Eigen::VectorXd::Zero(columns()); }
 

@@ -13,7 +13,10 @@ namespace oddglass::stats {
 
 PenalisedSquares::PenalisedSquares(const Eigen::MatrixXd& x, const std::vector<const Factor*>& terms, const Eigen::VectorXd& y)
     : rows_(static_cast<int>(x.rows())), starts_{0}, xx_(x.transpose() * x), xy_(x.transpose() * y), yy_(y.squaredNorm()) {
-  for (const Factor* term : terms) starts_.push_back(starts_.back() + term->levels);
+  for (const Factor* term : terms) {
+    terms_.insert(terms_.end(), static_cast<std::size_t>(term->levels), static_cast<int>(starts_.size()) - 1);
+    starts_.push_back(starts_.back() + term->levels);
+  }
   const int levels = starts_.back();
   const Eigen::Index p = x.cols();
   zx_ = Rows::Zero(levels, p + 1);
@@ -40,8 +43,6 @@ PenalisedSquares::PenalisedSquares(const Eigen::MatrixXd& x, const std::vector<c
   scaled_ = zz_;
   if (levels > 0) cholesky_.analyzePattern(scaled_);
 }
-
-int PenalisedSquares::termOf(int level) const { return static_cast<int>(std::ranges::upper_bound(starts_, level) - starts_.begin()) - 1; }
 
 Eigen::Block<const PenalisedSquares::Rows> PenalisedSquares::rowsOf(const Rows& all, int term) const {
   const auto k = static_cast<std::size_t>(term);
@@ -86,7 +87,7 @@ double PenalisedSquares::criterion(const MixedPoint& point) const {
 
 Eigen::VectorXd PenalisedSquares::slope(const MixedPoint& point) const { return point.slopeOfLog + (freedom() / point.squares) * point.slopeOfSquares; }
 
-void PenalisedSquares::addSlopes(MixedPoint& point) const {
+void PenalisedSquares::addSlopes(MixedPoint& point) {
   const Eigen::Index p = xx_.cols();
   point.slopeOfLog = Eigen::VectorXd::Zero(terms());
   point.slopeOfSquares = Eigen::VectorXd::Zero(terms());
@@ -102,20 +103,31 @@ void PenalisedSquares::addSlopes(MixedPoint& point) const {
     point.crossings.push_back(crossing);
   }
   // tr(Z_k'V^-1 Z_k) from the inverse where Z'Z has entries: the diagonal of L^-1 (L Z'Z L + I)^-1 L Z'Z.
-  const Sparse l = cholesky_.matrixL().nestedExpression();
-  const Sparse inverse = selectedInverse(l);
-  const auto& place = cholesky_.permutationP().indices();
+  const Sparse inverse = selectedInverse(cholesky_.matrixL().nestedExpression());
+  if (places_.empty()) places_ = placesIn(inverse);
+  for (int column = 0; column < zz_.cols(); ++column) {
+    const int ofColumn = terms_[static_cast<std::size_t>(column)];
+    for (int at = zz_.outerIndexPtr()[column]; at < zz_.outerIndexPtr()[column + 1]; ++at) {
+      const int row = zz_.innerIndexPtr()[at];
+      const double entry = inverse.valuePtr()[places_[static_cast<std::size_t>(at)]] * zz_.valuePtr()[at], ratio = lengths_[column] / lengths_[row];
+      point.slopeOfLog[terms_[static_cast<std::size_t>(row)]] += entry * ratio;
+      if (row != column) point.slopeOfLog[ofColumn] += entry / ratio;
+    }
+  }
+}
+
+std::vector<int> PenalisedSquares::placesIn(const Sparse& inverse) const {
+  const auto& order = cholesky_.permutationP().indices();
+  std::vector<int> places;
   for (int column = 0; column < zz_.cols(); ++column)
     for (int at = zz_.outerIndexPtr()[column]; at < zz_.outerIndexPtr()[column + 1]; ++at) {
       const int row = zz_.innerIndexPtr()[at];
-      const int low = std::max(place[row], place[column]), high = std::min(place[row], place[column]);
+      const int low = std::max(order[row], order[column]), high = std::min(order[row], order[column]);
       const int* first = inverse.innerIndexPtr() + inverse.outerIndexPtr()[high];
       const int* last = inverse.innerIndexPtr() + inverse.outerIndexPtr()[high + 1];
-      const double entry = inverse.valuePtr()[std::lower_bound(first, last, low) - inverse.innerIndexPtr()] * zz_.valuePtr()[at];
-      const double ratio = lengths_[column] / lengths_[row];
-      point.slopeOfLog[termOf(row)] += entry * ratio;
-      if (row != column) point.slopeOfLog[termOf(column)] += entry / ratio;
+      places.push_back(static_cast<int>(std::lower_bound(first, last, low) - inverse.innerIndexPtr()));
     }
+  return places;
 }
 
 std::vector<std::vector<double>> PenalisedSquares::effects(const MixedPoint& point) const {
@@ -150,7 +162,7 @@ std::vector<bool> PenalisedSquares::confounded() const {
   }
   for (int column = 0; column < zz_.cols(); ++column)
     for (int at = zz_.outerIndexPtr()[column]; at < zz_.outerIndexPtr()[column + 1]; ++at) {
-      const int row = zz_.innerIndexPtr()[at], k = termOf(row) + 1, l = termOf(column) + 1;
+      const int row = zz_.innerIndexPtr()[at], k = terms_[static_cast<std::size_t>(row)] + 1, l = terms_[static_cast<std::size_t>(column)] + 1;
       const double count = zz_.valuePtr()[at], gain = count * count - 2.0 * count * zx_.row(row).head(p).dot(zx_.row(column).head(p));
       overlap(k, l) += gain;
       if (k == l) whole[k] += count * count;

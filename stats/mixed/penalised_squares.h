@@ -27,6 +27,7 @@ class PenalisedSquares {
   PenalisedSquares(const Eigen::MatrixXd& x, const std::vector<const Factor*>& terms, const Eigen::VectorXd& y);
 
   int terms() const { return static_cast<int>(starts_.size()) - 1; }
+  int levels() const { return starts_.back(); }
   int freedom() const { return rows_ - static_cast<int>(xx_.cols()); }
 
   /// All ratios above zero, one for each term.
@@ -44,12 +45,14 @@ class PenalisedSquares {
   using Sparse = Eigen::SparseMatrix<double>;
   using Rows = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
-  void addSlopes(MixedPoint& point) const;
-  int termOf(int level) const;
+  void addSlopes(MixedPoint& point);
+  std::vector<int> placesIn(const Sparse& inverse) const;
   Eigen::Block<const Rows> rowsOf(const Rows& all, int term) const;
 
   int rows_;
   std::vector<int> starts_;   ///< where each term's levels begin; the end of the last
+  std::vector<int> terms_;    ///< the term of each level
+  std::vector<int> places_;   ///< where the entries of Z'Z stand in the inverse; empty until asked for
   Eigen::MatrixXd xx_;        ///< X'X
   Eigen::VectorXd xy_;        ///< X'y
   double yy_;                 ///< y'y

@@ -1,10 +1,10 @@
 #include "stats/mixed/reml.h"
 
 #include "stats/error.h"
+#include "stats/mixed/orthonormal.h"
 #include "stats/mixed/ratios.h"
 
 #include <Eigen/Eigenvalues>
-#include <Eigen/QR>
 
 #include <cmath>
 #include <map>
@@ -25,30 +25,73 @@ void requireSound(const FixedEffects& fixed, const std::vector<RandomTerm>& rand
   }
 }
 
-/// The fixed part with columns of length one at right angles, and the way back.
-struct Orthonormal {
-  Eigen::MatrixXd q;
-  Eigen::MatrixXd back;  ///< estimates = back * estimates by q
-  double logScale;       ///< log|X'X|
+/// What least squares leave of the response, in units of its spread.
+struct Left {
+  Eigen::VectorXd plain;     ///< estimates by least squares, in the orthonormal basis
+  Eigen::VectorXd residual;  ///< with mean square one
+  double unit = 0.0;
 };
 
-/// Empty when the columns depend on each other; `about` then names the first that adds nothing to those before it.
-std::optional<Orthonormal> orthonormal(const FixedEffects& fixed, std::string& about) {
-  const Eigen::MatrixXd& x = fixed.matrix();
-  const Eigen::Index p = x.cols();
-  const Eigen::VectorXd lengths = x.colwise().norm();
-  for (Eigen::Index i = 0; i < p; ++i)
-    if (lengths[i] == 0.0) return about = fixed.names()[static_cast<std::size_t>(i)], std::nullopt;
-  const Eigen::HouseholderQR<Eigen::MatrixXd> qr(x * lengths.cwiseInverse().asDiagonal());
-  const Eigen::MatrixXd r = qr.matrixQR().topRows(p).triangularView<Eigen::Upper>();
-  for (Eigen::Index i = 0; i < p; ++i)
-    if (std::abs(r(i, i)) < 1e-7) return about = fixed.names()[static_cast<std::size_t>(i)], std::nullopt;
-  Orthonormal made;
-  made.q = qr.householderQ() * Eigen::MatrixXd::Identity(x.rows(), p);
-  made.back = lengths.cwiseInverse().asDiagonal() * Eigen::MatrixXd(r.triangularView<Eigen::Upper>().solve(Eigen::MatrixXd::Identity(p, p)));
-  made.logScale = 2.0 * (r.diagonal().array().abs() * lengths.array()).log().sum();
-  return made;
+std::optional<Left> leastSquares(const Eigen::MatrixXd& q, const std::vector<double>& response) {
+  const Eigen::Map<const Eigen::VectorXd> y(response.data(), q.rows());
+  Left left{q.transpose() * y, {}, 0.0};
+  left.residual = y - q * left.plain;
+  left.unit = left.residual.norm() / std::sqrt(static_cast<double>(q.rows() - q.cols()));
+  if (left.residual.squaredNorm() <= 1e-22 * y.squaredNorm() || !(left.unit > 1e-150)) return std::nullopt;
+  left.residual /= left.unit;
+  return left;
 }
+
+double rowsPerLevel(const Factor& factor) { return static_cast<double>(factor.of.size()) / static_cast<double>(std::set<int>(factor.of.begin(), factor.of.end()).size()); }
+
+/// The model with the terms that stay, at its best ratios.
+class Settling {
+ public:
+  Settling(const Eigen::MatrixXd& q, const Eigen::VectorXd& y, const std::vector<RandomTerm>& random) : q_(q), y_(y), random_(random), states(random.size(), TermState::estimated) { build(); }
+
+  /// Leaves out the terms that cannot be told apart, then, one search after another, those whose variance is zero.
+  std::optional<Reason> settle() {
+    const std::vector<bool> lost = model->confounded();
+    for (std::size_t k = 0; k < lost.size(); ++k)
+      if (lost[k]) states[k] = TermState::confounded;
+    for (build(); !kept.empty(); build()) {
+      Eigen::VectorXd perLevel(static_cast<Eigen::Index>(kept.size()));
+      for (std::size_t k = 0; k < kept.size(); ++k) perLevel[static_cast<Eigen::Index>(k)] = rowsPerLevel(random_[kept[k]].factor);
+      const auto found = leastCriterion(*model, perLevel);
+      if (!found) return Reason::noConvergence;
+      if (found->isEndless) return Reason::noSpread;
+      ratios = *found;
+      bool anyZero = false;
+      for (std::size_t k = 0; k < kept.size(); ++k)
+        if (found->isZero[k]) states[kept[k]] = TermState::zero, anyZero = true;
+      if (!anyZero) return std::nullopt;
+    }
+    ratios = Ratios{Eigen::VectorXd(0), {}, false, Eigen::MatrixXd(0, 0)};
+    return std::nullopt;
+  }
+
+ private:
+  void build() {
+    std::vector<std::size_t> stay;
+    for (std::size_t k = 0; k < states.size(); ++k)
+      if (states[k] == TermState::estimated) stay.push_back(k);
+    if (model && stay == kept) return;
+    kept = stay;
+    std::vector<const Factor*> factors;
+    for (std::size_t k : kept) factors.push_back(&random_[k].factor);
+    model.emplace(q_, factors, y_);
+  }
+
+  const Eigen::MatrixXd& q_;
+  const Eigen::VectorXd& y_;
+  const std::vector<RandomTerm>& random_;
+
+ public:
+  std::vector<TermState> states;
+  std::vector<std::size_t> kept;  ///< which terms the model has
+  std::optional<PenalisedSquares> model;
+  Ratios ratios{Eigen::VectorXd(0), {}, false, Eigen::MatrixXd(0, 0)};
+};
 
 /// Twice the inverse of a Hessian; along directions in which it does not curve upwards nothing is known and nothing is added.
 Eigen::MatrixXd covarianceFrom(const Eigen::MatrixXd& hessian) {
@@ -57,6 +100,31 @@ Eigen::MatrixXd covarianceFrom(const Eigen::MatrixXd& hessian) {
   Eigen::VectorXd inverse = eigen.eigenvalues();
   for (double& value : inverse) value = value > 1e-8 ? 2.0 / value : 0.0;
   return scale.asDiagonal() * eigen.eigenvectors() * inverse.asDiagonal() * eigen.eigenvectors().transpose() * scale.asDiagonal();
+}
+
+/// Estimates, variances and their covariances in the units and columns of the caller. `fit` holds its terms and the residual variance.
+void fillIn(RemlFit& fit, const Settling& settled, const MixedPoint& point, const Orthonormal& basis, const Left& left) {
+  const Eigen::Index p = point.fixed.size(), terms = settled.ratios.at.size();
+  const double freedom = settled.model->freedom(), residual = point.squares / freedom;
+  const auto back = [&](const Eigen::MatrixXd& in) { return Eigen::MatrixXd(basis.back * in * basis.back.transpose()); };
+  const Eigen::MatrixXd unscaled = point.information.llt().solve(Eigen::MatrixXd::Identity(p, p));
+  fit.fixed = basis.back * (left.plain + left.unit * point.fixed);
+  fit.covariance = fit.residual * back(unscaled);
+  const auto effects = settled.model->effects(point);
+  Eigen::MatrixXd hessian(terms + 1, terms + 1);
+  hessian.topLeftCorner(terms, terms) = settled.ratios.curvature;
+  for (Eigen::Index k = 0; k < terms; ++k) {
+    const auto at = static_cast<std::size_t>(k);
+    TermVariance& term = fit.terms[settled.kept[at]];
+    term.variance = settled.ratios.at[k] * fit.residual;
+    for (std::size_t i = 0; i < term.effects.size(); ++i) term.effects[i] = left.unit * effects[at][i];
+    hessian(k, terms) = hessian(terms, k) = -point.slopeOfSquares[k] / (residual * fit.residual);
+    const Eigen::MatrixXd crossing = point.crossings[at] * unscaled;
+    fit.moves.push_back(fit.residual * back(crossing.transpose() * crossing));
+  }
+  hessian(terms, terms) = freedom / (fit.residual * fit.residual);
+  fit.moves.push_back(fit.covariance / fit.residual);
+  fit.parameterCovariance = covarianceFrom(hessian);
 }
 
 Reml none(Reason why, std::string about = {}) { return {std::nullopt, why, std::move(about)}; }
@@ -75,86 +143,27 @@ Factor combined(const Factor& one, const Factor& other) {
 
 Reml fitReml(const FixedEffects& fixed, const std::vector<RandomTerm>& random, const std::vector<double>& response) {
   requireSound(fixed, random, response);
-  const int rows = fixed.rows(), freedom = rows - fixed.columns();
-  if (freedom < 1) return none(Reason::fewAnswers);
+  if (fixed.rows() <= fixed.columns()) return none(Reason::fewAnswers);
   std::string about;
   const auto basis = orthonormal(fixed, about);
   if (!basis) return none(Reason::confounded, about);
+  const auto left = leastSquares(basis->q, response);
+  if (!left) return none(Reason::noSpread);
+  Settling settled(basis->q, left->residual, random);
+  if (const auto why = settled.settle()) return none(*why);
 
-  // The model of what least squares leave, in units of its spread.
-  const Eigen::Map<const Eigen::VectorXd> y(response.data(), rows);
-  const Eigen::VectorXd plain = basis->q.transpose() * y;
-  Eigen::VectorXd left = y - basis->q * plain;
-  const double unit = left.norm() / std::sqrt(static_cast<double>(freedom));
-  if (left.squaredNorm() <= 1e-22 * y.squaredNorm() || !(unit > 1e-150)) return none(Reason::noSpread);
-  left /= unit;
-
+  const MixedPoint point = settled.model->at(settled.ratios.at, true);
+  const double freedom = settled.model->freedom(), residual = point.squares / freedom;
+  if (!(residual > 1e-12) || !std::isfinite(point.logDeterminants)) return none(Reason::noSpread);
   RemlFit fit;
   fit.columns = fixed.names();
-  std::vector<const Factor*> factors;
-  for (const RandomTerm& term : random) {
-    fit.terms.push_back({term.name, 0.0, TermState::estimated, std::vector<double>(static_cast<std::size_t>(term.factor.levels), 0.0)});
-    factors.push_back(&term.factor);
+  fit.residual = residual * left->unit * left->unit;
+  fit.criterion = settled.model->criterion(point) + basis->logScale + 2.0 * freedom * std::log(left->unit);
+  for (std::size_t k = 0; k < random.size(); ++k) {
+    fit.terms.push_back({random[k].name, 0.0, settled.states[k], std::vector<double>(static_cast<std::size_t>(random[k].factor.levels), 0.0)});
+    fit.singular = fit.singular || settled.states[k] == TermState::zero;
   }
-  std::optional<PenalisedSquares> model(std::in_place, basis->q, factors, left);
-  const auto kept = [&] {
-    std::vector<std::size_t> terms;
-    for (std::size_t k = 0; k < fit.terms.size(); ++k)
-      if (fit.terms[k].state == TermState::estimated) terms.push_back(k);
-    return terms;
-  };
-  const auto rebuild = [&] {
-    factors.clear();
-    for (std::size_t k : kept()) factors.push_back(&random[k].factor);
-    model.emplace(basis->q, factors, left);
-  };
-  const std::vector<bool> lost = model->confounded();
-  for (std::size_t k = 0; k < lost.size(); ++k)
-    if (lost[k]) fit.terms[k].state = TermState::confounded;
-  if (factors.size() != kept().size()) rebuild();
-
-  Ratios ratios{Eigen::VectorXd(0), {}, false, Eigen::MatrixXd(0, 0)};
-  while (!factors.empty()) {
-    Eigen::VectorXd perLevel(static_cast<Eigen::Index>(factors.size()));
-    for (std::size_t k = 0; k < factors.size(); ++k) perLevel[static_cast<Eigen::Index>(k)] = static_cast<double>(rows) / static_cast<double>(std::set<int>(factors[k]->of.begin(), factors[k]->of.end()).size());
-    const auto found = leastCriterion(*model, perLevel);
-    if (!found) return none(Reason::noConvergence);
-    if (found->isEndless) return none(Reason::noSpread);
-    ratios = *found;
-    const auto terms = kept();
-    for (std::size_t k = 0; k < terms.size(); ++k)
-      if (ratios.isZero[k]) fit.terms[terms[k]].state = TermState::zero, fit.singular = true;
-    if (kept().size() == terms.size()) break;
-    rebuild();
-    ratios = {Eigen::VectorXd(0), {}, false, Eigen::MatrixXd(0, 0)};
-  }
-
-  const MixedPoint point = model->at(ratios.at, true);
-  const double residual = point.squares / freedom;
-  if (!(residual > 1e-12) || !std::isfinite(point.logDeterminants)) return none(Reason::noSpread);
-  fit.residual = residual * unit * unit;
-  fit.criterion = model->criterion(point) + basis->logScale + 2.0 * freedom * std::log(unit);
-  fit.fixed = basis->back * (plain + unit * point.fixed);
-  const Eigen::Index p = fit.fixed.size(), terms = ratios.at.size();
-  const Eigen::MatrixXd unscaled = point.information.llt().solve(Eigen::MatrixXd::Identity(p, p));
-  const auto back = [&](const Eigen::MatrixXd& in) { return Eigen::MatrixXd(basis->back * in * basis->back.transpose()); };
-  fit.covariance = fit.residual * back(unscaled);
-
-  const auto effects = model->effects(point);
-  const auto names = kept();
-  Eigen::MatrixXd hessian(terms + 1, terms + 1);
-  hessian.topLeftCorner(terms, terms) = ratios.curvature;
-  for (Eigen::Index k = 0; k < terms; ++k) {
-    TermVariance& term = fit.terms[names[static_cast<std::size_t>(k)]];
-    term.variance = ratios.at[k] * fit.residual;
-    for (std::size_t i = 0; i < term.effects.size(); ++i) term.effects[i] = unit * effects[static_cast<std::size_t>(k)][i];
-    hessian(k, terms) = hessian(terms, k) = -point.slopeOfSquares[k] / (residual * fit.residual);
-    const Eigen::MatrixXd crossing = point.crossings[static_cast<std::size_t>(k)] * unscaled;
-    fit.moves.push_back(fit.residual * back(crossing.transpose() * crossing));
-  }
-  hessian(terms, terms) = freedom / (fit.residual * fit.residual);
-  fit.moves.push_back(fit.covariance / fit.residual);
-  fit.parameterCovariance = covarianceFrom(hessian);
+  fillIn(fit, settled, point, *basis, *left);
   return {std::move(fit), std::nullopt, {}};
 }
 

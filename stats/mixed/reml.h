@@ -89,7 +89,8 @@ struct FTest {
   double pValue;
 };
 
-/// One row a combination. Source: Fai and Cornelius 1996, J Stat Comput Simul 54:363; Kuznetsova et al. 2017.
+/// One row a combination. F does not depend on how the question is put in rows, df2 a little: lmerTest uses `FixedEffects::sequential`
+/// where the factor is the only fixed term, and `allZero` for each of several main effects. Source: Fai and Cornelius 1996, J Stat Comput Simul 54:363; Kuznetsova et al. 2017.
 /// BadInput for the wrong number of columns or no combination at all.
 FTest fTest(const RemlFit& fit, const Eigen::MatrixXd& combinations);
 

@@ -123,7 +123,7 @@ SampleScores mixedScores(const ScoreRows& rows, const ScoreQuestion& question) {
   const RemlFit& fit = *reml.fit;
   takeVariances(scores, fit);
 
-  const FTest test = fTest(fit, model.fixed.allZero(model.samples));
+  const FTest test = fTest(fit, model.covariates.empty() ? model.fixed.sequential(model.samples) : model.fixed.allZero(model.samples));
   if (std::isfinite(test.F) && std::isfinite(test.df2) && std::isfinite(test.pValue) && test.df2 > 0.0) scores.test = ScoreTest{test.F, static_cast<double>(test.df1), test.df2, test.pValue};
   else scores.why = Reason::noConvergence;
   const int samples = rows.sample.levels;
