@@ -3,6 +3,7 @@
 #include <Eigen/Eigenvalues>
 #include <nlopt.hpp>
 
+#include <algorithm>
 #include <cmath>
 
 namespace oddglass::stats {
@@ -33,21 +34,25 @@ double objective(const std::vector<double>& free, std::vector<double>& gradient,
   const Eigen::VectorXd all = search.parameters(free);
   Eigen::VectorXd slope;
   const double value = search.likelihood.at(all, slope);
+  if (!std::isfinite(value)) {
+    // An answer so unlikely that it underflows, or two thresholds joined by rounding.
+    std::ranges::fill(gradient, 0.0);
+    return -1e300;
+  }
   for (std::size_t k = 0; k < gradient.size(); ++k) gradient[k] = slope[static_cast<Eigen::Index>(k)];
   const int thresholds = search.likelihood.thresholds();
   if (!gradient.empty()) {
     for (int j = thresholds - 2; j >= 0; --j) gradient[static_cast<std::size_t>(j)] += gradient[static_cast<std::size_t>(j) + 1];
     for (int j = 1; j < thresholds; ++j) gradient[static_cast<std::size_t>(j)] *= std::exp(free[static_cast<std::size_t>(j)]);
   }
-  // Where rounding has joined two thresholds the likelihood is nothing at all.
-  return std::isfinite(value) ? value : -1e300;
+  return value;
 }
 
-/// Second derivatives by central differences of the exact gradient, one Richardson step.
+/// Second derivatives by central differences of the exact gradient.
 Eigen::MatrixXd hessianAt(const OrdinalLikelihood& likelihood, const Eigen::VectorXd& at, Eigen::Index free) {
   Eigen::MatrixXd hessian(free, free);
   for (Eigen::Index k = 0; k < free; ++k) {
-    double step = 1e-3;
+    double step = 2e-4;
     if (k < likelihood.thresholds()) {
       if (k > 0) step = std::min(step, (at[k] - at[k - 1]) / 4.0);
       if (k + 1 < likelihood.thresholds()) step = std::min(step, (at[k + 1] - at[k]) / 4.0);
@@ -62,7 +67,7 @@ Eigen::MatrixXd hessianAt(const OrdinalLikelihood& likelihood, const Eigen::Vect
       likelihood.at(down, below);
       return Eigen::VectorXd((above - below).head(free) / (2.0 * by));
     };
-    hessian.col(k) = (4.0 * across(step / 2.0) - across(step)) / 3.0;
+    hessian.col(k) = across(step);
   }
   return (hessian + hessian.transpose()) / 2.0;
 }
@@ -79,8 +84,8 @@ Climb climb(const OrdinalLikelihood& likelihood, const Eigen::VectorXd& start, b
   if (withSd) lower.back() = 1e-6;
   optimiser.set_lower_bounds(lower);
   optimiser.set_upper_bounds(upper);
-  optimiser.set_xtol_abs(1e-6);
-  optimiser.set_ftol_abs(1e-9);
+  optimiser.set_xtol_abs(1e-4);
+  optimiser.set_ftol_abs(1e-6);
   optimiser.set_maxeval(500);
   try {
     double value = 0.0;
@@ -91,26 +96,30 @@ Climb climb(const OrdinalLikelihood& likelihood, const Eigen::VectorXd& start, b
 
   Climb climbed;
   climbed.at = search.parameters(where);
-  Eigen::VectorXd slope;
+  Eigen::VectorXd slope, atStart;
   climbed.value = likelihood.at(climbed.at, slope);
+  // A step so far out that the likelihood underflows may end the search anywhere: Newton's steps then go from the start.
+  if (const double value = likelihood.at(start, atStart); !(climbed.value >= value)) {
+    climbed.at = start;
+    climbed.value = value;
+    slope = atStart;
+  }
   climbed.covariance = Eigen::MatrixXd::Zero(start.size(), start.size());
   if (!std::isfinite(climbed.value)) return climbed;
   for (int round = 0; round < 25; ++round) {
     if (withSd && climbed.at[free - 1] < 1e-4) return climbed;
     if (climbed.at.cwiseAbs().maxCoeff() > 35.0) break;
     const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> eigen(-hessianAt(likelihood, climbed.at, free));
-    if (!(eigen.eigenvalues()[0] > 1e-7)) break;
-    const Eigen::VectorXd inverse = eigen.eigenvalues().cwiseInverse();
+    if (!(eigen.eigenvalues().cwiseAbs().minCoeff() > 1e-7)) break;
+    // Where it does not curve down, upwards all the same.
+    const Eigen::VectorXd inverse = eigen.eigenvalues().cwiseAbs().cwiseInverse();
+    const bool isTop = eigen.eigenvalues()[0] > 0.0;
     Eigen::VectorXd step = eigen.eigenvectors() * (inverse.asDiagonal() * (eigen.eigenvectors().transpose() * slope.head(free)));
     climbed.covariance.topLeftCorner(free, free) = eigen.eigenvectors() * inverse.asDiagonal() * eigen.eigenvectors().transpose();
     const double length = step.cwiseAbs().maxCoeff();
-    if (length < 1e-8) {
-      climbed.isSettled = true;
-      return climbed;
-    }
     for (bool isBetter = false; !isBetter; step /= 2.0) {
       if (step.cwiseAbs().maxCoeff() < 1e-9) {
-        climbed.isSettled = length < 1e-5;
+        climbed.isSettled = isTop && length < 1e-5;
         return climbed;
       }
       Eigen::VectorXd next = climbed.at, there;
@@ -123,6 +132,8 @@ Climb climb(const OrdinalLikelihood& likelihood, const Eigen::VectorXd& start, b
       climbed.value = value;
       slope = there;
     }
+    climbed.isSettled = isTop && length < 1e-5;
+    if (climbed.isSettled) return climbed;
   }
   // Flat, and still moving outwards: some parameter has no finite best value.
   climbed.isEndless = slope.head(free).cwiseAbs().maxCoeff() < 1e-2;

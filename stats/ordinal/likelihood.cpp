@@ -23,7 +23,7 @@ struct OrdinalLikelihood::Sums {
 };
 
 OrdinalLikelihood::OrdinalLikelihood(const Eigen::MatrixXd& x, const Factor& group, const std::vector<int>& category, int categories, Link link, int points)
-    : x_(x), groups_(static_cast<std::size_t>(group.levels)), categories_(categories), link_(link), rule_(gaussHermite(points)) {
+    : x_(x), groups_(static_cast<std::size_t>(group.levels)), modes_(groups_.size(), 0.0), categories_(categories), link_(link), rule_(gaussHermite(points)) {
   std::vector<Eigen::Index> order(category.size());
   std::iota(order.begin(), order.end(), 0);
   const auto compare = [&](Eigen::Index one, Eigen::Index other) {
@@ -82,10 +82,12 @@ OrdinalLikelihood::Sums OrdinalLikelihood::sumsAt(const std::vector<Cell>& cells
   return sums;
 }
 
-double OrdinalLikelihood::groupAt(const std::vector<Cell>& cells, const Eigen::VectorXd& parameters, const Eigen::VectorXd& shift, Eigen::VectorXd& gradient) const {
+double OrdinalLikelihood::groupAt(std::size_t group, const Eigen::VectorXd& parameters, const Eigen::VectorXd& shift, Eigen::VectorXd& gradient) const {
+  const std::vector<Cell>& cells = groups_[group];
   // The mode: the density is log-concave, so damped Newton steps reach it.
-  double u = 0.0;
+  double& u = modes_[group];
   Sums here = sumsAt(cells, parameters, shift, u, false);
+  if (!std::isfinite(here.value) || !std::isfinite(here.slope)) here = sumsAt(cells, parameters, shift, u = 0.0, false);
   for (int round = 0; round < 100; ++round) {
     double step = here.slope / here.depth;
     if (std::abs(step) < 1e-13 * (1.0 + std::abs(u))) break;
@@ -119,8 +121,8 @@ double OrdinalLikelihood::at(const Eigen::VectorXd& parameters, Eigen::VectorXd&
     if (!(parameters[j] > parameters[j - 1])) return -endless;
   const Eigen::VectorXd shift = x_ * parameters.segment(thresholds(), x_.cols());
   double sum = 0.0;
-  for (const auto& cells : groups_)
-    if (!cells.empty()) sum += groupAt(cells, parameters, shift, gradient);
+  for (std::size_t group = 0; group < groups_.size(); ++group)
+    if (!groups_[group].empty()) sum += groupAt(group, parameters, shift, gradient);
   return sum;
 }
 

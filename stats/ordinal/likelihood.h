@@ -33,10 +33,11 @@ class OrdinalLikelihood {
   struct Sums;
 
   Sums sumsAt(const std::vector<Cell>& cells, const Eigen::VectorXd& parameters, const Eigen::VectorXd& shift, double u, bool withGradients) const;
-  double groupAt(const std::vector<Cell>& cells, const Eigen::VectorXd& parameters, const Eigen::VectorXd& shift, Eigen::VectorXd& gradient) const;
+  double groupAt(std::size_t group, const Eigen::VectorXd& parameters, const Eigen::VectorXd& shift, Eigen::VectorXd& gradient) const;
 
   Eigen::MatrixXd x_;
   std::vector<std::vector<Cell>> groups_;
+  mutable std::vector<double> modes_;  ///< where each group's mode was last: only a place to start from
   int categories_;
   Link link_;
   Quadrature rule_;
