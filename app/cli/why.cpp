@@ -24,7 +24,7 @@ std::string why(stats::Reason reason) {
     case stats::Reason::emptyCell: return "a combination that this needs was never answered";
     case stats::Reason::notConnected: return "some of these were never compared with the others";
     case stats::Reason::noConvergence: return "the fit did not settle";
-    case stats::Reason::tooLarge: return "too many arrangements to count";
+    case stats::Reason::tooLarge: return "too many arrangements or levels to work out";
     case stats::Reason::notGiven: return "what this needs was not given";
     case stats::Reason::underFifth: return "under 20 % of the panel";
     case stats::Reason::fewAnswers: return "too few answers for this";

@@ -56,7 +56,7 @@ void addLevels(std::vector<TasterMeasures>& all, const Table& table, const std::
   for (std::size_t t = 0; t < all.size(); ++t) {
     if (fit->part[t] < 0) continue;
     all[t].level = fit->row[t] - mean;
-    if (factor) all[t].shrunkLevel = *factor * *all[t].level;
+    if (factor) all[t].shrunkLevel = *factor > 0.0 ? *factor * *all[t].level : 0.0;
     else note(all[t], Reason::fewSamples);
   }
 }

@@ -7,6 +7,9 @@
 namespace oddglass::stats {
 namespace {
 
+/// Beyond this the fit would take minutes.
+constexpr int mostLevels = 400;
+
 /// The slope between two sessions, by the tasters who sat in both.
 Estimated betweenTwo(const Visits& visits) {
   const std::vector<double> change = changes(visits, 0, 1);
@@ -23,6 +26,7 @@ void fitIncomplete(const Visits& visits, double level, Estimated& slope, TimeVar
   };
   if (visits.sessions() < 2) return refuse(Reason::oneSession);
   if (visits.age.front() == visits.age.back()) return refuse(Reason::oneAge);
+  if (std::min(visits.tasters, visits.sessions()) > mostLevels) return refuse(Reason::tooLarge);
   if (visits.sessions() < 3) {
     refuse(Reason::fewSessions);
     slope = betweenTwo(visits);

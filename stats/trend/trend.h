@@ -33,7 +33,8 @@ struct Trend {
   bool isConfounded = true;    ///< no control
 };
 
-/// Fewer than 3 sessions: the slope alone (2) or nothing; one session: oneSession; sessions of one age: oneAge. level in (0, 1). BadInput as requireSound.
+/// Fewer than 3 sessions: the slope alone (2) or nothing; one session: oneSession; sessions of one age: oneAge; visits missing among more than 400
+/// tasters and 400 sessions: tooLarge. level in (0, 1). BadInput as requireSound.
 /// Sources: least squares on means; REML of Patterson and Thompson 1971, Biometrika 58:545; Satterthwaite 1946, Biometrics Bull 2:110; the rest as in shape.h.
 Trend trend(const TimeRows& rows, double level);
 

@@ -128,6 +128,22 @@ TEST_CASE("what cannot be known of time is said") {
   CHECK(alone.changeSinceFirst.why == Reason::fewTasters);
 }
 
+TEST_CASE("a table of visits beyond any panel is not fitted for minutes") {
+  TimeRows rows;
+  rows.taster.levels = rows.session.levels = 2000;
+  for (int i = 0; i < 2000; ++i) {
+    rows.age.push_back(i);
+    for (const int session : {i, (i * 7 + 3) % 2000}) {
+      rows.response.push_back(i % 9);
+      rows.taster.of.push_back(i);
+      rows.session.of.push_back(session);
+    }
+  }
+  const Trend found = trend(rows, 0.95);
+  CHECK(found.slope.why == Reason::tooLarge);
+  CHECK(found.shape.why == Reason::tooLarge);
+}
+
 TEST_CASE("time: impossible input is refused by name") {
   const auto refused = [](TimeRows rows, const char* argument) {
     try {
