@@ -1,7 +1,7 @@
 #include "stats/panel/panel.h"
 
 #include "stats/panel/cells.h"
-#include "stats/ranks/friedman.h"
+#include "stats/ranks/blocks.h"
 
 #include <cmath>
 #include <set>
@@ -32,8 +32,15 @@ Concordance concordance(const Eigen::MatrixXd& table) {
       sample.of.push_back(static_cast<int>(s));
       taster.of.push_back(static_cast<int>(t));
     }
-  const Friedman found = friedman(rankBlocks(values, sample, taster));
-  return {found.kendallW, found.kendallW ? std::nullopt : std::optional(found.why.value_or(Reason::allTied))};
+  const RankBlocks ranks = rankBlocks(values, sample, taster);
+  if (isAllTied(ranks)) return {{}, Reason::allTied};
+  // All in halves of a rank, so that everything is whole: the middle of the rank sums is m (k + 1), that of the ranks k + 1.
+  const double k = static_cast<double>(table.rows()), m = static_cast<double>(table.cols());
+  double between = 0.0, within = 0.0;
+  for (int sum : doubledRankSums(ranks)) between += (sum - m * (k + 1.0)) * (sum - m * (k + 1.0));
+  for (const RankBlock& block : ranks.blocks)
+    for (int rank : block.doubled) within += (rank - k - 1.0) * (rank - k - 1.0);
+  return {between / (m * within), {}};
 }
 
 }  // namespace oddglass::stats

@@ -18,9 +18,10 @@ MeanTable meanTable(const ScoreRows& rows);
 /// Kendall's W of a mean table: how far the tasters rank the samples alike, 0 to 1, corrected for ties. Means that differ by no more than rounding are ties.
 struct Concordance {
   std::optional<double> w;
-  std::optional<Reason> why;  ///< allTied, and as `friedman`
+  std::optional<Reason> why;  ///< allTied
 };
-/// Source: Kendall and Babington Smith 1939, Ann Math Stat 10:275; the correction for ties as in `friedman`.
+/// Sum of squared deviations of the rank sums over tasters times that of the ranks. `table` as for `twoWay`.
+/// Source: Kendall and Babington Smith 1939, Ann Math Stat 10:275, with the correction for ties.
 Concordance concordance(const Eigen::MatrixXd& table);
 
 }  // namespace oddglass::stats
