@@ -27,7 +27,7 @@ class GivenControl {
     for (double load : plan.loads) ++counts[load];
     for (const auto& [load, count] : counts) loads_.push_back({load, std::sqrt((1.0 - load) * (1.0 + load)), static_cast<double>(count)});
     const Load& steepest = loads_.back();
-    step_ = std::min(0.15, 0.35 * steepest.rest / std::max(steepest.load, 1e-9)) / (1.0 + std::log(static_cast<double>(plan.loads.size())) / 3.0);
+    step_ = std::min(0.22, 0.5 * steepest.rest / std::max(steepest.load, 1e-9)) / (1.0 + std::log(static_cast<double>(plan.loads.size())) / 3.0);
     aboveZero_ = integrated(0.0, &GivenControl::outside);
     belowZero_ = integrated(0.0, &GivenControl::inside);
   }
@@ -64,12 +64,13 @@ class GivenControl {
   double integrated(double d, double (GivenControl::*chance)(double, double) const) const {
     const double edge = loads_.back().load * std::min(std::abs(d), 60.0) + 9.5;
     const int half = static_cast<int>(std::ceil(edge / step_));
-    double sum = 0.0;
-    for (int i = -half; i <= half; ++i) {
+    // With both sides z and -z are alike.
+    double sum = isTwoSided_ ? (this->*chance)(0.0, d) / -2.0 : 0.0;
+    for (int i = isTwoSided_ ? 0 : -half; i <= half; ++i) {
       const double z = i * step_;
       sum += std::exp(-z * z / 2.0) * (this->*chance)(z, d);
     }
-    return std::min(1.0, sum * step_ / std::sqrt(2.0 * std::numbers::pi));
+    return std::min(1.0, (isTwoSided_ ? 2.0 : 1.0) * sum * step_ / std::sqrt(2.0 * std::numbers::pi));
   }
 
   std::vector<Load> loads_;

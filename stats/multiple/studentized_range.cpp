@@ -17,7 +17,7 @@ double below(double z) { return std::erfc(-z / std::numbers::sqrt2) / 2.0; }
 /// k times the integral of `inner(z)` over the largest value z, by the trapezoidal rule.
 template <class Inner>
 double overLargest(double low, double high, int groups, const Inner& inner) {
-  const double step = groups > 50 ? 0.08 : 0.15;
+  const double step = groups > 50 ? 0.1 : 0.22;
   double sum = 0.0;
   for (int i = 0; low + i * step <= high; ++i) sum += inner(low + i * step);
   return std::min(1.0, sum * step * groups);
@@ -28,7 +28,7 @@ double rangeAbove(double w, int groups) {
   if (w < 1e-20) return 1.0;
   if (w > 60.0) return 0.0;  // below the smallest number
   const double others = groups - 1.0;
-  return overLargest(w / 2.0 - 9.5, std::sqrt(90.0 + w * w / 2.0), groups, [&](double z) {
+  return overLargest(w / 2.0 - 6.5, std::sqrt(80.0 + w * w / 2.0), groups, [&](double z) {
     const double all = below(z), far = below(z - w);
     return density(z) * std::pow(all, others) * -std::expm1(others * std::log1p(-std::min(1.0, far / all)));
   });

@@ -23,7 +23,7 @@ SampleScores scoresOf(const ScoreRows& rows, const ScoreQuestion& question) {
   if (question.reference && (*question.reference < 0 || *question.reference >= rows.sample.levels)) throw BadInput("reference", "is none of the samples");
   for (double value : rows.response)
     if (std::abs(value) > 1e100) throw BadInput("response", "must not be above 1e100");
-  if (rows.sample.levels > 500) throw BadInput("sample", "more than 500 samples");
+  if (rows.sample.levels > 200) throw BadInput("sample", "must not be more than 200");
   if (!varies(rows.position) && !varies(rows.session)) {
     if (const auto table = balancedTable(rows)) return classicalScores(*table, question);
   }

@@ -77,7 +77,7 @@ struct SampleScores {
 /// against taster x sample, random, also where the variance of taster x sample is estimated below zero; without repeats against the residual.
 /// All others by REML: sample, position and session fixed, taster and taster x sample random, and sample x session where there are
 /// several sessions, since a session's cups of one sample share their bottle. Needs two tasters.
-/// BadInput: what `requireSound` refuses, a level outside (0, 1), a reference that is no sample.
+/// BadInput: what `requireSound` refuses, more than 200 samples, a score beyond 1e100, a level outside (0, 1), a reference that is no sample.
 /// Source: Scheffe 1959 (mixed model); Satterthwaite 1946, Biometrics Bull. 2:110; Kramer 1956, Biometrics 12:307; Dunnett 1955, JASA 50:1096.
 SampleScores scoresOf(const ScoreRows& rows, const ScoreQuestion& question = {});
 
