@@ -7,6 +7,7 @@
 #include "stats/scores/balanced.h"
 #include "stats/scores/power.h"
 #include "stats/scores/sample_scores.h"
+#include "stats/simulated.h"
 
 #include <algorithm>
 #include <cmath>
@@ -199,6 +200,55 @@ TEST_CASE("scores that cannot be judged have a reason") {
   for (double value : {3.0, 6.0}) rows::add(apart, 1, 1, value);
   requireFinite(scoresOf(apart));
   CHECK(scoresOf(apart).fit == ScoreFit::mixed);
+}
+
+TEST_CASE("scores of any pattern have finite numbers or a reason") {
+  simulated::Chance chance(77);
+  const auto below = [&](int n) { return static_cast<int>(chance.uniform() * n); };
+  int judged = 0, mixed = 0;
+  for (int draw = 0; draw < 120; ++draw) {
+    ScoreRows rows;
+    const int tasters = 1 + below(4), samples = 2 + below(3), answers = 2 + below(25), points = 1 + below(4);
+    const bool withPosition = below(3) == 0, withSession = below(3) == 0;
+    if (withPosition) rows.position = Factor{{}, 3};
+    if (withSession) rows.session = Factor{{}, 2};
+    for (int i = 0; i < answers; ++i) {
+      rows::add(rows, below(tasters), below(samples), below(points) + (draw % 5 == 0 ? 1e-9 * below(2) : 0.0));
+      if (withPosition) rows.position->of.push_back(below(3));
+      if (withSession) rows.session->of.push_back(below(2));
+    }
+    rows.sample.levels = samples;
+    rows.taster.levels = tasters;
+    INFO("draw " << draw);
+    const SampleScores found = scoresOf(rows, {0.9, below(2)});
+    requireFinite(found);
+    judged += found.test.has_value();
+    mixed += found.fit == ScoreFit::mixed;
+  }
+  CHECK(judged > 8);
+  CHECK(mixed > 50);
+}
+
+TEST_CASE("scores do not depend on the order of rows, nor on the zero of the scale") {
+  simulated::Chance chance(78);
+  ScoreRows rows;
+  for (int t = 0; t < 6; ++t)
+    for (int s = 0; s < 3; ++s)
+      for (int k = 0; k < 2; ++k)
+        if (t + s + k != 4) rows::add(rows, t, s, std::round(4.0 + s + chance.normal(1.5)));
+  ScoreRows other = rows;
+  std::ranges::reverse(other.response);
+  std::ranges::reverse(other.taster.of);
+  std::ranges::reverse(other.sample.of);
+  for (double& each : other.response) each = 1000.0 - each;
+  const SampleScores one = scoresOf(rows), two = scoresOf(other);
+  CHECK(one.fit == ScoreFit::mixed);
+  CHECK_THAT(one.test.value().F, WithinRel(two.test.value().F, 1e-6));
+  CHECK_THAT(one.test->df2, WithinRel(two.test->df2, 1e-4));
+  for (std::size_t i = 0; i < one.pairs.size(); ++i) {
+    CHECK_THAT(*one.pairs[i].difference, WithinAbs(-*two.pairs[i].difference, 1e-6));
+    CHECK_THAT(*one.pairs[i].pValue, WithinAbs(*two.pairs[i].pValue, 1e-6));
+  }
 }
 
 TEST_CASE("scores: impossible input is refused by name") {
