@@ -98,8 +98,9 @@ BlockBalance blockBalance(const Blocks& blocks, int samples) {
   std::vector<std::vector<int>> together(t, std::vector<int>(t, 0));
   bool isEven = !blocks.empty();
   for (const auto& block : blocks) {
-    for (int a : block) {
+    for (int a : block)
       if (a < 0 || a >= samples) throw BadInput("blocks", "hold a sample that is not there");
+    for (int a : block) {
       for (int b : block) ++together[static_cast<std::size_t>(a)][static_cast<std::size_t>(b)];
       isEven = isEven && std::ranges::count(block, a) == 1;
     }
