@@ -31,6 +31,8 @@ enum class Reason {
   repeatedPeople,  ///< somebody answered more than once, and one person's answers are not independent
   confounded,      ///< two things always changed together and cannot be told apart
   separated,       ///< answers fall apart so cleanly that the best estimate would be infinite
+  allOneWay,       ///< one of the two answers was never, or always, given: no finite distance
+  atGuessing,      ///< at or below guessing: no standard error
 };
 
 }  // namespace oddglass::stats

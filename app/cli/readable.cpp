@@ -44,6 +44,8 @@ std::string estimateCell(const Json& object) {
   return {};
 }
 
+bool isGrid(const Json& value) { return value.is_array() && !value.empty() && value.front().is_array(); }
+
 bool isTable(const Json& value) { return value.is_array() && !value.empty() && value.front().is_object(); }
 
 std::string rowsOf(const Json& list, const std::string& indent) {
@@ -72,7 +74,10 @@ std::string linesOf(const Json& object, const std::string& indent) {
   std::string text;
   for (const auto& [name, value] : object.items()) {
     const std::string head = indent + filled(spoken(name), width);
-    if (isTable(value)) {
+    if (isGrid(value)) {
+      text += indent + spoken(name) + '\n';
+      for (const auto& row : value) text += indent + "  " + cell(row) + '\n';
+    } else if (isTable(value)) {
       text += indent + spoken(name) + '\n' + rowsOf(value, indent + "  ");
     } else if (value.is_object()) {
       const std::string estimate = estimateCell(value);

@@ -88,6 +88,7 @@ Answer work(const Command::Work& chosen, Desk& desk) {
 }
 
 constexpr Describe families[]{describeCount, describePower, describeLink, describePositions, describeCritical, describeMultiple, describeProportion, describeDrinks,
+                              describeSignal, describeSequential, describeDesign,
                               describeShelf, describePlan, describeSeal, describeTable, describeEnding, describeLooking, describeReport, describeKeeping,
                               describePanel, describeLean, describeExpect, describeAlike, describeOrder, describeTrend, describeScores, describeRatings};
 

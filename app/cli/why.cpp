@@ -31,6 +31,8 @@ std::string why(stats::Reason reason) {
     case stats::Reason::repeatedPeople: return "somebody answered more than once, and one person's answers are not independent";
     case stats::Reason::confounded: return "two things always changed together here, so they cannot be told apart";
     case stats::Reason::separated: return "the answers fall apart so cleanly that no finite estimate fits best";
+    case stats::Reason::allOneWay: return "one of the two answers was given always or never, so there is no finite distance";
+    case stats::Reason::atGuessing: return "at or below guessing d' has no standard error";
   }
   return {};
 }
