@@ -22,6 +22,13 @@ double pearson(const std::vector<int>& counts, const std::vector<double>& expect
 
 bool asLarge(double statistic, double seen) { return statistic >= seen * (1.0 - 1e-12) - 1e-12; }
 
+// In how many ways the choices can fall on the places.
+double outcomes(int total, std::size_t places) {
+  double ways = 1.0;
+  for (std::size_t k = 1; k < places; ++k) ways *= (total + static_cast<double>(k)) / static_cast<double>(k);
+  return ways;
+}
+
 // Sums the multinomial chances of all ways to fill the places from `place` on whose statistic is as large as the one seen.
 double chanceAsLarge(std::vector<int>& counts, std::size_t place, int left, double logChance, const std::vector<double>& expected, double seen) {
   if (place + 1 == counts.size()) {
@@ -48,7 +55,7 @@ PositionCheck positionCheck(const std::vector<int>& counts) {
   const std::vector<double> expected(counts.size(), even);
   PositionCheck check{pearson(counts, expected), static_cast<int>(counts.size()) - 1, 1.0, std::nullopt, counts};
   check.pValue = boost::math::cdf(boost::math::complement(boost::math::chi_squared(check.df), check.statistic));
-  if (even < 5.0 && counts.size() <= 6) {
+  if (even < 5.0 && outcomes(total, counts.size()) <= 3e6) {
     auto fill = counts;
     const double whole = std::lgamma(total + 1.0) - total * std::log(places);
     check.pExact = std::min(1.0, chanceAsLarge(fill, 0, total, whole, expected, check.statistic));

@@ -11,7 +11,7 @@ struct PositionCheck {
   double statistic;
   int df;
   double pValue;
-  std::optional<double> pExact;  ///< given where fewer than 5 are expected somewhere and there are at most 6 places
+  std::optional<double> pExact;  ///< given where fewer than 5 are expected at a place and there are at most three million outcomes
   std::vector<int> counts;
 };
 

@@ -14,7 +14,8 @@ void describeCount(CLI::App& app, Command::Work& chosen) {
   const auto correct = command.option("--correct", "X", "How many were right; with FILE the column that holds 0 or 1");
   const auto limit = command.option("--limit-pd", "P", "Share of people who may tell, for alikeness");
   const auto taster = command.option("--taster", "T", "The column that names the taster");
-  const auto prefers = command.option("--prefers", "P", "The column that says first or second");
+  const auto prefers = command.option("--prefers", "P", "The column that says first, second or none");
+  const auto none = command.option("--no-preference", "K", "Preference: how many more had none");
   const auto sure = command.option("--sure", "S", "The column of sureness: 1 a guess, 2 fairly, 3 sure");
   const auto alpha = alphaOption(command);
   const auto level = levelOption(command);
@@ -23,6 +24,8 @@ void describeCount(CLI::App& app, Command::Work& chosen) {
     if (limit->isGiven() && how == stats::Method::preference) throw Problem(Trouble::notAChoice, limit->name, {{"text", limit->text()}, {"choices", "methods with a right answer"}});
     const auto pd = limit->isGiven() ? std::optional(limit->openShare()) : std::nullopt;
     const double risk = alpha->openShareOr(0.05), within = level->openShareOr(0.95);
+    const bool isPreference = how == stats::Method::preference;
+    if (none->isGiven() && (!isPreference || file->isGiven())) throw Problem(Trouble::notAChoice, none->name, {{"text", none->text()}, {"choices", "a preference given as counts"}});
     if (file->isGiven()) {
       if (trials->isGiven()) throw Problem(Trouble::notAChoice, trials->name, {{"text", trials->text()}, {"choices", "FILE, or --trials with --correct"}});
       return {countFile(how, *file, {*taster, *correct, *prefers, *sure}, risk, within, pd), {}};
@@ -30,7 +33,10 @@ void describeCount(CLI::App& app, Command::Work& chosen) {
     for (const auto& each : {taster, prefers, sure})
       if (each->isGiven()) throw Problem(Trouble::empty, "FILE");
     const int all = trials->whole(0, mostTrials);
-    return {countedJson(how, correct->whole(0, all), all, risk, within, pd), {}};
+    const int right = correct->whole(0, all);
+    Json json = countedJson(how, right, all, risk, within, pd);
+    if (isPreference) json["no_preference"] = noPreferenceJson(right, all - right, none->wholeOr(0, 0, mostTrials - all), risk);
+    return {std::move(json), {}};
   });
 }
 

@@ -70,15 +70,19 @@ Json preferenceJson(stats::Method method, const std::vector<TrialRow>& rows, con
   return json;
 }
 
-/// The votes of a preference: one a person.
-std::pair<int, int> votesOf(const std::vector<TasterRows>& tasters) {
-  int first = 0, all = 0;
+/// The votes of a preference: one a person. A person whose rounds are even has no vote; one who never had a preference is counted apart.
+struct Votes {
+  int first = 0, second = 0, none = 0, even = 0;
+};
+
+Votes votesOf(const std::vector<TasterRows>& tasters) {
+  Votes votes;
   for (const TasterRows& taster : tasters) {
-    const int lean = 2 * taster.right() - static_cast<int>(taster.rows.size());
-    first += lean > 0;
-    all += lean != 0;
+    const int lean = taster.leanToFirst(false);
+    if (std::ranges::all_of(taster.rows, &TrialRow::prefersNone)) ++votes.none;
+    else ++(lean > 0 ? votes.first : lean < 0 ? votes.second : votes.even);
   }
-  return {first, all};
+  return votes;
 }
 
 }  // namespace
@@ -93,13 +97,17 @@ Json countFile(stats::Method method, const Given& file, const TrialColumns& colu
       throw Problem(Trouble::outOfRange, columns.taster.text(), {{"text", taster.taster + ", " + std::to_string(taster.rows.size())}, {"low", "1"}, {"high", "200"}});
     people.push_back({taster.right(), static_cast<int>(taster.rows.size())});
   }
-  const auto [votes, voters] = votesOf(tasters);
+  const Votes votes = isPreference ? votesOf(tasters) : Votes{};
   const int right = static_cast<int>(std::ranges::count_if(rows, &TrialRow::right));
-  Json json = isPreference ? countedJson(method, votes, voters, alpha, level, limit) : countedJson(method, right, static_cast<int>(rows.size()), alpha, level, limit);
+  Json json = isPreference ? countedJson(method, votes.first, votes.first + votes.second, alpha, level, limit) : countedJson(method, right, static_cast<int>(rows.size()), alpha, level, limit);
   const double guess = stats::guessing(method);
   json["replicated"] = isPreference ? Json() : replicatedJson(people, guess, level);
   json["tasters"] = tastersJson(tasters, isPreference ? std::vector<stats::SharePosteriorOfPeople>{} : stats::eachPerson(people, guess, level));
   json["preference"] = columns.prefers.isGiven() && !isPreference ? preferenceJson(method, rows, tasters, level) : Json();
+  if (isPreference) {
+    json["no_preference"] = noPreferenceJson(votes.first, votes.second, votes.none, alpha);
+    json["even"] = votes.even;
+  }
   json["sureness"] = columns.sure.isGiven() ? surenessJson(rows) : Json();
   return json;
 }

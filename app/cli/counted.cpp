@@ -3,6 +3,7 @@
 #include "cli/why.h"
 #include "stats/posterior.h"
 #include "stats/similarity.h"
+#include "stats/votes/no_preference.h"
 
 namespace oddglass::cli {
 namespace {
@@ -34,6 +35,12 @@ Json similarityJson(int correct, int trials, double guess, double alpha, double 
   return json;
 }
 
+Json votesJson(const stats::VoteTest& test) {
+  Json json{{"first", test.first}, {"second", test.second}, {"p_value", numberOrNull(test.pValue)}, {"critical", numberOrNull(test.critical)}};
+  if (!test.critical) json["why"] = "no count reaches this risk";
+  return json;
+}
+
 /// The reason beside the nulls of the outermost keys.
 std::optional<std::string> whyOf(const stats::Counted& counted, bool isPreference) {
   if (counted.why) return why(*counted.why);
@@ -46,6 +53,12 @@ std::optional<std::string> whyOf(const stats::Counted& counted, bool isPreferenc
 
 Json estimateJson(const stats::Estimate& estimate) {
   return {{"estimate", numberOrNull(estimate.estimate)}, {"low", numberOrNull(estimate.low)}, {"high", numberOrNull(estimate.high)}};
+}
+
+Json noPreferenceJson(int first, int second, int none, double alpha) {
+  const stats::NoPreference found = stats::noPreference(first, second, none, alpha);
+  return {{"people", none}, {"share", numberOrNull(found.shareOfNone)}, {"without", votesJson(found.without)}, {"split_evenly", votesJson(found.splitEvenly)},
+          {"split_as_voted", votesJson(found.splitAsVoted)}, {"changes", found.changes}};
 }
 
 Json countedJson(stats::Method method, int correct, int trials, double alpha, double level, std::optional<double> limit) {

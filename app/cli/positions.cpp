@@ -40,7 +40,7 @@ void describePositions(CLI::App& app, Command::Work& chosen) {
     json["df"] = check.df;
     json["p_value"] = numberOrNull(check.pValue);
     json["p_exact"] = numberOrNull(check.pExact);
-    if (!check.pExact) json["why"] = "p_exact is worked out where fewer than five are expected at a place, and for at most six places";
+    if (!check.pExact) json["why"] = "p_exact is worked out where fewer than five are expected at a place, for up to three million outcomes";
     return {std::move(json), {}};
   });
 }

@@ -12,11 +12,12 @@ namespace {
 using exchange::CsvRow;
 using exchange::CsvTable;
 
-std::optional<bool> prefersFirst(const CsvTable& table, const CsvRow& row, const std::string& column) {
+void readPreference(const CsvTable& table, const CsvRow& row, const std::string& column, TrialRow& trial) {
   const std::string& cell = table.text(row, column);
-  if (exchange::isMissing(cell)) return std::nullopt;
-  if (cell != "first" && cell != "second") table.refuse(row, column, '"' + cell + "\" is neither first nor second");
-  return cell == "first";
+  if (exchange::isMissing(cell)) return;
+  if (cell != "first" && cell != "second" && cell != "none") table.refuse(row, column, '"' + cell + "\" is neither first nor second nor none");
+  trial.prefersNone = cell == "none";
+  if (!trial.prefersNone) trial.prefersFirst = cell == "first";
 }
 
 }  // namespace
@@ -34,8 +35,9 @@ std::vector<TrialRow> readTrials(bool isPreference, const Given& file, const Tri
     TrialRow trial;
     trial.taster = table.text(row, taster);
     if (exchange::isMissing(trial.taster)) table.refuse(row, taster, "no taster is named");
-    if (columns.prefers.isGiven()) trial.prefersFirst = prefersFirst(table, row, columns.prefers.text());
-    trial.right = byWord ? *trial.prefersFirst : table.whole(row, answer, 0, 1) == 1;
+    if (columns.prefers.isGiven()) readPreference(table, row, columns.prefers.text(), trial);
+    trial.right = byWord ? trial.prefersFirst.value_or(false) : table.whole(row, answer, 0, 1) == 1;
+    if (isPreference && !columns.prefers.isGiven()) trial.prefersFirst = trial.right;
     if (columns.sure.isGiven() && !exchange::isMissing(table.text(row, columns.sure.text()))) trial.sureness = table.whole(row, columns.sure.text(), 1, 3);
     rows.push_back(std::move(trial));
   }

@@ -12,11 +12,12 @@ struct TrialRow {
   std::string taster;
   bool right = false;
   std::optional<bool> prefersFirst;
+  bool prefersNone = false;     ///< said to have no preference
   std::optional<int> sureness;  ///< 1 to 3
 };
 
 /// Rows with an answer, in the order of the file. Where the method is a preference, "right" means that the first was preferred; it may come from
-/// the column `prefers` alone.
+/// the column `prefers` alone. That column holds first, second or none.
 std::vector<TrialRow> readTrials(bool isPreference, const Given& file, const TrialColumns& columns);
 
 /// One taster's trials.

@@ -189,7 +189,15 @@ TEST_CASE("bad input: status 2, one line that names the argument, the same as JS
   requireRefused(run, "count --method triangle --trials 3 --trials 4 --correct 1", "--trials");
   requireRefused(run, "count --method triangle --trials", "--trials");
   requireRefused(run, "count --method triangle --trials 3 --correct ok --taster who", "FILE");
-  requireRefused(run, "power --method preference --trials 6 --pd 0.5", "--method");
+  requireRefused(run, "power --method preference --trials 6 --pd 0.5", "--pd");
+  requireRefused(run, "power --method preference --trials 6", "--share");
+  requireRefused(run, "power --method preference --similarity --trials 6 --limit-pd 0.3", "--method");
+  requireRefused(run, "power --method a-not-a --trials 6", "--d-prime");
+  requireRefused(run, "power --method a-not-a --trials 6 --d-prime 1 --tau 1", "--tau");
+  requireRefused(run, "power --method triangle --trials 6 --pd 0.5 --share 0.7", "--share");
+  requireRefused(run, "size --method preference --power 0.8 --share 0.5", "--share");
+  requireRefused(run, "size --method a-not-a --power 0.8 --d-prime 0", "--d-prime");
+  requireRefused(run, "count --method triangle --trials 6 --correct 3 --no-preference 2", "--no-preference");
   requireRefused(run, "power --method triangle --trials 6", "--pd");
   requireRefused(run, "power --method triangle --trials 6 --pd 0.5 --d-prime 1", "--d-prime");
   requireRefused(run, "power --method triangle --trials 6 --pd inf", "--pd");
