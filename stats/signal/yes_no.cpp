@@ -90,7 +90,7 @@ std::optional<Distance> sameDifferentDistance(const Rates& rates) {
   const double tau = 0.0 - root2 * zOf(rates.falseAlarm / 2.0);
   if (rates.hit <= rates.falseAlarm) return Distance{0.0, tau};
   double high = tau + 1.0;
-  while (hitRate(high, tau) < rates.hit && high < 200.0) high += 10.0;
+  while (hitRate(high, tau) <= rates.hit && high < 200.0) high += 10.0;
   std::uintmax_t steps = 200;
   const auto gap = [&](double d) { return hitRate(d, tau) - rates.hit; };
   if (!(gap(0.0) < 0.0) || !(gap(high) > 0.0)) return gap(0.0) >= 0.0 ? std::optional(Distance{0.0, tau}) : std::nullopt;
