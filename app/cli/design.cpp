@@ -48,12 +48,15 @@ Blocks servedBlocks(const DesignOptions& options) {
     block.emplace_back();
     for (const stats::Side side : order) block.back().push_back(side - 1);
   }
+  const int cups = static_cast<int>(block[0].size());
+  options.size->wholeOr(cups, cups, cups);
   found.blocks.push_back(std::move(block));
   return found;
 }
 
 Blocks williamsBlocks(const DesignOptions& options) {
   const int samples = options.samples->whole(2, 60);
+  options.size->wholeOr(samples, samples, samples);
   return {stats::williamsSquares(samples), samples, 0, true};
 }
 

@@ -238,6 +238,7 @@ TEST_CASE("Williams designs of the cases, through the program") {
   requireRefused(run, "design --kind williams --samples 1 --seed 1", "--samples");
   requireRefused(run, "design --kind triangle --samples 3 --seed 1", "--samples");
   requireRefused(run, "design --kind triangle --tasters 0 --seed 1", "--tasters");
+  requireRefused(run, "design --kind triangle --size 2 --seed 1", "--size");
   requireRefused(run, "design --kind cube --seed 1", "--kind");
   requireRefused(run, "design --kind duo-trio --reference 3 --seed 1", "--reference");
 }
