@@ -4,32 +4,39 @@
 #include "stats/check.h"
 
 #include <algorithm>
-#include <vector>
+#include <cmath>
 
 namespace oddglass::stats {
 namespace {
+
+/// Signals, and noises, in the largest plan that the search for a size looks at.
+constexpr int mostOfAKind = 1000;
 
 void requireKind(const char* argument, int trials) {
   if (trials < 0 || trials > 20'000) throw BadInput(argument, "must be from 0 to 20,000");
 }
 
-/// For each number of false alarms the fewest hits that Fisher's test takes at alpha; signals + 1 where none does. More false alarms never need fewer hits.
-std::vector<int> fewestHits(int signals, int noises, double alpha) {
-  std::vector<int> fewest(static_cast<std::size_t>(noises) + 1);
-  int hits = 0;
-  for (int alarms = 0; alarms <= noises; ++alarms) {
-    while (hits <= signals && !atMost(fisherGreater({hits, signals - hits, alarms, noises - alarms}), alpha)) ++hits;
-    fewest[static_cast<std::size_t>(alarms)] = hits;
-  }
-  return fewest;
+/// The numbers of false alarms that are at all likely.
+struct Likely {
+  int from;
+  int to;
+};
+
+Likely likely(int noises, double rate) {
+  const double middle = noises * rate, reach = 10.0 * std::sqrt(noises * rate * (1.0 - rate)) + 40.0;
+  return {std::max(0, static_cast<int>(middle - reach)), std::min(noises, static_cast<int>(middle + reach) + 1)};
 }
 
-double chanceOf(const std::vector<int>& fewest, int signals, const Rates& rates) {
-  const int noises = static_cast<int>(fewest.size()) - 1;
+/// Chance that Fisher's test shows a difference when the answers have these rates. More false alarms never need fewer hits.
+double chanceOf(int signals, int noises, const Rates& rates, double alpha) {
+  const Likely range = likely(noises, rates.falseAlarm);
+  // With both shares alike p is above one half, so the hits that are needed lie above.
+  int hits = noises == 0 || alpha >= 0.5 ? 0 : static_cast<int>(static_cast<double>(range.from) * signals / noises);
   double sum = 0.0;
-  for (int alarms = 0; alarms <= noises; ++alarms) {
-    const int hits = fewest[static_cast<std::size_t>(alarms)];
-    if (hits <= signals) sum += binomialMass(alarms, noises, rates.falseAlarm) * upperTail(hits, signals, rates.hit);
+  for (int alarms = range.from; alarms <= range.to; ++alarms) {
+    while (hits <= signals && !atMost(fisherGreater({hits, signals - hits, alarms, noises - alarms}), alpha)) ++hits;
+    if (hits > signals) break;
+    sum += binomialMass(alarms, noises, rates.falseAlarm) * upperTail(hits, signals, rates.hit);
   }
   return std::min(1.0, sum);
 }
@@ -42,8 +49,7 @@ FisherPower fisherPower(int signals, int noises, const Rates& rates, double alph
   requireShare("hit", rates.hit);
   requireShare("falseAlarm", rates.falseAlarm);
   requireOpenShare("alpha", alpha);
-  const std::vector<int> fewest = fewestHits(signals, noises, alpha);
-  return {chanceOf(fewest, signals, rates), chanceOf(fewest, signals, {rates.falseAlarm, rates.falseAlarm})};
+  return {chanceOf(signals, noises, rates, alpha), chanceOf(signals, noises, {rates.falseAlarm, rates.falseAlarm}, alpha)};
 }
 
 Sizes fisherSizes(const Rates& rates, double power, double alpha) {
@@ -53,8 +59,10 @@ Sizes fisherSizes(const Rates& rates, double power, double alpha) {
   requireOpenShare("alpha", alpha);
   if (!(rates.hit > rates.falseAlarm)) throw BadInput("dPrime", "must be above 0");
   Sizes sizes;
-  for (int half = 1; half <= 1000; ++half) {
-    const double here = chanceOf(fewestHits(half, half, alpha), half, rates);
+  // The teeth of the saw are far below a tenth at the end of the search: where the last number falls short by that, all do.
+  const bool isFar = chanceOf(mostOfAKind, mostOfAKind, rates, alpha) < power - 0.1;
+  for (int half = 1; !isFar && half <= mostOfAKind; ++half) {
+    const double here = chanceOf(half, half, rates, alpha);
     if (here < power) {
       sizes.stable.reset();
       continue;
