@@ -1,5 +1,8 @@
 #include "insight/beside.h"
 
+#include "domain/flight_form.h"
+#include "insight/choices.h"
+#include "stats/binomial.h"
 #include "stats/positions.h"
 #include "stats/replicated.h"
 
@@ -38,32 +41,48 @@ std::vector<ClueLine> cluesOf(const std::vector<Trial>& trials) {
 
 bool mostlyByLookOrFizz(int rightByLookOrFizz, int right) { return right > 0 && 3 * rightByLookOrFizz >= right; }
 
-std::optional<PlaceHabit> habitOf(const std::vector<Trial>& trials, int alphaPm) {
-  std::vector<stats::WrongChoice> wrong;
-  for (const auto& trial : trials)
-    if (!trial.right() && trial.picks.size() == 1 && trial.rightCups.size() == 1) wrong.push_back({trial.picks[0].value - 1, trial.rightCups[0].value - 1});
-  const auto check = stats::habitCheck(wrong);
-  if (!check) return std::nullopt;
-  return PlaceHabit{check->counts, check->pExact, stats::atMost(check->pExact, alphaPm / 1000.0)};
+std::optional<PlaceHabit> habitOf(const std::vector<Trial>& trials, const Plan& plan) {
+  const FlightForm form = formOf(plan.method);
+  const int places = form.cups - (form.hasMarked ? 1 : 0), before = form.hasMarked ? 2 : 1;
+  const auto judged = [&](std::vector<int> counts, double pValue) { return PlaceHabit{std::move(counts), pValue, stats::atMost(pValue, plan.alphaPm / 1000.0)}; };
+  if (places == 3 && form.picks == 1) {
+    std::vector<stats::WrongChoice> wrong;
+    for (const auto& trial : trials)
+      if (!trial.right() && trial.picks.size() == 1 && trial.rightCups.size() == 1) wrong.push_back({trial.picks[0].value - before, trial.rightCups[0].value - before});
+    const auto check = stats::habitCheck(wrong);
+    return check ? std::optional(judged(check->counts, check->pExact)) : std::nullopt;
+  }
+  if (places != 2 || form.saysSame) return std::nullopt;
+  // Orders are dealt evenly, so without a habit a wrong choice, or a preference, falls on either place as often.
+  std::vector<int> counts(2, 0);
+  for (const auto& trial : trials) {
+    if (!form.hasRight && trial.preferredAt) ++counts[static_cast<std::size_t>(trial.preferredAt->value - before)];
+    if (form.hasRight && !trial.right() && trial.picks.size() == 1) ++counts[static_cast<std::size_t>(trial.picks[0].value - before)];
+  }
+  if (counts[0] + counts[1] == 0) return std::nullopt;
+  return judged(counts, stats::twoSidedHalf(counts[0], counts[0] + counts[1]));
 }
 
-std::vector<PersonLine> personLines(const std::vector<Trial>& trials) {
+std::vector<PersonLine> personLines(const std::vector<Trial>& trials, std::pair<Slot, Slot> lots) {
   std::map<Place, PersonLine> lines;
   for (const auto& trial : trials) {
-    auto& line = lines.try_emplace(trial.place, PersonLine{trial.place, 0, 0}).first->second;
+    auto& line = lines.try_emplace(trial.place, PersonLine{trial.place}).first->second;
     ++line.trials;
     line.right += trial.right();
+    line.first += trial.preferred == lots.first;
+    line.second += trial.preferred == lots.second;
+    line.none += trial.preferredNone;
   }
   std::vector<PersonLine> list;
   for (const auto& [place, line] : lines) list.push_back(line);
   return list;
 }
 
-std::optional<PeopleDiffer> peopleDifferOf(const std::vector<Trial>& trials) {
-  std::vector<stats::PersonCount> people;
-  for (const auto& line : personLines(trials)) people.push_back({line.right, line.trials});
+std::optional<PeopleDiffer> peopleDifferOf(const std::vector<Trial>& trials, Method method) {
+  if (formOf(method).picks == 0) return std::nullopt;
+  const auto people = countsByPerson(trials);
   if (people.size() < 2) return std::nullopt;
-  const auto fit = stats::fitReplicated(people, 1.0 / 3.0);
+  const auto fit = stats::fitReplicated(people, stats::guessing(statsMethod(method)));
   if (!fit || !fit->gamma) return std::nullopt;
   return PeopleDiffer{fit->mu, *fit->gamma, *fit->pValue};
 }

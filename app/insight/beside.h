@@ -16,14 +16,15 @@ std::vector<ClueLine> cluesOf(const std::vector<Trial>& trials);
 /// A third or more of the right answers by look or fizz; never without a right answer. Own threshold.
 bool mostlyByLookOrFizz(int rightByLookOrFizz, int right);
 
-/// The place check over wrong answers; see stats/positions.h.
-std::optional<PlaceHabit> habitOf(const std::vector<Trial>& trials, int alphaPm);
+/// The place check where one cup is chosen: over wrong answers, for a preference over all; see stats/positions.h. Nothing for other methods
+/// and without such answers.
+std::optional<PlaceHabit> habitOf(const std::vector<Trial>& trials, const Plan& plan);
 
-/// The test of overdispersion over people; nothing where nobody tasted twice or fewer than two people answered.
-std::optional<PeopleDiffer> peopleDifferOf(const std::vector<Trial>& trials);
+/// The test of overdispersion over people; nothing where nobody tasted twice, fewer than two people answered, or the method has no guessing chance.
+std::optional<PeopleDiffer> peopleDifferOf(const std::vector<Trial>& trials, Method method);
 
-/// Right answers by person, in the order of places.
-std::vector<PersonLine> personLines(const std::vector<Trial>& trials);
+/// Right answers and preferences by person, in the order of places. `lots`: whom a preference is counted for.
+std::vector<PersonLine> personLines(const std::vector<Trial>& trials, std::pair<Slot, Slot> lots);
 
 /// What went otherwise than planned, in the order of DeviationKind. `missing` and `voided` are those of everybody who sat.
 std::vector<Deviation> deviationsOf(const RevealedSession& session);

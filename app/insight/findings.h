@@ -3,6 +3,7 @@
 #include "insight/reading.h"
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace oddglass::insight {
@@ -24,9 +25,10 @@ struct ClueLine {
 /// Why the printed verdict is weaker than that of all trials.
 enum class WeakenedBy { nothing, lookOrFizz, said, either };
 
-/// Whether wrong answers favoured a place; looked at afterwards, never part of the verdict.
+/// Whether a place was favoured; looked at afterwards, never part of the verdict. By wrong answers, for there a right one would look like
+/// a habit; for a preference by all answers. Only where one cup is chosen.
 struct PlaceHabit {
-  std::vector<int> counts;  ///< wrong choices of the first, second and third cup
+  std::vector<int> counts;  ///< choices of the first, second (and third) cup that could be chosen, a marked one not counted
   double pValue = 1.0;
   bool stands = false;      ///< p at most the plan's alpha
 };
@@ -38,11 +40,12 @@ struct PeopleDiffer {
   double pValue = 1.0;
 };
 
-/// A maker's own answers, beside the panel's and never among them.
+/// A maker's own answers, beside the panel's and never among them. For the maker's page alone: a count names a person where there is one maker.
 struct MakerLine {
   Place place;
   int right = 0;
   int trials = 0;
+  int first = 0, second = 0, none = 0;  ///< preferences, where they were asked: for the plan's first and second lot, and neither
 };
 
 /// What went otherwise than planned. Each is listed once, with how many.
@@ -75,7 +78,14 @@ enum class Caution {
 };
 
 /// All that a revealed session says, for the room: codes and numbers, without any person but the makers.
+///
+/// With three lots the question is asked of each pair: then `pairs` holds the findings of each by itself, in the order (1, 2), (1, 3), (2, 3),
+/// and the rest is said of all of them together: `verdict` is shown where a pair is shown, alike where all are, and `all` holds sums without a p.
 struct Findings {
+  Question question = Question::differ;
+  Method method = Method::triangle;
+  std::optional<std::pair<Slot, Slot>> lots;  ///< the pair that is compared, lower slot first; nothing with three lots
+  std::optional<Slot> expected;               ///< the lot asked about as having more
   Claim claim = Claim::people;
   Sought sought = Sought::difference;
   int alphaPm = 50;
@@ -99,9 +109,12 @@ struct Findings {
   bool mostlyByLookOrFizz = false;
   std::optional<PlaceHabit> habit;         ///< nothing without wrong answers
   std::optional<PeopleDiffer> peopleDiffer;
+  std::optional<Liking> liking;                ///< what those who were right liked better, where it was asked
+  std::optional<SurenessIndex> surenessIndex;  ///< same-different and A-not-A
   std::vector<MakerLine> makers;           ///< empty where the maker's answers are the data
   std::vector<Deviation> deviations;       ///< only what happened
   std::vector<Caution> cautions;
+  std::vector<Findings> pairs;             ///< three, with three lots; else empty. Without people, makers and deviations of their own
 
   /// The reading that the printed verdict rests on.
   const Reading& printed() const;
@@ -116,6 +129,7 @@ struct PersonLine {
   Place place;
   int right = 0;
   int trials = 0;
+  int first = 0, second = 0, none = 0;  ///< as in MakerLine
 };
 std::vector<PersonLine> panelByPerson(const RevealedSession& session);
 

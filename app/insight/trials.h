@@ -3,20 +3,27 @@
 #include "domain/revealed.h"
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace oddglass::insight {
 
-/// One forced choice that counts.
+/// One answered flight that counts.
 struct Trial {
   Place place;
   Round round;
   Seq lockedAt;
-  std::vector<Position> picks;      ///< the cups picked, rising; empty where the answer was a word
-  std::vector<Position> rightCups;  ///< those that were right by what was poured (domain/trial.h)
-  bool isRight = false;
-  std::optional<Sureness> sureness;
-  std::optional<Clue> clue;
+  std::vector<Position> picks{};      ///< the cups picked, rising; empty where the answer was a word
+  std::vector<Position> rightCups{};  ///< those that were right by what was poured (domain/trial.h)
+  bool isRight = false;               ///< false for a preference, which cannot be right
+  std::optional<Sureness> sureness{};
+  std::optional<Clue> clue{};
+  std::pair<Slot, Slot> lots{};       ///< the two lots that stood in the flight, lower slot first
+  std::optional<bool> saidSame{};     ///< same-different and A-not-A only
+  std::optional<bool> wasSame{};      ///< what it really was, there
+  std::optional<Position> preferredAt{};
+  std::optional<Slot> preferred{};    ///< the lot that was liked better
+  bool preferredNone = false;         ///< "no preference" was answered
   bool right() const { return isRight; }
 };
 
@@ -29,11 +36,12 @@ struct Tasted {
   int voided = 0;             ///< set aside, or no flight of the method as poured
 };
 
-/// Sorts the panel's flights. People whose answers were erased are left out altogether.
-Tasted<PanelFlight> panelTasted(const RevealedSession& session);
+/// Sorts the panel's flights. People whose answers were erased are left out altogether. With `lots` only the flights that compare this pair
+/// are taken: by what was poured where they count, by what was drawn else.
+Tasted<PanelFlight> panelTasted(const RevealedSession& session, std::optional<std::pair<Slot, Slot>> lots = std::nullopt);
 
 /// Sorts the makers' flights.
-Tasted<MakerFlight> makersTasted(const RevealedSession& session);
+Tasted<MakerFlight> makersTasted(const RevealedSession& session, std::optional<std::pair<Slot, Slot>> lots = std::nullopt);
 
 /// True when a trial was told by look or fizz.
 bool byLookOrFizz(const Trial& trial);

@@ -48,7 +48,7 @@ Json readingOf(const insight::Reading& reading) {
              {"level", number(reading.range->level)}, {"by", nameOf(reading.range->by)}};
   for (const insight::Missed& each : reading.missed) missed.push_back({{"share_pm", each.sharePm}, {"power", number(each.chance)}});
   Json made = {{"verdict", nameOf(reading.verdict)}, {"right", reading.right}, {"trials", reading.trials}, {"people", reading.people},
-               {"expected", number(reading.expected)}, {"p_value", number(reading.pValue)}, {"needed", orNull(reading.needed)},
+               {"expected", number(reading.expected)}, {"p_value", orNull(reading.pValue)}, {"needed", orNull(reading.needed)},
                {"largest_alike", orNull(reading.largest)}, {"alike_p_value", orNull(reading.alikeP)}, {"range", range}, {"power", missed}};
   if (reading.why) made["why"] = nameOf(*reading.why);
   return made;

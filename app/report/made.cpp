@@ -87,6 +87,7 @@ std::string_view nameOf(insight::NoVerdict why) {
     case insight::NoVerdict::nobodyAnswered: return "nobody_answered";
     case insight::NoVerdict::tooFew: return "too_few";
     case insight::NoVerdict::tooFewWithout: return "too_few_without";
+    case insight::NoVerdict::noVotes: return "no_votes";
   }
   return {};
 }

@@ -35,6 +35,7 @@ struct CameOut {
   std::string weaker;               ///< why a weaker verdict is printed than all answers would give
   std::string howKnew;
   std::string sureness;
+  std::vector<std::string> beside;  ///< looked at afterwards, no part of the verdict: each says so
   std::vector<std::string> cautions;
   std::vector<std::string> deviations;
   std::string next;
@@ -42,6 +43,7 @@ struct CameOut {
   std::string decision;
   std::string method;
   std::optional<IntervalWords> interval;
+  std::vector<CameOut> pairs;       ///< with three lots: each pair by itself, `what` naming it; their own words and intervals
 
   /// Every sentence below the headline, in reading order.
   std::vector<std::string> lines() const;

@@ -58,7 +58,7 @@ std::string countLine(const Voice& voice, const Findings& findings) {
   const Reading& reading = findings.printed();
   if (reading.trials == 0) return capitalised(leftOut(voice, findings.weakenedBy, say(voice, QT_TRANSLATE_NOOP("words", "no tasting counts."))));
   Values values{{"right", rightOf(voice, reading)}, {"guess", byGuessing(voice, reading)}, {"n", whole(voice, reading.right)},
-                {"often", timesIn(voice, reading.pValue)}};
+                {"often", timesIn(voice, reading.pValue.value_or(1.0))}};
   const char* source = QT_TRANSLATE_NOOP("words", "{right}; guessing gives {guess}.");
   if (reading.verdict == findings.verdict) {
     switch (findings.verdict) {

@@ -136,7 +136,7 @@ std::vector<std::string> answerLines(const Voice& voice, const insight::Findings
 std::vector<std::string> readingRow(const Voice& voice, const std::string& what, const insight::Reading& reading) {
   const auto count = [&](const std::optional<int>& value) { return value ? whole(voice, *value) : dash(); };
   const auto& range = reading.range;
-  return {what, whole(voice, reading.right), whole(voice, reading.trials), count(reading.needed), count(reading.largest), pValue(voice, reading.pValue),
+  return {what, whole(voice, reading.right), whole(voice, reading.trials), count(reading.needed), count(reading.largest), reading.pValue ? pValue(voice, *reading.pValue) : dash(),
           range ? decimal(voice, range->low, 2) : dash(), range ? decimal(voice, range->high, 2) : dash(), range ? decimal(voice, range->level, 2) : dash()};
 }
 

@@ -103,6 +103,7 @@ void speakNone(const Voice& voice, const Findings& findings, Spoken& spoken) {
   spoken.under = say(voice, QT_TRANSLATE_NOOP("words", "The answers are kept."));
   switch (why) {
     case NoVerdict::sealBroken: spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: seal a new plan, and let somebody else keep the pour sheet.")); break;
+    case NoVerdict::noVotes:
     case NoVerdict::nobodyAnswered: spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: seal a new plan for another evening.")); break;
     case NoVerdict::tooFew: 
       spoken.next = say(voice, findings.claim == Claim::me ? QT_TRANSLATE_NOOP("words", "Next: the cheapest way is more rounds.")
@@ -126,6 +127,7 @@ std::string noVerdictReason(const Voice& voice, NoVerdict why) {
     case NoVerdict::sealBroken: return say(voice, QT_TRANSLATE_NOOP("words", "the key was opened early"));
     case NoVerdict::nobodyAnswered: return say(voice, QT_TRANSLATE_NOOP("words", "there is no answer that counts"));
     case NoVerdict::tooFew: return say(voice, QT_TRANSLATE_NOOP("words", "too few answers to show anything, whatever they had been"));
+    case NoVerdict::noVotes: return say(voice, QT_TRANSLATE_NOOP("words", "everybody had no preference"));
     case NoVerdict::tooFewWithout: return say(voice, QT_TRANSLATE_NOOP("words", "too few answers are left that owe nothing to look, fizz or what was said"));
   }
   return {};

@@ -58,7 +58,7 @@ TEST_CASE("alone: the maker's answers are the data, and the verdict is about the
   CHECK(f.claim == Claim::me);
   CHECK(f.verdict == Verdict::shown);
   // By hand: (28 x 4 + 8 x 2 + 1) / 3^8 = 129 / 6561.
-  CHECK_THAT(f.all.pValue, WithinRel(129.0 / 6561.0, 1e-12));
+  CHECK_THAT(f.all.pValue.value(), WithinRel(129.0 / 6561.0, 1e-12));
   CHECK(f.all.needed == 6);
   CHECK(f.all.range->by == RangeBy::self);
   CHECK(f.makers.empty());

@@ -46,8 +46,8 @@ TEST_CASE("12 of 18: shown, at this table") {
   CHECK(f.all.people == 6);
   CHECK(f.all.needed == 10);
   CHECK_THAT(f.all.expected, WithinRel(6.0, 1e-12));
-  CHECK_THAT(f.all.pValue, WithinRel(exactTail(18, 1, 3, 12, 18), 1e-12));
-  CHECK_THAT(f.all.pValue, WithinAbs(0.004, 0.0005));  // "about 4 times in 1,000"
+  CHECK_THAT(f.all.pValue.value(), WithinRel(exactTail(18, 1, 3, 12, 18), 1e-12));
+  CHECK_THAT(f.all.pValue.value(), WithinAbs(0.004, 0.0005));  // "about 4 times in 1,000"
   CHECK(f.all.range->by == RangeBy::people);
   CHECK_THAT(f.all.range->level, WithinRel(0.90, 1e-12));
   CHECK(f.all.range->low > 0.0);
@@ -109,7 +109,7 @@ TEST_CASE("a large panel can be told apart, but by fewer than the limit") {
 TEST_CASE("5 of 7 people once: shown, and the 90 % range leaves nobody behind") {
   const Findings f = findingsOf(table::panel({1, 1, 1, 1, 1, 0, 0}, 1));
   CHECK(f.verdict == Verdict::shown);
-  CHECK_THAT(f.all.pValue, WithinRel(99.0 / 2187.0, 1e-12));  // (21 x 4 + 7 x 2 + 1) / 3^7
+  CHECK_THAT(f.all.pValue.value(), WithinRel(99.0 / 2187.0, 1e-12));  // (21 x 4 + 7 x 2 + 1) / 3^7
   CHECK(f.all.range->low > 0.0);
   CHECK(f.claim == Claim::people);
 }
@@ -123,7 +123,7 @@ TEST_CASE("verdict, needed number and range agree at every count") {
       const bool reaches = exactTail(n, 1, 3, x, n) <= 0.05 * (1 + 1e-12);
       CHECK((f.verdict == Verdict::shown) == reaches);
       CHECK((f.all.range->low > 1e-12) == reaches);
-      CHECK_THAT(f.all.pValue, WithinRel(exactTail(n, 1, 3, x, n), 1e-10));
+      CHECK_THAT(f.all.pValue.value(), WithinRel(exactTail(n, 1, 3, x, n), 1e-10));
     }
 }
 
