@@ -1,9 +1,11 @@
 #include "words/came_out.h"
 
-#include "words/record.h"
+#include "domain/flight_form.h"
+#include "words/lots.h"
 #include "words/mark.h"
 #include "words/numbers.h"
 #include "words/reading.h"
+#include "words/record.h"
 #include "words/verdict.h"
 
 namespace oddglass::words {
@@ -19,12 +21,14 @@ std::string caution(const Voice& voice, Caution each, const Findings& findings) 
       return say(voice, QT_TRANSLATE_NOOP("words", "People tasted several times each, so the verdict speaks of this table, not of people at large."));
     case Caution::fewerThanPlanned: return say(voice, QT_TRANSLATE_NOOP("words", "Fewer answers count than were planned."));
     case Caution::halfLikelyMissed:
-      if (findings.verdict != Verdict::notShown) return {};
+      if (findings.verdict != Verdict::notShown || findings.method == Method::preference || formOf(findings.method).saysSame) return {};
       return say(voice, QT_TRANSLATE_NOOP("words", "This was a small tasting: more often than not it would have missed a difference that {what}."), {{"what", canTell(voice, findings.claim, 500)}});
     case Caution::mostlyLookOrFizz:
       return say(voice, QT_TRANSLATE_NOOP("words", "A third or more of the right answers came from look or fizz. (The third is our own threshold.)"));
     case Caution::placeHabit:
-      return say(voice, QT_TRANSLATE_NOOP("words", "Looked at afterwards: the wrong answers favoured one place among the cups. This is no part of the verdict."));
+      return findings.method == Method::preference
+                 ? say(voice, QT_TRANSLATE_NOOP("words", "Looked at afterwards: one place was preferred, whatever stood there. This is no part of the verdict."))
+                 : say(voice, QT_TRANSLATE_NOOP("words", "Looked at afterwards: the wrong answers favoured one place among the cups. This is no part of the verdict."));
     case Caution::countsOnly: return {};
   }
   return {};
@@ -60,6 +64,30 @@ std::string promiseFor(const Voice& voice, const RevealedSession& session, Verdi
     case Verdict::none: return {};
   }
   return {};
+}
+
+/// The words of one verdict: the plan's own, or that of one of three pairs.
+CameOut verdictOf(const Voice& voice, const Plan& plan, const Findings& findings) {
+  CameOut out;
+  const Spoken spoken = speak(voice, plan, findings);
+  out.shape = spoken.shape;
+  out.word = spoken.word;
+  out.headline = spoken.headline;
+  out.under = spoken.under;
+  out.notSaid = spoken.notSaid;
+  out.next = spoken.next;
+  out.count = countLine(voice, plan, findings);
+  out.range = rangeLine(voice, plan, findings);
+  out.missed = missedLine(voice, plan, findings);
+  out.weaker = weakerLine(voice, plan, findings);
+  out.howKnew = howKnewLine(voice, findings);
+  out.sureness = surenessLine(voice, findings);
+  out.method = methodLine(voice, plan, findings);
+  out.interval = intervalWords(voice, plan, findings);
+  out.beside = besideLines(voice, plan, findings);
+  for (const Caution each : findings.cautions)
+    if (const std::string line = caution(voice, each, findings); !line.empty()) out.cautions.push_back(line);
+  return out;
 }
 
 }  // namespace
@@ -100,41 +128,41 @@ std::string deviationLine(const Voice& voice, const insight::Deviation& deviatio
 }
 
 CameOut cameOut(const Voice& voice, const RevealedSession& session, const Findings& findings) {
-  CameOut out;
+  CameOut out = verdictOf(voice, session.plan, findings);
   out.first = first(voice, session);
-  const Spoken spoken = speak(voice, findings);
-  out.shape = spoken.shape;
-  out.word = spoken.word;
-  out.headline = spoken.headline;
-  out.under = spoken.under;
-  out.notSaid = spoken.notSaid;
-  out.next = spoken.next;
   std::vector<std::string> drinks;
   for (const PlannedLot& lot : session.plan.lots) drinks.push_back(lotTitle(voice, lot));
   if (drinks.size() == 2) out.what = say(voice, QT_TRANSLATE_NOOP("words", "{one} beside {other}"), {{"one", drinks[0]}, {"other", drinks[1]}});
-  out.count = countLine(voice, findings);
-  out.range = rangeLine(voice, findings, session.plan.rounds);
-  out.missed = missedLine(voice, findings);
-  out.weaker = weakerLine(voice, findings);
-  out.howKnew = howKnewLine(voice, findings);
-  out.sureness = surenessLine(voice, findings);
-  out.method = methodLine(voice, findings);
-  out.interval = intervalWords(voice, findings);
-  for (const Caution each : findings.cautions)
-    if (const std::string line = caution(voice, each, findings); !line.empty()) out.cautions.push_back(line);
+  if (drinks.size() == 3) out.what = listed(voice, drinks);
+  for (const Findings& pair : findings.pairs) {
+    out.pairs.push_back(verdictOf(voice, session.plan, pair));
+    CameOut& said = out.pairs.back();
+    const auto names = namesOf(voice, session.plan, *pair.lots);
+    said.what = say(voice, QT_TRANSLATE_NOOP("words", "{one} beside {other}"), {{"one", names.one}, {"other", names.other}});
+    said.headline = pairHeadline(voice, session.plan, pair);
+    // What is true of the whole plan is said once, above.
+    said.method.clear();
+    said.under.clear();
+    said.notSaid.clear();
+    said.next.clear();
+  }
   for (const insight::Deviation& each : findings.deviations)
     if (wentOtherwise(each)) out.deviations.push_back(deviationLine(voice, each));
   out.promise = promiseFor(voice, session, findings.verdict);
   if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});
   return out;
 }
-
 std::vector<std::string> CameOut::lines() const {
   std::vector<std::string> all;
   const auto add = [&](const std::string& line) {
     if (!line.empty()) all.push_back(line);
   };
   for (const std::string* each : {&under, &count, &notSaid, &range, &missed, &weaker, &howKnew, &sureness}) add(*each);
+  for (const CameOut& pair : pairs) {
+    add(pair.headline);
+    for (const std::string& each : pair.lines()) add(each);
+  }
+  for (const std::string& each : beside) add(each);
   for (const std::string& each : cautions) add(each);
   for (const std::string& each : deviations) add(each);
   for (const std::string* each : {&next, &promise, &decision, &method}) add(*each);

@@ -8,7 +8,8 @@ namespace oddglass::words {
 namespace {
 
 char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-bool isLetter(char c) { return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80; }
+// A hyphen joins: "same-different" is the name of a method, not the word "same".
+bool isLetter(char c) { return (c >= 'a' && c <= 'z') || c == '-' || static_cast<unsigned char>(c) >= 0x80; }
 
 }  // namespace
 
@@ -20,6 +21,7 @@ const std::vector<std::string>& forbiddenInHeadlines() {
 const std::vector<const char*>& denyingSentences() {
   static const std::vector<const char*> all{
       QT_TRANSLATE_NOOP("words", "Do not say: nobody could tell."),
+      QT_TRANSLATE_NOOP("words", "It may be equal, slightly more, or less."),
       QT_TRANSLATE_NOOP("words", "Alike is not “as good as”: both may be good, both may be poor."),
   };
   return all;

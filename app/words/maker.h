@@ -10,7 +10,7 @@ namespace oddglass::words {
 /// One person's tastings. People who asked to be only in the sums have no row.
 struct PersonRow {
   std::string who;
-  std::string right;   ///< "2 of 3"
+  std::string right;   ///< "2 of 3"; for a preference "liked better: Heather mead 2 and the bought one 1"
 };
 
 /// What is for the maker alone, never for the room.

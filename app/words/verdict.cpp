@@ -1,7 +1,11 @@
 #include "words/verdict.h"
 
+#include "domain/flight_form.h"
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/verdict_kinds.h"
+
+#include <cmath>
 
 namespace oddglass::words {
 namespace {
@@ -10,109 +14,68 @@ using insight::Findings;
 using insight::NoVerdict;
 using insight::Verdict;
 
-std::string limitOf(const Voice& voice, const Findings& findings) { return shareLimit(voice, findings.limitPm.value_or(0)); }
-
-std::string shownHeadline(const Voice& voice, const Findings& findings) {
-  const bool mostly = findings.mostlyByLookOrFizz;
-  switch (findings.claim) {
-    case Claim::people:
-      return say(voice, mostly ? QT_TRANSLATE_NOOP("words", "They were told apart, in good part by look or fizz.") : QT_TRANSLATE_NOOP("words", "They were told apart."));
-    case Claim::table:
-      return say(voice, mostly ? QT_TRANSLATE_NOOP("words", "At this table they were told apart, in good part by look or fizz.") : QT_TRANSLATE_NOOP("words", "At this table they were told apart."));
-    case Claim::me:
-      return say(voice, mostly ? QT_TRANSLATE_NOOP("words", "You told them apart, in good part by look or fizz.") : QT_TRANSLATE_NOOP("words", "You told them apart."));
+Shape shapeOf(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::shown:
+    case Verdict::both: return Shape::disc;
+    case Verdict::notShown: return Shape::ring;
+    case Verdict::alike: return Shape::bars;
+    case Verdict::none: return Shape::dash;
   }
-  return {};
+  return Shape::dash;
 }
 
-std::string shownNotSaid(const Voice& voice, Claim claim) {
-  switch (claim) {
-    case Claim::people: return say(voice, QT_TRANSLATE_NOOP("words", "Some people like these can tell. It does not say that everybody can, how big the difference is, or which is better."));
-    case Claim::table: return say(voice, QT_TRANSLATE_NOOP("words", "Somebody here can tell. It does not say that everybody can, how big the difference is, or which is better."));
-    case Claim::me: return say(voice, QT_TRANSLATE_NOOP("words", "You can tell. It does not say that other people can, how big the difference is, or which is better."));
-  }
-  return {};
-}
+/// The fewest votes that can show a preference at all: 2 (1/2)^n at most alpha.
+int fewestVotes(int alphaPm) { return static_cast<int>(std::ceil(std::log2(2000.0 / alphaPm) - 1e-9)); }
 
-void speakShown(const Voice& voice, const Findings& findings, Spoken& spoken) {
-  spoken.shape = Shape::disc;
-  spoken.word = say(voice, QT_TRANSLATE_NOOP("words", "shown"));
-  spoken.headline = shownHeadline(voice, findings);
-  spoken.notSaid = shownNotSaid(voice, findings.claim);
-  spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: name one thing that differs and pour pairs."));
-}
-
-void speakBoth(const Voice& voice, const Findings& findings, Spoken& spoken) {
-  spoken.shape = Shape::disc;
-  spoken.word = say(voice, QT_TRANSLATE_NOOP("words", "shown, within the limit"));
-  spoken.headline = findings.mostlyByLookOrFizz ? say(voice, QT_TRANSLATE_NOOP("words", "Told apart, but by fewer than your limit, and in good part by look or fizz."))
-                                                : say(voice, QT_TRANSLATE_NOOP("words", "Told apart, but by fewer than your limit."));
-  spoken.under = findings.claim == Claim::me
-                     ? say(voice, QT_TRANSLATE_NOOP("words", "You can tell, but less often than {limit}."), {{"limit", timesLimit(voice, findings.limitPm.value_or(0))}})
-                     : say(voice, QT_TRANSLATE_NOOP("words", "Some can tell, but fewer than {limit}."), {{"limit", limitOf(voice, findings)}});
-  spoken.notSaid = shownNotSaid(voice, findings.claim);
-  spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: whether so few matter is yours to decide."));
-}
-
-void speakNotShown(const Voice& voice, const Findings& findings, Spoken& spoken) {
-  spoken.shape = Shape::ring;
-  spoken.word = say(voice, QT_TRANSLATE_NOOP("words", "not shown"));
-  if (pointsBothWays(findings)) {
-    spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Nothing shown: the answers point two ways."));
-    spoken.under = say(voice, QT_TRANSLATE_NOOP("words", "Read with and without some of the answers, they contradict each other. That is neither “told apart” nor “alike”."));
-    spoken.notSaid = say(voice, QT_TRANSLATE_NOOP("words", "Do not say: nobody could tell."));
-    spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: hide look and fizz with dark cups and lids, keep silent until everybody has locked, and ask again."));
-    return;
-  }
+std::string tooFewNext(const Voice& voice, const Findings& findings) {
   const bool alone = findings.claim == Claim::me;
-  if (findings.sought == Sought::alike) {
-    spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Not shown to be alike."));
-    spoken.under = say(voice, QT_TRANSLATE_NOOP("words", "That is not a difference shown: you asked whether they are alike, and this tasting could not say so."));
-    spoken.next = say(voice, alone ? QT_TRANSLATE_NOOP("words", "Next: more rounds, or a wider limit set before; or ask whether you can tell.")
-                                   : QT_TRANSLATE_NOOP("words", "Next: more people, or a wider limit set before; or ask whether anyone can tell."));
-    return;
+  if (findings.method == Method::preference) {
+    const Values values{{"n", spelled(voice, fewestVotes(findings.alphaPm))}};
+    return say(voice, alone ? QT_TRANSLATE_NOOP("words", "Next: {n} rounds are the fewest that can show what you prefer.")
+                            : QT_TRANSLATE_NOOP("words", "Next: {n} people are the fewest who can show a preference. A person is one vote, so more rounds add none."), values);
   }
-  spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "No difference shown."));
-  spoken.under = findings.sought == Sought::both ? say(voice, QT_TRANSLATE_NOOP("words", "That is not “no difference”, and alike within your limit was not shown either."))
-                                                 : say(voice, QT_TRANSLATE_NOOP("words", "That is not “no difference”."));
-  spoken.notSaid = say(voice, QT_TRANSLATE_NOOP("words", "Do not say: nobody could tell."));
-  spoken.next = say(voice, alone ? QT_TRANSLATE_NOOP("words", "Next: if a small difference matters, name one thing and pour pairs; or plan more rounds.")
-                                 : QT_TRANSLATE_NOOP("words", "Next: if a small difference matters, name one thing and pour pairs; or ask more people."));
-}
-
-void speakAlike(const Voice& voice, const Findings& findings, Spoken& spoken) {
-  const Values values{{"limit", limitOf(voice, findings)}};
-  spoken.shape = Shape::bars;
-  spoken.word = say(voice, QT_TRANSLATE_NOOP("words", "alike"));
-  switch (findings.claim) {
-    case Claim::people: spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Alike within your limit: fewer than {limit} of people like these can tell."), values); break;
-    case Claim::table: spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Alike within your limit: at this table fewer than {limit} could tell."), values); break;
-    case Claim::me: spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Alike within your limit: you could tell less often than {limit}."), {{"limit", timesLimit(voice, findings.limitPm.value_or(0))}}); break;
-  }
-  spoken.under = findings.claim == Claim::me ? say(voice, QT_TRANSLATE_NOOP("words", "Up to that often you may still taste it."))
-                                             : say(voice, QT_TRANSLATE_NOOP("words", "Up to that many may still taste it."));
-  spoken.notSaid = say(voice, QT_TRANSLATE_NOOP("words", "Alike is not “as good as”: both may be good, both may be poor."));
-  spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: a new batch is a new question. This one holds for these bottles."));
+  return say(voice, alone ? QT_TRANSLATE_NOOP("words", "Next: the cheapest way is more rounds.") : QT_TRANSLATE_NOOP("words", "Next: the cheapest way is more people, or more rounds."));
 }
 
 void speakNone(const Voice& voice, const Findings& findings, Spoken& spoken) {
   const NoVerdict why = findings.why.value_or(NoVerdict::nobodyAnswered);
-  spoken.shape = Shape::dash;
-  spoken.word = say(voice, QT_TRANSLATE_NOOP("words", "no verdict"));
-  spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "No verdict: {reason}."), {{"reason", noVerdictReason(voice, why)}});
+  spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "No verdict: {reason}."), {{"reason", noVerdictReason(voice, findings, why)}});
   spoken.under = say(voice, QT_TRANSLATE_NOOP("words", "The answers are kept."));
   switch (why) {
     case NoVerdict::sealBroken: spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: seal a new plan, and let somebody else keep the pour sheet.")); break;
-    case NoVerdict::noVotes:
+    case NoVerdict::noVotes: spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: ask whether anyone can tell them apart.")); break;
     case NoVerdict::nobodyAnswered: spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: seal a new plan for another evening.")); break;
-    case NoVerdict::tooFew: 
-      spoken.next = say(voice, findings.claim == Claim::me ? QT_TRANSLATE_NOOP("words", "Next: the cheapest way is more rounds.")
-                                                           : QT_TRANSLATE_NOOP("words", "Next: the cheapest way is more people, or more rounds."));
-      break;
+    case NoVerdict::tooFew: spoken.next = tooFewNext(voice, findings); break;
     case NoVerdict::tooFewWithout:
-      spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: hide look and fizz with dark cups and lids, and keep silent until everybody has locked."));
+      spoken.next = findings.method == Method::preference ? say(voice, QT_TRANSLATE_NOOP("words", "Next: keep silent until everybody has locked."))
+                                                          : say(voice, QT_TRANSLATE_NOOP("words", "Next: hide look and fizz with dark cups and lids, and keep silent until everybody has locked."));
       break;
   }
+}
+
+/// The answers contradict each other, read with and without some of them.
+void speakTwoWays(const Voice& voice, const Findings& findings, Spoken& spoken) {
+  spoken.headline = say(voice, QT_TRANSLATE_NOOP("words", "Nothing shown: the answers point two ways."));
+  if (findings.method == Method::preference) {
+    spoken.under = say(voice, QT_TRANSLATE_NOOP("words", "Read with and without the answers after something was said, they favour different drinks."));
+    spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: keep silent until everybody has locked, and ask again."));
+    return;
+  }
+  spoken.under = say(voice, QT_TRANSLATE_NOOP("words", "Read with and without some of the answers, they contradict each other. That is neither “told apart” nor “alike”."));
+  spoken.notSaid = say(voice, QT_TRANSLATE_NOOP("words", "Do not say: nobody could tell."));
+  spoken.next = say(voice, QT_TRANSLATE_NOOP("words", "Next: hide look and fizz with dark cups and lids, keep silent until everybody has locked, and ask again."));
+}
+
+std::string tooFewVotes(const Voice& voice, const Findings& findings) {
+  const insight::Reading& reading = findings.printed();
+  const int cast = reading.trials;
+  const Values values{{"n", spelled(voice, cast)}};
+  if (findings.claim == Claim::me)
+    return say(voice, cast == 1 ? QT_TRANSLATE_NOOP("words", "one round cannot settle this, whatever you answer") : QT_TRANSLATE_NOOP("words", "{n} rounds cannot settle this, whatever you answer"), values);
+  if (reading.votes && reading.votes->none + reading.votes->even > 0)
+    return say(voice, cast == 1 ? QT_TRANSLATE_NOOP("words", "one vote cannot settle this, whatever it is") : QT_TRANSLATE_NOOP("words", "{n} votes cannot settle this, whatever they are"), values);
+  return say(voice, cast == 1 ? QT_TRANSLATE_NOOP("words", "one person cannot settle this, whatever they answer") : QT_TRANSLATE_NOOP("words", "{n} people cannot settle this, whatever they answer"), values);
 }
 
 }  // namespace
@@ -122,13 +85,27 @@ std::string canTell(const Voice& voice, Claim claim, int sharePm) {
   return say(voice, QT_TRANSLATE_NOOP("words", "{share} of such people can taste"), {{"share", shareLimit(voice, sharePm)}});
 }
 
-std::string noVerdictReason(const Voice& voice, NoVerdict why) {
+std::string noVerdictReason(const Voice& voice, const Findings& findings, NoVerdict why) {
   switch (why) {
     case NoVerdict::sealBroken: return say(voice, QT_TRANSLATE_NOOP("words", "the key was opened early"));
     case NoVerdict::nobodyAnswered: return say(voice, QT_TRANSLATE_NOOP("words", "there is no answer that counts"));
-    case NoVerdict::tooFew: return say(voice, QT_TRANSLATE_NOOP("words", "too few answers to show anything, whatever they had been"));
-    case NoVerdict::noVotes: return say(voice, QT_TRANSLATE_NOOP("words", "everybody had no preference"));
-    case NoVerdict::tooFewWithout: return say(voice, QT_TRANSLATE_NOOP("words", "too few answers are left that owe nothing to look, fizz or what was said"));
+    case NoVerdict::noVotes: return say(voice, QT_TRANSLATE_NOOP("words", "there is no preference to count"));
+    case NoVerdict::tooFew:
+      return findings.method == Method::preference ? tooFewVotes(voice, findings) : say(voice, QT_TRANSLATE_NOOP("words", "too few answers to show anything, whatever they had been"));
+    case NoVerdict::tooFewWithout:
+      return findings.method == Method::preference ? say(voice, QT_TRANSLATE_NOOP("words", "too few votes are left that owe nothing to what was said"))
+                                                   : say(voice, QT_TRANSLATE_NOOP("words", "too few answers are left that owe nothing to look, fizz or what was said"));
+  }
+  return {};
+}
+
+std::string verdictWord(const Voice& voice, Verdict verdict) {
+  switch (verdict) {
+    case Verdict::shown: return say(voice, QT_TRANSLATE_NOOP("words", "shown"));
+    case Verdict::notShown: return say(voice, QT_TRANSLATE_NOOP("words", "not shown"));
+    case Verdict::alike: return say(voice, QT_TRANSLATE_NOOP("words", "alike"));
+    case Verdict::both: return say(voice, QT_TRANSLATE_NOOP("words", "shown, within the limit"));
+    case Verdict::none: return say(voice, QT_TRANSLATE_NOOP("words", "no verdict"));
   }
   return {};
 }
@@ -137,15 +114,23 @@ bool pointsBothWays(const Findings& findings) {
   return findings.weakenedBy != insight::WeakenedBy::nothing && findings.printed().verdict != findings.verdict;
 }
 
-Spoken speak(const Voice& voice, const Findings& findings) {
+Spoken speak(const Voice& voice, const Plan& plan, const Findings& findings) {
   Spoken spoken;
-  switch (findings.verdict) {
-    case Verdict::shown: speakShown(voice, findings, spoken); break;
-    case Verdict::notShown: speakNotShown(voice, findings, spoken); break;
-    case Verdict::alike: speakAlike(voice, findings, spoken); break;
-    case Verdict::both: speakBoth(voice, findings, spoken); break;
-    case Verdict::none: speakNone(voice, findings, spoken); break;
-  }
+  spoken.shape = shapeOf(findings.verdict);
+  spoken.word = verdictWord(voice, findings.verdict);
+  if (findings.verdict == Verdict::none)
+    speakNone(voice, findings, spoken);
+  else if (pointsBothWays(findings))
+    speakTwoWays(voice, findings, spoken);
+  else if (!findings.pairs.empty())
+    speakPairs(voice, plan, findings, spoken);
+  else if (findings.method == Method::preference)
+    speakPreference(voice, plan, findings, spoken);
+  else if (namesAThing(findings.method))
+    speakMore(voice, plan, findings, spoken);
+  else
+    speakApart(voice, findings, spoken);
+  if (findings.printed().sequential && findings.verdict != Verdict::none && !pointsBothWays(findings)) speakStop(voice, findings, spoken);
   return spoken;
 }
 

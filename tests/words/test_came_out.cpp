@@ -51,7 +51,7 @@ TEST_CASE("shown, several rounds: the table, the count, and what it does not say
   CHECK(out.headline == "At this table they were told apart.");
   CHECK(out.what == "Heather mead, bottled 14 March beside a bought mead");
   CHECK(out.count == "12 of 18 tastings were right; guessing gives about 6, and 12 or more about 4 times in 1,000.");
-  CHECK(out.notSaid == "Somebody here can tell. It does not say that everybody can, how big the difference is, or which is better.");
+  CHECK(out.notSaid == "Somebody at this table could tell. It does not say that everybody could, how big the difference is, or which is better.");
   CHECK_THAT(out.range, Catch::StartsWith("People tasted three times each, so people are counted and not cups"));
   CHECK_THAT(out.method, Catch::Contains("after ISO 4120:2021, not certified"));
   CHECK(out.missed.empty());
@@ -83,7 +83,7 @@ TEST_CASE("alike keeps its limit in every sentence") {
   seek(session, Sought::both);
   const CameOut out = outOf(session);
   CHECK(out.shape == Shape::bars);
-  CHECK(out.headline == "Alike within your limit: at this table fewer than 3 in 10 could tell.");
+  CHECK(out.headline == "Alike, but only within your limit: at this table fewer than 3 in 10 could tell.");
   CHECK(out.count == "4 of 18 tastings were right. If 3 in 10 could tell, so few would come up about 7 times in 1,000.");
   CHECK(out.under == "Up to that many may still taste it.");
   CHECK(out.notSaid == "Alike is not “as good as”: both may be good, both may be poor.");
@@ -132,13 +132,13 @@ TEST_CASE("what was told by look or fizz weakens the verdict, or its headline") 
   const CameOut out = outOf(session);  // without: 7 of 13, and 8 are needed (ISO 4120:2021, table A.1)
   CHECK(out.headline == "No difference shown.");
   CHECK(out.count == "Leaving out what was told by look or fizz, 7 of 13 tastings were right; guessing gives about 4, and 8 were needed.");
-  CHECK(out.weaker == "With every answer 12 of 18 tastings were right, which alone would have read “shown”. The weaker verdict is the one that stands.");
+  CHECK(out.weaker == "With every answer: 12 of 18 tastings were right. That alone would have read “shown”; the weaker verdict is the one that stands.");
   CHECK(out.howKnew == "How they knew, for the 12 right answers: 7 by taste, smell or feel in the mouth and 5 by look or fizz.");
 
   RevealedSession clear = evening(24, 1, 24);
   for (PanelFlight& flight : clear.panel) flight.clue = flight.place.value <= 8 ? Clue::look : Clue::taste;
   CHECK(outOf(clear).headline == "They were told apart, in good part by look or fizz.");
-  CHECK(outOf(clear).weaker == "Without what was told by look or fizz it is 16 of 16, and the verdict stays.");
+  CHECK(outOf(clear).weaker == "Without what was told by look or fizz: 16 of 16 tastings were right. The verdict stays.");
 }
 
 TEST_CASE("what was said aloud weakens the verdict") {

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "domain/plan.h"
+#include "words/voice.h"
+
+#include <utility>
+
+namespace oddglass::words {
+
+/// A lot of a sealed plan as it is called in a sentence: the drink's name, with the lot's where two lots are of drinks of one name.
+std::string lotNamed(const Voice& voice, const Plan& plan, Slot slot);
+
+/// The two lots of a comparison by name, lower slot first.
+struct TwoNames {
+  std::string one, other;
+};
+TwoNames namesOf(const Voice& voice, const Plan& plan, std::pair<Slot, Slot> lots);
+
+}  // namespace oddglass::words
