@@ -1,9 +1,11 @@
 #include "report/document.h"
 
+#include "domain/flight_form.h"
 #include "domain/problem.h"
 #include "report/made.h"
 #include "words/drinks.h"
 #include "words/history.h"
+#include "words/method.h"
 #include "words/numbers.h"
 #include "words/record.h"
 #include "words/report.h"
@@ -23,6 +25,30 @@ struct Writer {
   words::ReportWords text;
 
   std::string orUnknown(const std::string& value) const { return value.empty() ? words::notKnown(voice) : value; }
+
+  /// An order with the marked cup in brackets: "[A]BA".
+  std::string asServed(const std::string& order) const {
+    return formOf(session.plan.method).hasMarked && !order.empty() ? '[' + order.substr(0, 1) + ']' + order.substr(1) : order;
+  }
+
+  /// What was answered: the cups picked, the word, the cup preferred.
+  std::string answerOf(const FlightRow& row) const {
+    std::vector<std::string> parts;
+    for (const Position pick : row.picks) parts.push_back(words::whole(voice, pick.value));
+    std::string answer = words::listed(voice, parts);
+    if (row.saidSame) answer = words::sameWord(voice, session.plan.method, *row.saidSame);
+    const std::string liked = row.preferredNone ? words::noPreference(voice) : row.preferred ? words::cupLiked(voice, *row.preferred) : std::string();
+    if (answer.empty()) answer = liked;
+    else if (!liked.empty()) answer += "; " + liked;
+    return answer.empty() ? std::string("–") : answer;
+  }
+
+  std::string cameTo(const FlightRow& row) const {
+    if (row.voided) return words::voidReason(voice, *row.voided);
+    if (!row.isAnswered) return text.missing;
+    if (!row.counts) return text.notCounted;
+    return !row.right ? text.counted : *row.right ? text.right : text.wrong;
+  }
 
   Section purpose() const {
     Section section{text.planHeading, words::planLines(voice, session.plan), std::nullopt};
@@ -44,20 +70,13 @@ struct Writer {
 
   Section serving() const {
     figures::Table table{text.orderHeaders, {}};
-    for (const OrderCount& each : ordersDealt(session)) table.rows.push_back({each.order, words::whole(voice, each.flights)});
+    for (const OrderCount& each : ordersDealt(session)) table.rows.push_back({asServed(each.order), words::whole(voice, each.flights)});
     return {text.servingHeading, words::servingLines(voice, session), table};
   }
 
   Section answers() const {
-    Section section{text.answersHeading, words::answerLines(voice, findings), figures::Table{text.readingHeaders, {}}};
-    const auto add = [&](const std::string& what, const std::optional<insight::Reading>& reading) {
-      if (reading) section.table->rows.push_back(words::readingRow(voice, what, *reading));
-    };
-    add(text.allAnswers, findings.all);
-    add(text.withoutLookOrFizz, findings.withoutLookOrFizz);
-    add(text.withoutSaid, findings.withoutSaid);
-    add(text.withoutEither, findings.withoutEither);
-    return section;
+    const words::ReadingTable readings = words::readingTable(voice, session.plan, findings);
+    return {text.answersHeading, words::answerLines(voice, findings), figures::Table{readings.headers, readings.rows}};
   }
 
   /// Right answers by what people said of them: by sureness, or by what told them.
@@ -69,15 +88,13 @@ struct Writer {
   }
 
   Section record() const {
-    return {text.recordHeading, {words::commitmentLine(voice, session), words::openingsLine(voice, session.pourSheetOpenings), text.notCertified}, std::nullopt};
+    return {text.recordHeading, {words::commitmentLine(voice, session), words::openingsLine(voice, session.pourSheetOpenings), words::standardLine(voice, session.plan.method)}, std::nullopt};
   }
 
   Section flights() const {
     Section section{text.flightsHeading, {}, figures::Table{text.flightHeaders, {}}};
     for (const FlightRow& each : flightRows(session)) {
-      const std::string came = each.voided ? words::voidReason(voice, *each.voided) : each.picks.empty() ? text.missing : !each.right ? text.notCounted : *each.right ? text.right : text.wrong;
-      section.table->rows.push_back({each.who, each.isMaker ? text.maker : text.panel, words::whole(voice, each.round.value), each.poured,
-                                     !each.picks.empty() ? words::whole(voice, each.picks[0].value) : std::string("–"), came,
+      section.table->rows.push_back({each.who, each.isMaker ? text.maker : text.panel, words::whole(voice, each.round.value), asServed(each.poured), answerOf(each), cameTo(each),
                                      each.sureness ? words::surenessName(voice, *each.sureness) : std::string("–"),
                                      each.clue ? words::clueName(voice, *each.clue) : std::string("–")});
     }
@@ -88,7 +105,7 @@ struct Writer {
     const words::MakerPart part = words::makerPart(voice, session, findings);
     Section people{text.peopleHeading, part.makers, std::nullopt};
     if (!part.people.empty()) {
-      people.table = figures::Table{{text.who, text.right}, {}};
+      people.table = figures::Table{{text.who, session.plan.method == Method::preference ? text.answer : text.right}, {}};
       for (const words::PersonRow& row : part.people) people.table->rows.push_back({row.who, row.right});
     }
     for (const std::string* each : {&part.onlyInSums, &part.differ})

@@ -13,7 +13,7 @@ constexpr double pictureWidth = 640;
 
 constexpr const char* style = R"(
 body{font:16px/1.35 Inter,sans-serif;color:#1d2127;background:#fff;max-width:860px;margin:40px auto;padding:0 20px}
-h1{font-size:34px;line-height:1.15;margin:0 0 4px;display:flex;gap:16px}h1 svg{flex:none}
+h1{font-size:34px;line-height:1.15;margin:0 0 4px}.verdict{display:flex;gap:16px}.verdict svg{flex:none}
 h2{font-size:20px;margin:36px 0 8px;border-top:1px solid #ddd8cd;padding-top:16px}h3{font-size:16px;margin:24px 0 4px}
 .quiet{color:#59616b}.lead{font-size:19px}.first{border:2px solid #7a2f5b;border-radius:8px;padding:8px 12px}
 table{border-collapse:collapse;font-size:14px;margin:8px 0}th,td{text-align:left;vertical-align:top;padding:3px 12px 3px 0;border-bottom:1px solid #ddd8cd}
@@ -48,17 +48,19 @@ std::string sections(const std::vector<Section>& all, const std::string& heading
   return out;
 }
 
-std::string verdict(const words::CameOut& out, const words::ReportWords& text) {
+std::string verdict(const words::CameOut& out, const words::ReportWords& text, const std::string& heading) {
   std::string html;
   for (const std::string& line : out.first) html += element("p", line, "first");
-  html += "<h1>" + figures::svg(verdictMark(out.shape, out.word)) + "<span>" + escaped(out.headline) + "</span></h1>\n";
+  html += '<' + heading + " class=\"verdict\">" + figures::svg(verdictMark(out.shape, out.word)) + "<span>" + escaped(out.headline) + "</span></" + heading + ">\n";
   html += element("p", out.under, "lead quiet") + element("p", out.count, "lead");
+  for (const words::CameOut& pair : out.pairs) html += verdict(pair, text, "h2");
   if (out.interval) {
     const figures::Figure figure = figures::intervalFigure(picture(*out.interval), pictureWidth);
     html += figures::svg(figure) + "<details><summary>" + escaped(text.picture) + "</summary>" + tableOf(figure.table) + "</details>\n";
   }
   if (!out.interval || out.range != out.interval->sentence) html += element("p", out.range);  // the picture says it already
   for (const std::string* line : {&out.notSaid, &out.missed, &out.weaker, &out.howKnew, &out.sureness}) html += element("p", *line);
+  for (const std::string& line : out.beside) html += element("p", line);
   for (const std::string& line : out.cautions) html += element("p", line);
   for (const std::string* line : {&out.next, &out.promise, &out.decision}) html += element("p", *line);
   if (!out.deviations.empty()) {
@@ -77,7 +79,7 @@ std::string html(const words::Voice& voice, const Document& document) {
   out += "<meta name=\"viewport\" content=\"width=device-width\"/>\n";
   out += "<title>" + escaped(document.title) + "</title>\n<style>" + style + "</style>\n</head>\n<body>\n<main>\n";
   out += element("p", document.title, "quiet") + element("p", document.out.what, "quiet");
-  out += verdict(document.out, text);
+  out += verdict(document.out, text, "h1");
   out += sections(document.room, "h2");
   out += element("p", document.out.method, "quiet") + element("p", document.date, "quiet");
   if (!document.makerHeading.empty()) out += "<div class=\"maker\">\n" + element("h2", document.makerHeading) + sections(document.maker, "h3") + "</div>\n";

@@ -2,6 +2,7 @@
 
 #include "domain/names.h"
 #include "report/made.h"
+#include "words/reading.h"
 
 #include <nlohmann/json.hpp>
 
@@ -21,6 +22,8 @@ Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nul
 
 Json textOrNull(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
 
+Json letter(const Plan& plan, const std::optional<Slot>& slot) { return slot ? Json(std::string(1, letterOf(plan, *slot))) : Json(nullptr); }
+
 Json lots(const Plan& plan) {
   Json all = Json::array();
   char letter = 'A';
@@ -35,10 +38,39 @@ Json lots(const Plan& plan) {
 }
 
 Json planOf(const Plan& plan) {
+  Json stopping = nullptr;
+  if (plan.stopping) stopping = {{"share_pm", plan.stopping->sharePm}, {"beta_pm", plan.stopping->betaPm}};
   return {{"question", nameOf(plan.question)}, {"method", nameOf(plan.method)}, {"claim", nameOf(plan.claim)}, {"sought", nameOf(plan.sought)},
           {"alpha_pm", plan.alphaPm}, {"limit_pm", orNull(plan.limitPm)}, {"gamma_pm", plan.gammaPm}, {"rounds", plan.rounds}, {"cup_ml", plan.cupMl},
           {"ceiling_grams", plan.ceilingGrams}, {"panel_planned", plan.panelPlanned}, {"makers_planned", plan.makersPlanned},
-          {"places", plan.places}, {"spares", plan.spares}, {"has_pourer", plan.hasPourer}, {"lots", lots(plan)}};
+          {"places", plan.places}, {"spares", plan.spares}, {"has_pourer", plan.hasPourer}, {"attribute", textOrNull(plan.attribute)},
+          {"expected", letter(plan, plan.expected)}, {"marked", letter(plan, plan.marked)}, {"may_have_none", plan.mayHaveNone}, {"also_prefer", plan.alsoPrefer},
+          {"stopping", stopping}, {"evenings", plan.evenings}, {"wave", plan.wave}, {"comparisons", plan.comparisons()}, {"lots", lots(plan)}};
+}
+
+Json votesOf(const insight::Votes& votes) {
+  Json split = nullptr;
+  if (votes.split)
+    split = {{"first", votes.split->first}, {"second", votes.split->second}, {"p_value", number(votes.split->pValue)}, {"shown", votes.split->isShown}, {"changes", votes.split->changes}};
+  return {{"first", votes.first}, {"second", votes.second}, {"none", votes.none}, {"even", votes.even}, {"repeated", votes.repeated}, {"steady", votes.steady}, {"split", split}};
+}
+
+Json signalOf(const insight::Signal& signal) {
+  return {{"hits", signal.hits}, {"misses", signal.misses}, {"false_alarms", signal.falseAlarms}, {"correct_rejections", signal.correctRejections},
+          {"d_prime", orNull(signal.dPrime)}, {"standard_error", orNull(signal.standardError)}, {"low", orNull(signal.low)}, {"high", orNull(signal.high)},
+          {"level", number(signal.level)}, {"d_prime_corrected", orNull(signal.corrected)}, {"criterion", orNull(signal.criterion)}};
+}
+
+Json sequentialOf(const insight::Sequential& sequential) {
+  return {{"decision", nameOf(sequential.decision)}, {"after_round", sequential.afterRound}, {"stopped_early", sequential.stoppedEarly},
+          {"difference_from", sequential.differenceFrom}, {"none_to", sequential.noneTo >= 0 ? Json(sequential.noneTo) : Json(nullptr)}};
+}
+
+Json likingOf(const insight::Liking& liking) {
+  Json tellers = nullptr;
+  if (liking.tellers)
+    tellers = {{"estimate", number(liking.tellers->estimate)}, {"low", number(liking.tellers->low)}, {"high", number(liking.tellers->high)}, {"level", number(liking.tellers->level)}};
+  return {{"votes", votesOf(liking.votes)}, {"p_value", number(liking.pValue)}, {"needed", orNull(liking.needed)}, {"shown", liking.isShown}, {"wrong", liking.wrong}, {"share_of_tellers", tellers}};
 }
 
 Json readingOf(const insight::Reading& reading) {
@@ -46,42 +78,71 @@ Json readingOf(const insight::Reading& reading) {
   if (reading.range)
     range = {{"low", number(reading.range->low)}, {"point", number(reading.range->point)}, {"high", number(reading.range->high)},
              {"level", number(reading.range->level)}, {"by", nameOf(reading.range->by)}};
-  for (const insight::Missed& each : reading.missed) missed.push_back({{"share_pm", each.sharePm}, {"power", number(each.chance)}});
+  for (const insight::Missed& each : reading.missed) {
+    missed.push_back({{"share_pm", each.sharePm}, {"power", number(each.chance)}});
+    if (each.dPrimeTenths) missed.back()["d_prime"] = *each.dPrimeTenths / 10.0;
+  }
   Json made = {{"verdict", nameOf(reading.verdict)}, {"right", reading.right}, {"trials", reading.trials}, {"people", reading.people},
                {"expected", number(reading.expected)}, {"p_value", orNull(reading.pValue)}, {"needed", orNull(reading.needed)},
                {"largest_alike", orNull(reading.largest)}, {"alike_p_value", orNull(reading.alikeP)}, {"range", range}, {"power", missed}};
   if (reading.why) made["why"] = nameOf(*reading.why);
+  if (reading.adjustedP) made["p_value_holm"] = number(*reading.adjustedP);
+  if (reading.otherWayP) made["p_value_other_way"] = number(*reading.otherWayP);
+  if (reading.votes) made["votes"] = votesOf(*reading.votes);
+  if (reading.signal) made["signal"] = signalOf(*reading.signal);
+  if (reading.sequential) made["sequential"] = sequentialOf(*reading.sequential);
   return made;
 }
 
 Json conclusionOf(const words::CameOut& out, const insight::Findings& findings) {
   Json made = {{"verdict", nameOf(findings.verdict)}, {"weakened_by", nameOf(findings.weakenedBy)}, {"headline", out.headline}, {"first", out.first}, {"sentences", out.lines()}};
   if (findings.why) made["why"] = nameOf(*findings.why);
+  if (!out.pairs.empty()) {
+    made["pairs"] = Json::array();
+    for (const words::CameOut& pair : out.pairs) made["pairs"].push_back({{"what", pair.what}, {"headline", pair.headline}, {"sentences", pair.lines()}});
+  }
   return made;
 }
 
-Json findingsOf(const words::Voice& voice, const insight::Findings& findings) {
+Json findingsOf(const words::Voice& voice, const Plan& plan, const insight::Findings& findings) {
   const auto reading = [](const std::optional<insight::Reading>& each) { return each ? readingOf(*each) : Json(nullptr); };
   Json sureness = Json::array(), clues = Json::array(), deviations = Json::array(), cautions = Json::array();
   for (const auto& each : findings.sureness) sureness.push_back({{"sureness", nameOf(each.sureness)}, {"trials", each.trials}, {"right", each.right}});
   for (const auto& each : findings.clues) clues.push_back({{"clue", nameOf(each.clue)}, {"trials", each.trials}, {"right", each.right}});
   for (const auto& each : findings.deviations) deviations.push_back({{"kind", nameOf(each.kind)}, {"count", each.count}, {"sentence", words::deviationLine(voice, each)}});
   for (const auto each : findings.cautions) cautions.push_back(nameOf(each));
+  Json habit = nullptr, index = nullptr, pairs = Json::array();
+  if (findings.habit) habit = {{"counts", findings.habit->counts}, {"p_value", number(findings.habit->pValue)}, {"stands", findings.habit->stands}};
+  if (const auto& found = findings.surenessIndex)
+    index = {{"r_index", number(found->rIndex)}, {"low", number(found->low)}, {"high", number(found->high)}, {"level", number(found->level)}, {"p_value", number(found->pValue)}, {"exact", found->isExact}};
+  for (const insight::Findings& pair : findings.pairs) {
+    Json made = findingsOf(voice, plan, pair);
+    made["lots"] = Json::array({letter(plan, pair.lots->first), letter(plan, pair.lots->second)});
+    made["verdict"] = nameOf(pair.verdict);
+    made["weakened_by"] = nameOf(pair.weakenedBy);
+    pairs.push_back(std::move(made));
+  }
   return {{"flights", findings.flights}, {"missing", findings.missing}, {"voided", findings.voided}, {"all", readingOf(findings.all)},
           {"without_look_or_fizz", reading(findings.withoutLookOrFizz)}, {"without_said", reading(findings.withoutSaid)},
           {"without_either", reading(findings.withoutEither)}, {"mostly_by_look_or_fizz", findings.mostlyByLookOrFizz},
-          {"sureness", sureness}, {"clues", clues}, {"deviations", deviations}, {"cautions", cautions}};
+          {"sureness", sureness}, {"clues", clues}, {"place_habit", habit}, {"liking", findings.liking ? likingOf(*findings.liking) : Json(nullptr)},
+          {"sureness_index", index}, {"deviations", deviations}, {"cautions", cautions}, {"pairs", pairs}};
 }
 
 Json makerOf(const words::Voice& voice, const RevealedSession& session, const insight::Findings& findings) {
   const words::MakerPart part = words::makerPart(voice, session, findings);
   Json people = Json::array(), flights = Json::array();
   for (const words::PersonRow& row : part.people) people.push_back({{"who", row.who}, {"right", row.right}});
-  for (const FlightRow& row : flightRows(session))
+  for (const FlightRow& row : flightRows(session)) {
+    Json picks = Json::array();
+    for (const Position pick : row.picks) picks.push_back(pick.value);
     flights.push_back({{"who", row.who}, {"maker", row.isMaker}, {"round", row.round.value}, {"poured", row.poured},
-                       {"chosen", row.picks.size() == 1 ? Json(row.picks[0].value) : Json(nullptr)}, {"right", orNull(row.right)},
+                       {"chosen", row.picks.size() == 1 ? Json(row.picks[0].value) : Json(nullptr)}, {"picks", picks},
+                       {"said_same", orNull(row.saidSame)}, {"preferred", row.preferred ? Json(row.preferred->value) : Json(nullptr)}, {"preferred_none", row.preferredNone},
+                       {"counts", row.counts}, {"right", orNull(row.right)},
                        {"voided", row.voided ? Json(nameOf(*row.voided)) : Json(nullptr)}, {"sureness", row.sureness ? Json(nameOf(*row.sureness)) : Json(nullptr)},
                        {"clue", row.clue ? Json(nameOf(*row.clue)) : Json(nullptr)}});
+  }
   return {{"makers", part.makers}, {"people", people}, {"only_in_sums", textOrNull(part.onlyInSums)}, {"people_differ", textOrNull(part.differ)},
           {"flights", flights}, {"remarks", part.remarks}, {"said", part.said}};
 }
@@ -91,14 +152,15 @@ Json makerOf(const words::Voice& voice, const RevealedSession& session, const in
 std::string json(const words::Voice& voice, const RevealedSession& session, const insight::Findings& findings, For whom) {
   requireOpen(session);
   const words::CameOut out = words::cameOut(voice, session, findings);
+  const std::string standard = words::standardOf(session.plan.method);
   Json orders = Json::array(), promises = Json::object();
   for (const OrderCount& each : ordersDealt(session)) orders.push_back({{"order", each.order}, {"flights", each.flights}});
   for (const auto& [outcome, text] : session.promises) promises[std::string(nameOf(outcome))] = textOrNull(text);
-  Json report = {{"format", "oddglass-report"}, {"version", 1}, {"standard", "after ISO 4120:2021, not certified"},
+  Json report = {{"format", "oddglass-report"}, {"version", 1}, {"standard", standard.empty() ? std::string("common practice, not certified") : "after " + standard + ", not certified"},
                  {"session", {{"id", session.id.text}, {"title", session.title}, {"state", nameOf(session.state)}, {"came_from", nameOf(session.cameFrom)},
                               {"sealed_at", session.sealedAt}, {"revealed_at", session.revealedAt}}},
                  {"conclusion", conclusionOf(out, findings)}, {"plan", planOf(session.plan)}, {"promises", promises}, {"decision", textOrNull(session.decision)},
-                 {"findings", findingsOf(voice, findings)}, {"orders", orders},
+                 {"findings", findingsOf(voice, session.plan, findings)}, {"orders", orders},
                  {"record", {{"commitment", session.commitment}, {"commitment_holds", session.commitmentHolds}, {"seal_mark", session.sealMark},
                              {"pour_sheet_openings", session.pourSheetOpenings}, {"erased", session.erasedPeople}}}};
   if (whom == For::maker) report["maker"] = makerOf(voice, session, findings);

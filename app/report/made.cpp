@@ -1,5 +1,6 @@
 #include "report/made.h"
 
+#include "domain/flight_form.h"
 #include "domain/trial.h"
 
 #include <algorithm>
@@ -7,12 +8,6 @@
 
 namespace oddglass::report {
 namespace {
-
-char letterOf(const Plan& plan, Slot slot) {
-  for (std::size_t i = 0; i < plan.lots.size(); ++i)
-    if (plan.lots[i].slot == slot) return static_cast<char>('A' + i);
-  return '?';
-}
 
 std::string pouredLetters(const Plan& plan, const RevealedFlight& flight) {
   std::string text;
@@ -32,6 +27,37 @@ void countOrders(const RevealedSession& session, const std::vector<Flight>& flig
   }
 }
 
+// Whether a row of lots is a flight of the plan's method at all.
+bool isAFlight(const Plan& plan, const std::vector<Slot>& lots) {
+  RevealedFlight flight;
+  flight.drawn = lots;
+  const FlightForm form = formOf(plan.method);
+  if (form.hasMarked && plan.marked && lots.front() != *plan.marked) return false;
+  if (form.saysSame) return isSame(plan, flight).has_value();
+  const auto compared = comparedIn(flight);
+  return compared && compared->first != compared->second && rightCups(plan, flight).has_value();
+}
+
+// Every order that the plan's method can deal, none of them dealt yet.
+std::map<std::string, int> possibleOrders(const Plan& plan) {
+  const auto cups = static_cast<std::size_t>(formOf(plan.method).cups);
+  std::map<std::string, int> counts;
+  std::vector<std::size_t> row(cups, 0);
+  for (std::size_t turned = 0; turned < cups && !plan.lots.empty();) {
+    std::vector<Slot> lots;
+    std::string letters;
+    for (const std::size_t lot : row) {
+      lots.push_back(plan.lots[lot].slot);
+      letters += static_cast<char>('A' + lot);
+    }
+    if (isAFlight(plan, lots)) counts[letters] = 0;
+    // The next row, counting up from the last cup.
+    turned = 0;
+    while (turned < cups && ++row[cups - 1 - turned] == plan.lots.size()) row[cups - 1 - turned++] = 0;
+  }
+  return counts;
+}
+
 template <class Flight>
 void addRows(const RevealedSession& session, const std::vector<Flight>& flights, bool makers, std::vector<FlightRow>& rows) {
   for (const Flight& flight : flights) {
@@ -46,16 +72,26 @@ void addRows(const RevealedSession& session, const std::vector<Flight>& flights,
     row.voided = flight.voided;
     row.sureness = flight.sureness;
     row.clue = flight.clue;
+    row.saidSame = flight.saidSame;
+    row.preferred = flight.preferred;
+    row.preferredNone = flight.preferredNone;
+    row.isAnswered = flight.isAnswered();
     if (!flight.voided) row.right = isRight(session.plan, flight);
+    row.counts = !flight.voided && row.isAnswered && (row.right || !formOf(session.plan.method).hasRight) && comparedIn(flight).has_value();
     rows.push_back(std::move(row));
   }
 }
 
 }  // namespace
 
+char letterOf(const Plan& plan, Slot slot) {
+  for (std::size_t i = 0; i < plan.lots.size(); ++i)
+    if (plan.lots[i].slot == slot) return static_cast<char>('A' + i);
+  return '?';
+}
+
 std::vector<OrderCount> ordersDealt(const RevealedSession& session) {
-  std::map<std::string, int> counts;
-  for (const char* order : {"AAB", "ABA", "ABB", "BAA", "BAB", "BBA"}) counts[order] = 0;
+  std::map<std::string, int> counts = possibleOrders(session.plan);
   countOrders(session, session.panel, counts);
   if (session.plan.claim == Claim::me) countOrders(session, session.makers, counts);
   std::vector<OrderCount> all;
@@ -136,6 +172,15 @@ std::string_view nameOf(insight::Caution caution) {
     case insight::Caution::mostlyLookOrFizz: return "mostly_look_or_fizz";
     case insight::Caution::placeHabit: return "place_habit";
     case insight::Caution::countsOnly: return "counts_only";
+  }
+  return {};
+}
+
+std::string_view nameOf(insight::Decision decision) {
+  switch (decision) {
+    case insight::Decision::difference: return "difference";
+    case insight::Decision::none: return "none";
+    case insight::Decision::undecided: return "undecided";
   }
   return {};
 }

@@ -10,12 +10,13 @@
 
 namespace oddglass::report {
 
-/// One of the six orders and how many of the panel's (alone: the maker's) flights were dealt it; "ABB": A is the plan's first lot.
+/// One possible order of the method and how many of the panel's (alone: the maker's) flights were dealt it; "ABB": A is the plan's first lot.
+/// A marked cup comes first.
 struct OrderCount {
   std::string order;
   int flights = 0;
 };
-/// All six, in the order of the letters; flights of three cups only.
+/// All possible orders of the plan's method and lots, in the order of the letters.
 std::vector<OrderCount> ordersDealt(const RevealedSession& session);
 
 /// One flight of somebody who did not ask to be only in the sums.
@@ -24,8 +25,13 @@ struct FlightRow {
   bool isMaker = false;
   Round round;
   std::string poured;              ///< "ABA"; "?" where the pourer was not sure
-  std::vector<Position> picks;     ///< the cups picked; empty when missing
-  std::optional<bool> right;       ///< nothing when it does not count
+  std::vector<Position> picks;     ///< the cups picked; empty when missing, and where the answer is a word
+  std::optional<bool> saidSame;
+  std::optional<Position> preferred;
+  bool preferredNone = false;
+  bool isAnswered = false;
+  bool counts = false;             ///< answered, not set aside, and a flight of the method as poured
+  std::optional<bool> right;       ///< nothing when it does not count, and for a preference
   std::optional<VoidReason> voided;
   std::optional<Sureness> sureness;
   std::optional<Clue> clue;
@@ -39,6 +45,10 @@ std::string_view nameOf(insight::WeakenedBy by);
 std::string_view nameOf(insight::RangeBy by);
 std::string_view nameOf(insight::DeviationKind kind);
 std::string_view nameOf(insight::Caution caution);
+std::string_view nameOf(insight::Decision decision);
+
+/// The letter of a lot: A for the plan's first; '?' for none of them.
+char letterOf(const Plan& plan, Slot slot);
 
 /// When the first flight began; the reveal's own time where no flight did.
 Millis tastedAt(const RevealedSession& session);

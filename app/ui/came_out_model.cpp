@@ -95,8 +95,13 @@ void CameOutModel::load() {
     if (!out.interval || out.range != out.interval->sentence) add(m_evidence, out.range);  // the picture says it already
     add(m_evidence, out.missed);
     add(m_evidence, out.weaker);
+    for (const words::CameOut& pair : out.pairs) {
+      add(m_evidence, pair.headline);
+      add(m_evidence, pair.lines());
+    }
+    add(m_evidence, out.beside);
     add(m_evidence, out.cautions);
-    showFacts(out, read.findings);
+    showFacts(out);
     m_record.clear();
     add(m_record, out.deviations);
     if (read.session.pourSheetOpenings <= 1) add(m_record, words::openingsLine(voice(), read.session.pourSheetOpenings));
@@ -112,7 +117,7 @@ void CameOutModel::load() {
   });
 }
 
-void CameOutModel::showFacts(const words::CameOut& out, const insight::Findings& findings) {
+void CameOutModel::showFacts(const words::CameOut& out) {
   std::vector<FactRow> rows;
   const auto fact = [&rows](const QString& label, const QString& says) {
     if (says.isEmpty()) return;
@@ -123,12 +128,6 @@ void CameOutModel::showFacts(const words::CameOut& out, const insight::Findings&
   };
   fact({}, shown(out.howKnew));
   fact({}, shown(out.sureness));
-  int right = 0, trials = 0;
-  for (const insight::MakerLine& maker : findings.makers) {
-    right += maker.right;
-    trials += maker.trials;
-  }
-  if (trials > 0) fact({}, tr("The makers, beside the panel: %1 of %2 right.").arg(right).arg(trials));
   fact({}, shown(out.next));
   m_facts.set(rows);
 }

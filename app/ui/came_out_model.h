@@ -1,6 +1,5 @@
 #pragma once
 #include <QObject>
-#include "insight/findings.h"
 #include "ui/figure_item.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
@@ -59,7 +58,7 @@ public:
   Q_INVOKABLE void toHistory() { go(Router::Page::History); }
 
 private:
-  void showFacts(const words::CameOut& out, const insight::Findings& findings);
+  void showFacts(const words::CameOut& out);
   void showMaker(const words::MakerPart& part);
   bool m_broken = false, m_loaded = false, m_forMaker = false, m_deciding = false;
   QString m_alarm, m_over, m_shape, m_word, m_headline, m_second, m_count, m_promised, m_decision, m_decided, m_reportFile, m_told;

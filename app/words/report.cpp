@@ -1,8 +1,11 @@
 #include "words/report.h"
 
+#include "domain/flight_form.h"
+#include "words/lots.h"
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
+#include "words/reading.h"
 #include "words/seal.h"
 #include "words/verdict.h"
 
@@ -30,8 +33,6 @@ std::string claimLine(const Voice& voice, Claim claim) {
   return {};
 }
 
-std::string dash() { return "–"; }
-
 }  // namespace
 
 ReportWords reportWords(const Voice& voice) {
@@ -45,7 +46,6 @@ ReportWords reportWords(const Voice& voice) {
   words.surenessHeading = w(QT_TRANSLATE_NOOP("words", "By sureness"));
   words.cluesHeading = w(QT_TRANSLATE_NOOP("words", "By what told them"));
   words.recordHeading = w(QT_TRANSLATE_NOOP("words", "The record"));
-  words.notCertified = w(QT_TRANSLATE_NOOP("words", "After ISO 4120:2021; nobody has certified this test."));
   words.makerHeading = w(QT_TRANSLATE_NOOP("words", "For the maker alone"));
   words.peopleHeading = w(QT_TRANSLATE_NOOP("words", "Person by person"));
   words.flightsHeading = w(QT_TRANSLATE_NOOP("words", "Flight by flight"));
@@ -57,17 +57,16 @@ ReportWords reportWords(const Voice& voice) {
                       w(QT_TRANSLATE_NOOP("words", "alcohol by volume")), w(QT_TRANSLATE_NOOP("words", "packaged on")), w(QT_TRANSLATE_NOOP("words", "age when tasted")),
                       w(QT_TRANSLATE_NOOP("words", "best before")), w(QT_TRANSLATE_NOOP("words", "storage")), w(QT_TRANSLATE_NOOP("words", "listed allergens"))};
   words.orderHeaders = {w(QT_TRANSLATE_NOOP("words", "order, left to right")), w(QT_TRANSLATE_NOOP("words", "flights"))};
-  words.readingHeaders = {w(QT_TRANSLATE_NOOP("words", "answers")), w(QT_TRANSLATE_NOOP("words", "right")), w(QT_TRANSLATE_NOOP("words", "tastings")),
-                          w(QT_TRANSLATE_NOOP("words", "needed")), w(QT_TRANSLATE_NOOP("words", "at most for alike")), w(QT_TRANSLATE_NOOP("words", "exact p, one-sided")),
-                          w(QT_TRANSLATE_NOOP("words", "share who can tell, low end")), w(QT_TRANSLATE_NOOP("words", "high end")), w(QT_TRANSLATE_NOOP("words", "level of the range"))};
   words.flightHeaders = {w(QT_TRANSLATE_NOOP("words", "who")), w(QT_TRANSLATE_NOOP("words", "panel or maker")), w(QT_TRANSLATE_NOOP("words", "round")),
-                         w(QT_TRANSLATE_NOOP("words", "as poured, left to right")), w(QT_TRANSLATE_NOOP("words", "cup chosen")), w(QT_TRANSLATE_NOOP("words", "came to")),
+                         w(QT_TRANSLATE_NOOP("words", "as poured, left to right")), w(QT_TRANSLATE_NOOP("words", "answer")), w(QT_TRANSLATE_NOOP("words", "came to")),
                          w(QT_TRANSLATE_NOOP("words", "how sure")), w(QT_TRANSLATE_NOOP("words", "what told"))};
   words.allAnswers = w(QT_TRANSLATE_NOOP("words", "all that count"));
   words.withoutLookOrFizz = w(QT_TRANSLATE_NOOP("words", "without look and fizz"));
   words.withoutSaid = w(QT_TRANSLATE_NOOP("words", "without those after something was said"));
   words.withoutEither = w(QT_TRANSLATE_NOOP("words", "without either"));
   words.who = w(QT_TRANSLATE_NOOP("words", "who"));
+  words.answer = w(QT_TRANSLATE_NOOP("words", "answer"));
+  words.counted = w(QT_TRANSLATE_NOOP("words", "counts"));
   words.trials = w(QT_TRANSLATE_NOOP("words", "tastings"));
   words.right = w(QT_TRANSLATE_NOOP("words", "right"));
   words.wrong = w(QT_TRANSLATE_NOOP("words", "wrong"));
@@ -89,9 +88,19 @@ std::vector<std::string> planLines(const Voice& voice, const Plan& plan) {
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Purpose: {question}"), {{"question", questionLine(voice, plan.question, plan.attribute)}}));
   std::string method = say(voice, QT_TRANSLATE_NOOP("words", "Method: {method}. {how}"), {{"method", methodName(voice, plan.method)}, {"how", methodLine(voice, plan.method, plan.attribute)}});
   if (const std::string marked = markedLine(voice, plan); !marked.empty()) method += ' ' + marked;
-  if (plan.method != Method::preference) method += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "There is no “no difference” answer: a guess is a guess."));
+  if (formOf(plan.method).picks > 0) method += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "There is no “no difference” answer: a guess is a guess."));
   lines.push_back(method);
-  lines.push_back(soughtLine(voice, plan));
+  if (namesAThing(plan.method))
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Asked in one direction only: is {lot} more {more}?"), {{"lot", lotNamed(voice, plan, plan.expected.value_or(Slot{1}))}, {"more", plan.attribute}}));
+  else if (plan.method == Method::preference)
+    lines.push_back(plan.mayHaveNone ? say(voice, QT_TRANSLATE_NOOP("words", "“No preference” could be answered.")) : say(voice, QT_TRANSLATE_NOOP("words", "“No preference” could not be answered.")));
+  else
+    lines.push_back(soughtLine(voice, plan));
+  if (plan.comparisons() == 3) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Three lots in three pairs, each pair compared by itself; the risk of a false alarm holds for the three together (Holm).")));
+  if (plan.alsoPrefer) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "After the choice it was asked which one was liked better; that is looked at afterwards.")));
+  if (plan.stopping)
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Looked at after whole rounds, for going on or stopping only: a difference that {what} should not be missed more often than {risk}."),
+                        {{"what", canTell(voice, plan.claim, plan.stopping->sharePm)}, {"risk", risk(voice, plan.stopping->betaPm)}}));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Risk of a false alarm (alpha): {risk}."), {{"risk", risk(voice, plan.alphaPm)}}));
   if (plan.claim == Claim::me)
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Planned: one taster alone, {rounds}."), {{"rounds", rounds(voice, plan.rounds)}}));
@@ -114,31 +123,41 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "One taster sat down, alone.")));
   else
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Tasters who sat down: {people} in the panel; makers beside it: {makers}."), {{"people", people(voice, panel)}, {"makers", whole(voice, makers)}}));
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, three cups a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each of the six possible orders once."), {{"ml", whole(voice, session.plan.cupMl)}}));
+  const FlightForm form = formOf(session.plan.method);
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order as often."),
+                      {{"ml", whole(voice, session.plan.cupMl)}, {"cups", cups(voice, form.cups)}}));
+  if (form.hasMarked) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The first cup of a flight is the marked one; below it stands in brackets.")));
+  if (session.plan.evenings > 1) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Planned over {n} evenings."), {{"n", whole(voice, session.plan.evenings)}}));
   lines.push_back(session.plan.hasPourer ? say(voice, QT_TRANSLATE_NOOP("words", "Somebody who did not taste was named as the pourer before the seal."))
                                          : say(voice, QT_TRANSLATE_NOOP("words", "No pourer was named before the seal.")));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, masking of colour or fizz, swallowing or spitting, place, experience of the tasters.")));
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Orders dealt to those who sat down; A is the first of the drinks, B the second.")));
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Orders dealt to those who sat down; the letters are those of the drinks above.")));
   return lines;
 }
 
 std::vector<std::string> answerLines(const Voice& voice, const insight::Findings& findings) {
   std::vector<std::string> lines;
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Flights laid: {flights}. Answers that count: {trials}, of them right: {right}. Missing: {missing}. Set aside: {voided}."),
-                      {{"flights", whole(voice, findings.flights)}, {"trials", whole(voice, findings.all.trials)}, {"right", whole(voice, findings.all.right)},
-                       {"missing", whole(voice, findings.missing)}, {"voided", whole(voice, findings.voided)}}));
-  for (const insight::Missed& each : findings.printed().missed)
-    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Power: a difference that {what} would have come out {often}."),
-                        {{"what", canTell(voice, findings.claim, each.sharePm)}, {"often", timesIn(voice, each.chance)}}));
+  const Values values{{"flights", whole(voice, findings.flights)}, {"trials", whole(voice, findings.flights - findings.missing - findings.voided)},
+                      {"right", whole(voice, findings.all.right)}, {"missing", whole(voice, findings.missing)}, {"voided", whole(voice, findings.voided)}};
+  lines.push_back(formOf(findings.method).hasRight
+                      ? say(voice, QT_TRANSLATE_NOOP("words", "Flights laid: {flights}. Answers that count: {trials}, of them right: {right}. Missing: {missing}. Set aside: {voided}."), values)
+                      : say(voice, QT_TRANSLATE_NOOP("words", "Flights laid: {flights}. Answers that count: {trials}. Missing: {missing}. Set aside: {voided}."), values));
+  if (formOf(findings.method).picks > 0)
+    for (const insight::Missed& each : findings.printed().missed)
+      lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Power: a difference that {what} would have come out {often}."),
+                          {{"what", canTell(voice, findings.claim, each.sharePm)}, {"often", timesIn(voice, each.chance)}}));
   return lines;
 }
 
-std::vector<std::string> readingRow(const Voice& voice, const std::string& what, const insight::Reading& reading) {
-  const auto count = [&](const std::optional<int>& value) { return value ? whole(voice, *value) : dash(); };
-  const auto& range = reading.range;
-  return {what, whole(voice, reading.right), whole(voice, reading.trials), count(reading.needed), count(reading.largest), reading.pValue ? pValue(voice, *reading.pValue) : dash(),
-          range ? decimal(voice, range->low, 2) : dash(), range ? decimal(voice, range->high, 2) : dash(), range ? decimal(voice, range->level, 2) : dash()};
+std::string standardLine(const Voice& voice, Method method) {
+  const std::string standard = standardOf(method);
+  if (standard.empty()) return say(voice, QT_TRANSLATE_NOOP("words", "After common practice; nobody has certified this test."));
+  return say(voice, QT_TRANSLATE_NOOP("words", "After {standard}; nobody has certified this test."), {{"standard", standard}});
 }
+
+std::string cupLiked(const Voice& voice, Position position) { return say(voice, QT_TRANSLATE_NOOP("words", "liked cup {n}"), {{"n", whole(voice, position.value)}}); }
+
+std::string noPreference(const Voice& voice) { return say(voice, QT_TRANSLATE_NOOP("words", "no preference")); }
 
 std::string pValue(const Voice& voice, double p) {
   if (p < 0.00005) return say(voice, QT_TRANSLATE_NOOP("words", "below {p}"), {{"p", decimal(voice, 0.0001, 4)}});

@@ -10,14 +10,13 @@ namespace oddglass::words {
 
 /// Headings, column heads and fixed lines of the report.
 struct ReportWords {
-  std::string planHeading, lotHeading, lotNote, servingHeading, answersHeading, surenessHeading, cluesHeading, recordHeading, notCertified;
+  std::string planHeading, lotHeading, lotNote, servingHeading, answersHeading, surenessHeading, cluesHeading, recordHeading;
   std::string makerHeading, peopleHeading, flightsHeading, remarksHeading, saidHeading, deviationsHeading, picture;
   std::vector<std::string> lotHeaders;      ///< ten
   std::vector<std::string> orderHeaders;    ///< two
-  std::vector<std::string> readingHeaders;  ///< nine, as `readingRow`
   std::vector<std::string> flightHeaders;   ///< eight
   std::string allAnswers, withoutLookOrFizz, withoutSaid, withoutEither;
-  std::string who, trials, right, wrong, missing, notCounted, maker, panel;
+  std::string who, answer, trials, right, wrong, missing, counted, notCounted, maker, panel;
 };
 ReportWords reportWords(const Voice& voice);
 
@@ -35,8 +34,20 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
 /// Answers, missing and set aside; the power this table had.
 std::vector<std::string> answerLines(const Voice& voice, const insight::Findings& findings);
 
-/// One reading as a row: what, right, tastings, needed, most for alike, p, low, high, level.
-std::vector<std::string> readingRow(const Voice& voice, const std::string& what, const insight::Reading& reading);
+/// The readings as a table: with and without what was told by look or fizz or after something was said; with three lots for each pair. The
+/// columns are those of the kind of question: right answers, votes, signal and noise, or the lines of a sequential plan.
+struct ReadingTable {
+  std::vector<std::string> headers;
+  std::vector<std::vector<std::string>> rows;  ///< as many cells as headers
+};
+ReadingTable readingTable(const Voice& voice, const Plan& plan, const insight::Findings& findings);
+
+/// "After ISO 4120:2021; nobody has certified this test."
+std::string standardLine(const Voice& voice, Method method);
+
+/// What was liked better in one flight: "liked cup 2", "no preference".
+std::string cupLiked(const Voice& voice, Position position);
+std::string noPreference(const Voice& voice);
 
 /// A p as it is printed: four decimals, "below 0.0001" where they would all be 0.
 std::string pValue(const Voice& voice, double p);
