@@ -17,8 +17,8 @@ struct Signal {
   double level = 0.9;
   std::optional<double> corrected;       ///< d' after half an answer was added to each count; nothing without signals or noises
   std::optional<double> criterion;       ///< A-not-A: c, negative when "the same" is said readily; same-different: tau
-  int signals() const { return hits + misses; }
-  int noises() const { return falseAlarms + correctRejections; }
+  int signalsServed() const { return hits + misses; }
+  int noisesServed() const { return falseAlarms + correctRejections; }
 };
 
 /// How well sureness parts signal from noise; six classes, from sure the one way to sure the other. Looked at afterwards.

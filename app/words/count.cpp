@@ -41,11 +41,11 @@ std::string signalCounted(const Voice& voice, Method method, const insight::Sign
   const Values hits{{"k", whole(voice, signal.hits)}}, alarms{{"k", whole(voice, signal.falseAlarms)}};
   if (method == Method::aNotA)
     return say(voice, QT_TRANSLATE_NOOP("words", "{one}, and {other}"),
-               {{"one", sayCount(voice, QT_TRANSLATE_NOOP("words", "of 1 cup of the marked drink {k} was taken for it"), QT_TRANSLATE_NOOP("words", "of {n} cups of the marked drink {k} were taken for it"), signal.signals(), hits)},
-                {"other", sayCount(voice, QT_TRANSLATE_NOOP("words", "of 1 cup of the other drink {k}"), QT_TRANSLATE_NOOP("words", "of {n} cups of the other drink {k}"), signal.noises(), alarms)}});
+               {{"one", sayCount(voice, QT_TRANSLATE_NOOP("words", "of 1 cup of the marked drink {k} was taken for it"), QT_TRANSLATE_NOOP("words", "of {n} cups of the marked drink {k} were taken for it"), signal.signalsServed(), hits)},
+                {"other", sayCount(voice, QT_TRANSLATE_NOOP("words", "of 1 cup of the other drink {k}"), QT_TRANSLATE_NOOP("words", "of {n} cups of the other drink {k}"), signal.noisesServed(), alarms)}});
   return say(voice, QT_TRANSLATE_NOOP("words", "{one}, and {other}"),
-             {{"one", sayCount(voice, QT_TRANSLATE_NOOP("words", "of 1 flight with both drinks {k} was called different"), QT_TRANSLATE_NOOP("words", "of {n} flights with both drinks {k} were called different"), signal.signals(), hits)},
-              {"other", sayCount(voice, QT_TRANSLATE_NOOP("words", "of 1 flight with one drink twice {k}"), QT_TRANSLATE_NOOP("words", "of {n} flights with one drink twice {k}"), signal.noises(), alarms)}});
+             {{"one", sayCount(voice, QT_TRANSLATE_NOOP("words", "of 1 flight with both drinks {k} was called different"), QT_TRANSLATE_NOOP("words", "of {n} flights with both drinks {k} were called different"), signal.signalsServed(), hits)},
+              {"other", sayCount(voice, QT_TRANSLATE_NOOP("words", "of 1 flight with one drink twice {k}"), QT_TRANSLATE_NOOP("words", "of {n} flights with one drink twice {k}"), signal.noisesServed(), alarms)}});
 }
 
 std::string voteLine(const Voice& voice, const Findings& findings) {

@@ -1,0 +1,353 @@
+#include "insight/findings.h"
+
+#include "table.h"
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+using namespace oddglass;
+using namespace oddglass::insight;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
+using table::dealt;
+using table::panelOf;
+
+namespace {
+
+Findings once(Method method, int people, int right) { return findingsOf(panelOf(method, dealt(people, right), 1)); }
+
+}  // namespace
+
+// Tails are written out as whole numbers: of 2^18, 3^18 or 10^6 equally likely ways of guessing so many hold this count or more.
+
+TEST_CASE("duo-trio: one in two by guessing") {
+  const Findings f = once(Method::duoTrio, 18, 14);
+  CHECK_THAT(f.all.expected, WithinRel(9.0, 1e-12));
+  CHECK_THAT(f.all.pValue.value(), WithinRel((3060.0 + 816 + 153 + 18 + 1) / 262144.0, 1e-12));
+  CHECK(f.all.needed == 13);  // ISO 10399:2017, table A.1: 13 of 18 at 5 %
+  CHECK(f.verdict == Verdict::shown);
+  CHECK(once(Method::duoTrio, 18, 12).verdict == Verdict::notShown);
+}
+
+TEST_CASE("tetrad: one in three, like a triangle; the other group counts as right too") {
+  auto session = panelOf(Method::tetrad, dealt(18, 10), 1);
+  for (auto& flight : session.panel)
+    if (*isRight(session.plan, flight) && flight.place.value % 2 == 0) {
+      std::vector<Position> other;
+      for (int cup = 1; cup <= 4; ++cup)
+        if (std::ranges::find(flight.picks, Position{cup}) == flight.picks.end()) other.push_back({cup});
+      flight.picks = other;
+    }
+  const Findings f = findingsOf(session);
+  CHECK(f.all.right == 10);
+  CHECK(f.all.needed == 10);  // as for 18 triangles, ISO 4120:2021, table A.1
+  CHECK(f.verdict == Verdict::shown);
+  CHECK_FALSE(f.habit.has_value());
+}
+
+TEST_CASE("two out of five: one in ten") {
+  const Findings f = once(Method::twoOutOfFive, 6, 3);
+  CHECK_THAT(f.all.pValue.value(), WithinRel((20.0 * 729 + 15 * 81 + 6 * 9 + 1) / 1e6, 1e-10));
+  CHECK(f.all.needed == 3);  // two or more: (1e6 - 531441 - 6 x 59049) / 1e6 = 0.114
+  CHECK(f.verdict == Verdict::shown);
+  CHECK(once(Method::twoOutOfFive, 6, 2).verdict == Verdict::notShown);
+}
+
+TEST_CASE("alikeness of a duo-trio, not of a named thing") {
+  auto session = panelOf(Method::duoTrio, dealt(60, 30), 1);
+  session.plan.sought = Sought::both;
+  session.plan.limitPm = 300;
+  // Right with chance 0.65 when 3 in 10 can tell: 32 or fewer of 60 by exact binomial (ISO 10399:2017, similarity).
+  double tail = 0;
+  int largest = -1;
+  for (int k = 0; k <= 60; ++k) {
+    tail += std::exp(std::lgamma(61) - std::lgamma(k + 1.0) - std::lgamma(61.0 - k) + k * std::log(0.65) + (60 - k) * std::log(0.35));
+    if (tail <= 0.05) largest = k;
+  }
+  const Findings f = findingsOf(session);
+  CHECK(f.all.largest == largest);
+  CHECK(f.verdict == Verdict::alike);
+  auto pairs = panelOf(Method::pair, dealt(60, 30), 1);
+  pairs.plan.sought = Sought::both;
+  pairs.plan.limitPm = 300;
+  CHECK_FALSE(findingsOf(pairs).all.largest.has_value());
+  CHECK(findingsOf(pairs).verdict == Verdict::notShown);
+  CHECK(findingsOf(pairs).all.needed.has_value());
+}
+
+TEST_CASE("directional pair: one direction; the other way has its own two-sided p") {
+  CHECK(once(Method::pair, 18, 13).verdict == Verdict::shown);
+  CHECK_FALSE(once(Method::pair, 18, 13).all.otherWayP.has_value());
+  CHECK(once(Method::pair, 18, 11).verdict == Verdict::notShown);
+  CHECK(once(Method::pair, 5, 5).verdict == Verdict::shown);  // exactly 1 in 32
+  const Findings other = once(Method::pair, 18, 4);
+  CHECK(other.verdict == Verdict::notShown);
+  CHECK_THAT(other.all.otherWayP.value(), WithinRel(2 * 4048.0 / 262144.0, 1e-12));
+  CHECK(once(Method::threeAfc, 18, 10).verdict == Verdict::shown);
+  CHECK_THAT(once(Method::threeAfc, 6, 0).all.otherWayP.value(), WithinRel(2 * 64.0 / 729.0, 1e-12));
+}
+
+TEST_CASE("the same answers laid by what was poured") {
+  auto session = panelOf(Method::pair, dealt(6, 6), 1);
+  session.panel[0].poured = {session.panel[0].drawn[1], session.panel[0].drawn[0]};  // the cups changed places
+  session.panel[1].poured = {Slot{2}, Slot{2}};                                      // no pair at all
+  session.panel[2].poured = {std::nullopt, Slot{1}};                                 // not sure
+  const Findings f = findingsOf(session);
+  CHECK(f.all.trials == 4);
+  CHECK(f.all.right == 3);
+  CHECK(f.voided == 2);
+}
+
+TEST_CASE("a preference is one vote a person") {
+  const Findings six = once(Method::preference, 6, 6);
+  CHECK(six.verdict == Verdict::shown);
+  CHECK_THAT(six.all.pValue.value(), WithinRel(2.0 / 64.0, 1e-12));
+  CHECK(six.all.votes->first == 6);
+  CHECK(once(Method::preference, 6, 0).verdict == Verdict::shown);  // either way
+  const Findings four = once(Method::preference, 6, 4);
+  CHECK(four.verdict == Verdict::notShown);
+  CHECK(four.all.needed == 6);
+  const Findings five = once(Method::preference, 5, 5);
+  CHECK(five.verdict == Verdict::none);
+  CHECK(five.why == NoVerdict::tooFew);
+  CHECK_THAT(five.all.pValue.value(), WithinRel(2.0 / 32.0, 1e-12));
+  CHECK_THAT(once(Method::preference, 10, 9).all.pValue.value(), WithinRel(22.0 / 1024.0, 1e-12));
+  // If 8 in 10 prefer one, all six fall on it with 0.8^6, or all on the other with 0.2^6.
+  CHECK_THAT(six.all.missed.at(0).chance, WithinRel(std::pow(0.8, 6) + std::pow(0.2, 6), 1e-12));
+}
+
+TEST_CASE("rounds show steadiness and add no votes") {
+  // Three rounds: 3, 3, 3, 2, 1, 0 for the first lot are 4 votes for it and 2 for the other; four people never changed.
+  const Findings f = findingsOf(panelOf(Method::preference, {3, 3, 3, 2, 1, 0}, 3));
+  CHECK(f.all.trials == 6);
+  CHECK(f.all.votes->first == 4);
+  CHECK(f.all.votes->second == 2);
+  CHECK(f.all.votes->repeated == 6);
+  CHECK(f.all.votes->steady == 4);
+  CHECK(f.verdict == Verdict::notShown);
+  // Two rounds, one each: no vote.
+  const Findings even = findingsOf(panelOf(Method::preference, {2, 2, 2, 2, 2, 2, 1}, 2));
+  CHECK(even.all.votes->even == 1);
+  CHECK(even.all.trials == 6);
+  CHECK(even.verdict == Verdict::shown);
+}
+
+TEST_CASE("no preference is reported, tested without, and split beside") {
+  auto session = panelOf(Method::preference, dealt(8, 8), 1);
+  session.plan.mayHaveNone = true;
+  session.panel[7].preferred.reset();
+  session.panel[7].preferredNone = true;
+  const Findings f = findingsOf(session);
+  CHECK(f.all.trials == 7);
+  CHECK(f.all.votes->none == 1);
+  CHECK_THAT(f.all.pValue.value(), WithinRel(2.0 / 128.0, 1e-12));
+  REQUIRE(f.all.votes->split.has_value());
+  CHECK(f.all.votes->split->first == 7);
+  CHECK(f.all.votes->split->second == 1);
+  CHECK_THAT(f.all.votes->split->pValue, WithinRel(18.0 / 256.0, 1e-12));
+  CHECK(f.all.votes->split->changes);
+  for (auto& flight : session.panel) {
+    flight.preferred.reset();
+    flight.preferredNone = true;
+  }
+  CHECK(findingsOf(session).why == NoVerdict::noVotes);
+}
+
+TEST_CASE("a preference that turns round without what was said is not shown") {
+  auto session = panelOf(Method::preference, std::vector<int>(26, 0), 1);
+  for (std::size_t i = 0; i < 26; ++i) {
+    session.panel[i].lockedAt = Seq{static_cast<int>(i) + 1};
+    table::answer(session.panel[i], session.plan, i >= 6);
+  }
+  session.said.push_back({Seq{6}, 0, {}, {}});
+  // Six alone are for lot 2 (2/64); with the rest it is 20 of 26 for lot 1.
+  session.said[0].seq = Seq{7};
+  session.panel[6].lockedAt = Seq{70};
+  const Findings f = findingsOf(session);
+  CHECK(f.all.verdict == Verdict::shown);
+  REQUIRE(f.withoutSaid.has_value());
+  CHECK(f.withoutSaid->verdict == Verdict::shown);
+  CHECK(f.verdict == Verdict::notShown);
+  CHECK(f.weakenedBy == WeakenedBy::said);
+}
+
+TEST_CASE("what those who were right liked better") {
+  auto session = panelOf(Method::triangle, dealt(15, 10), 1);
+  session.plan.alsoPrefer = true;
+  int right = 0;
+  for (auto& flight : session.panel) {
+    const bool likesFirst = !*isRight(session.plan, flight) || right++ < 8;
+    for (std::size_t i = 0; i < 3; ++i)
+      if (flight.drawn[i] == Slot{likesFirst ? 1 : 2}) flight.preferred = Position{static_cast<int>(i) + 1};
+  }
+  const Findings f = findingsOf(session);
+  REQUIRE(f.liking.has_value());
+  CHECK(f.liking->votes.first == 8);
+  CHECK(f.liking->votes.second == 2);
+  CHECK(f.liking->wrong == 5);
+  CHECK_THAT(f.liking->pValue, WithinRel(2 * (45.0 + 10 + 1) / 1024.0, 1e-12));
+  CHECK_FALSE(f.liking->isShown);
+  // pc = 2/3, pd = 1/2, so 1/2 + (0.8 - 0.5) (2/3) / (1/2) = 0.9, by hand.
+  REQUIRE(f.liking->tellers.has_value());
+  CHECK_THAT(f.liking->tellers->estimate, WithinAbs(0.9, 1e-6));
+  CHECK(f.liking->tellers->low < 0.9);
+  session.plan.alsoPrefer = false;
+  CHECK_FALSE(findingsOf(session).liking.has_value());
+}
+
+TEST_CASE("A-not-A: Fisher's exact p, d' and criterion") {
+  // 32 people once: the orders take turns, so 16 taste the marked drink. 12 of 16 hits, 4 of 16 false alarms.
+  auto session = panelOf(Method::aNotA, std::vector<int>(32, 1), 1);
+  int hits = 0, alarms = 0;
+  for (auto& flight : session.panel) table::answer(flight, session.plan, *isSame(session.plan, flight) ? hits++ < 12 : alarms++ >= 4);
+  const Findings f = findingsOf(session);
+  REQUIRE(f.all.signal.has_value());
+  CHECK(f.all.signal->hits == 12);
+  CHECK(f.all.signal->misses == 4);
+  CHECK(f.all.signal->falseAlarms == 4);
+  CHECK(f.all.signal->correctRejections == 12);
+  // z(0.75) = 0.67449, the density there 0.31778 (table of the normal distribution).
+  CHECK_THAT(f.all.signal->dPrime.value(), WithinAbs(2 * 0.67449, 1e-4));
+  CHECK_THAT(f.all.signal->criterion.value(), WithinAbs(0.0, 1e-9));
+  CHECK_THAT(f.all.signal->standardError.value(), WithinAbs(std::sqrt(2 * 0.1875 / 16) / 0.31778, 1e-4));
+  CHECK_THAT(f.all.signal->high.value() - f.all.signal->dPrime.value(), WithinRel(1.644854 * f.all.signal->standardError.value(), 1e-6));
+  // Hypergeometric: of C(32, 16) ways, C(16, k)^2 hold k hits among 16 answers "A".
+  double choose = 1, all = 0, tail = 0;
+  for (int k = 0; k <= 16; ++k) {
+    if (k > 0) choose = choose * (17 - k) / k;
+    all += choose * choose;
+    if (k >= 12) tail += choose * choose;
+  }
+  CHECK_THAT(f.all.pValue.value(), WithinRel(tail / all, 1e-10));
+  CHECK(f.verdict == Verdict::shown);
+  CHECK_FALSE(f.all.range.has_value());
+}
+
+TEST_CASE("same-different: a hit is \"different\" said of two drinks; too few cannot show anything") {
+  auto session = panelOf(Method::sameDifferent, std::vector<int>(32, 1), 1);
+  int hits = 0, alarms = 0;
+  for (auto& flight : session.panel) {
+    table::answer(flight, session.plan, *isSame(session.plan, flight) ? alarms++ >= 4 : hits++ < 12);
+    flight.sureness = *isRight(session.plan, flight) ? Sureness::sure : Sureness::guess;
+  }
+  const Findings f = findingsOf(session);
+  CHECK(f.all.signal->hits == 12);
+  CHECK(f.all.signal->falseAlarms == 4);
+  // tau = sqrt 2 z(0.875), z(0.875) = 1.15035 (table of the normal distribution).
+  CHECK_THAT(f.all.signal->criterion.value(), WithinAbs(std::sqrt(2.0) * 1.15035, 1e-4));
+  // Sure where right, guessing where wrong: of 16 x 16 comparisons 12 x 12 are clear, and among the rest 12 x 4 signals sure against a guess
+  // "different", 4 x 12 guesses "the same" against sure: all won by the signal; 4 x 4 lost.
+  REQUIRE(f.surenessIndex.has_value());
+  CHECK_THAT(f.surenessIndex->rIndex, WithinRel((144.0 + 48 + 48) / 256.0, 1e-12));
+  const Findings small = once(Method::sameDifferent, 4, 4);  // at best one way in six
+  CHECK(small.verdict == Verdict::none);
+  CHECK(small.why == NoVerdict::tooFew);
+}
+
+TEST_CASE("a sequential plan ends by its lines, without a p") {
+  // Guessing 1/3 against 2/3: each right answer doubles the odds, each wrong one halves them. A difference from 0.8/0.05 = 16 = 2^4, none
+  // at or below 0.2/0.95, which is between 2^-2 and 2^-3 (Wald 1947).
+  const auto decided = [](int right) {
+    auto session = panelOf(Method::triangle, dealt(6, right), 2);
+    session.plan.rounds = 4;
+    session.plan.stopping = Stopping{500, 200};
+    session.log.push_back({Seq{400}, 0, Event::judged, std::nullopt, Round{2}, false});
+    return findingsOf(session);
+  };
+  const Findings shown = decided(8);
+  CHECK(shown.verdict == Verdict::shown);
+  CHECK(shown.all.sequential->decision == Decision::difference);
+  CHECK(shown.all.sequential->differenceFrom == 8);
+  CHECK(shown.all.sequential->noneTo == 4);
+  CHECK(shown.all.sequential->afterRound == 2);
+  CHECK(shown.all.sequential->stoppedEarly);
+  CHECK_FALSE(shown.all.pValue.has_value());
+  CHECK(std::ranges::find(shown.cautions, Caution::fewerThanPlanned) == shown.cautions.end());
+  CHECK(decided(7).all.sequential->decision == Decision::undecided);
+  CHECK(decided(5).all.sequential->decision == Decision::undecided);
+  CHECK(decided(4).all.sequential->decision == Decision::none);
+  CHECK(decided(4).verdict == Verdict::notShown);
+}
+
+TEST_CASE("three lots: each pair by itself, Holm over the three") {
+  // Six tetrads each: all right 1 in 729, five or more 13, two or more 473.
+  const Findings f = findingsOf(table::threePairs(6, {6, 5, 2}));
+  REQUIRE(f.pairs.size() == 3);
+  CHECK(f.pairs[0].lots == std::pair{Slot{1}, Slot{2}});
+  CHECK(f.pairs[2].lots == std::pair{Slot{2}, Slot{3}});
+  CHECK_THAT(f.pairs[0].all.adjustedP.value(), WithinRel(3 / 729.0, 1e-10));
+  CHECK_THAT(f.pairs[1].all.adjustedP.value(), WithinRel(26 / 729.0, 1e-10));
+  CHECK_THAT(f.pairs[2].all.adjustedP.value(), WithinRel(473 / 729.0, 1e-10));
+  CHECK(f.pairs[0].verdict == Verdict::shown);
+  CHECK(f.pairs[1].verdict == Verdict::shown);
+  CHECK(f.pairs[2].verdict == Verdict::notShown);
+  CHECK(f.pairs[0].all.trials == 6);
+  CHECK(f.verdict == Verdict::shown);
+  CHECK(f.all.right == 13);
+  // The strongest needs all six; then five suffice for the next.
+  const Findings fives = findingsOf(table::threePairs(6, {5, 5, 5}));
+  CHECK(fives.verdict == Verdict::notShown);
+  CHECK(fives.pairs[1].all.needed == 6);
+}
+
+TEST_CASE("three lots: what was seen weakens its own pair, and the others keep their verdict only if it holds beside") {
+  auto session = table::threePairs(6, {6, 5, 2});
+  for (auto& flight : session.panel)
+    if (flight.round == Round{1} && flight.place.value <= 3) flight.clue = Clue::look;
+  const Findings f = findingsOf(session);
+  CHECK(f.pairs[0].verdict == Verdict::none);  // three left: 1/27, times what three pairs ask
+  CHECK(f.pairs[0].weakenedBy == WeakenedBy::lookOrFizz);
+  CHECK_FALSE(f.pairs[1].withoutLookOrFizz.has_value());
+  CHECK_THAT(f.pairs[1].all.adjustedP.value(), WithinRel(39 / 729.0, 1e-10));  // 13/729 is now the smallest of the three: times 3
+  CHECK(f.pairs[1].verdict == Verdict::notShown);
+}
+
+TEST_CASE("three lots: a flight poured as another pair counts there") {
+  auto session = table::threePairs(6, {6, 6, 6});
+  auto& flight = session.panel[0];  // drawn with lots 1 and 2
+  for (const Slot lot : flight.drawn) flight.poured.push_back(lot == Slot{2} ? Slot{3} : lot);
+  const Findings f = findingsOf(session);
+  CHECK(f.pairs[0].all.trials == 5);
+  CHECK(f.pairs[1].all.trials == 7);
+}
+
+TEST_CASE("place habits where two cups can be chosen") {
+  // Everybody who was wrong took the first cup they could: eight wrong, by chance on one side 2 in 256.
+  auto session = panelOf(Method::duoTrio, std::vector<int>(16, 0), 1);
+  for (auto& flight : session.panel) flight.picks = {Position{2}};
+  const Findings f = findingsOf(session);
+  REQUIRE(f.habit.has_value());
+  CHECK(f.habit->counts == std::vector<int>{8, 0});
+  CHECK_THAT(f.habit->pValue, WithinRel(2.0 / 256.0, 1e-12));
+  auto liked = panelOf(Method::preference, std::vector<int>(8, 1), 1);
+  for (auto& flight : liked.panel) flight.preferred = Position{1};
+  CHECK(findingsOf(liked).habit->counts == std::vector<int>{8, 0});
+  CHECK_FALSE(once(Method::sameDifferent, 8, 4).habit.has_value());
+}
+
+TEST_CASE("makers stand beside the panel by every method") {
+  for (const Method method : {Method::triangle, Method::duoTrio, Method::tetrad, Method::twoOutOfFive, Method::pair, Method::threeAfc, Method::sameDifferent, Method::aNotA, Method::preference}) {
+    auto session = panelOf(method, dealt(8, 8), 1);
+    ShownPerson maker;
+    maker.place = Place{8};
+    maker.isMaker = true;
+    session.people.back() = maker;
+    session.makers.emplace_back(static_cast<const RevealedFlight&>(session.panel.back()));
+    session.panel.pop_back();
+    const Findings f = findingsOf(session);
+    CHECK(f.all.trials == 7);
+    REQUIRE(f.makers.size() == 1);
+    CHECK(f.makers[0].trials == 1);
+    CHECK((method == Method::preference ? f.makers[0].first : f.makers[0].right) == 1);
+  }
+}
+
+TEST_CASE("Holm's adjustment") {
+  // 0.01, 0.02, 0.04: 0.03, 0.04, 0.04 (Holm 1979, by hand).
+  CHECK_THAT(holm(0.01, {0.02, 0.04}), WithinRel(0.03, 1e-12));
+  CHECK_THAT(holm(0.02, {0.01, 0.04}), WithinRel(0.04, 1e-12));
+  CHECK_THAT(holm(0.04, {0.02, 0.01}), WithinRel(0.04, 1e-12));
+  CHECK_THAT(holm(0.5, {0.5, 0.5}), WithinRel(1.0, 1e-12));
+  CHECK(holm(0.3, {}) == 0.3);
+}
