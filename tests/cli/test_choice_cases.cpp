@@ -171,7 +171,9 @@ TEST_CASE("sequential plans: looks after whole rounds, an end, and what is refus
   const std::string plan = "sequential --method triangle --pd 0.5 --beta 0.1";
   requireKeys(run.json(plan), {"slope", "accept_intercept", "reject_intercept", "expected_trials", "decision", "after", "exact"});
   CHECK(run.json(plan).at("decision") == "go on");
-  CHECK(run.json(plan + " --answers 1,1,1,1,1").at("decision") == "go on");
+  // Guessing 1/3 against 2/3: each right answer doubles the odds, and 18 = 0.9/0.05 are asked for (Wald 1947): four are too few, five enough.
+  CHECK(run.json(plan + " --answers 1,1,1,1").at("decision") == "go on");
+  CHECK(run.json(plan + " --answers 1,1,1,1,1").at("decision") == "difference");
   const auto sixes = run.json(plan + " --every 6 --answers 1,1,1,1,1,1,1,1,1,1,1,1");
   CHECK(sixes.at("decision") == "difference");
   CHECK(sixes.at("after").get<int>() % 6 == 0);
