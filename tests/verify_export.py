@@ -9,6 +9,7 @@ Answers that were destroyed on request are no break. The form of the file is des
 Exit status: 0 everything holds, 1 something does not, 2 the file cannot be read. One line for each thing that does not hold.
 """
 import hashlib
+import itertools
 import json
 import struct
 import sys
@@ -67,18 +68,54 @@ class Stream:
 
 # Orders and codes, by the rules in app/blinding/orders.h and codes.h.
 
-ORDERS = ((1, 2, 2), (2, 1, 2), (2, 2, 1), (1, 1, 2), (1, 2, 1), (2, 1, 1))
+def rows(*counts):
+    """All rows of so many 1s and so many 2s, rising."""
+    cups = [1] * counts[0] + [2] * counts[1]
+    return sorted(set(itertools.permutations(cups)))
 
 
-def deal(places, rounds, stream):
-    dealt = {}
-    for rnd in range(1, rounds + 1):
-        for first in range(1, places + 1, 6):
-            cards = list(range(6))
-            stream.shuffle(cards)
-            for i in range(6):
-                if first + i <= places:
-                    dealt[first + i, rnd] = ORDERS[cards[i]]
+def orders_of(plan):
+    """What a flight of the plan's method can hold, as lots 1 and 2 from the first cup on, in the order in which they are dealt."""
+    method, marked = plan["method"], plan.get("marked")
+    if method == "triangle":
+        return [(1, 2, 2), (2, 1, 2), (2, 2, 1), (1, 1, 2), (1, 2, 1), (2, 1, 1)]
+    if method == "duo-trio":
+        return [row for row in ((1, 1, 2), (1, 2, 1), (2, 1, 2), (2, 2, 1)) if marked in (None, row[0])]
+    if method == "tetrad":
+        return rows(2, 2)
+    if method == "two-out-of-five":
+        return rows(2, 3) + rows(3, 2)
+    if method in ("pair", "preference"):
+        return rows(1, 1)
+    if method == "three-afc":
+        return rows(2, 1) if plan["expected"] == 2 else rows(1, 2)
+    if method == "same-different":
+        return [(1, 1), (2, 2), (1, 2), (2, 1)]
+    if method == "a-not-a":
+        return [(marked, marked), (marked, 3 - marked)]
+    raise ValueError("no method " + method)
+
+
+def dealt_cards(places, kinds, stream):
+    dealt = []
+    while len(dealt) < places:
+        cards = list(range(kinds))
+        stream.shuffle(cards)
+        dealt += cards
+    return dealt[:places]
+
+
+def deal(plan, stream):
+    orders, places, dealt = orders_of(plan), plan["places"], {}
+    pairs = [(1, 2), (1, 3), (2, 3)] if len(plan["lots"]) == 3 else [(1, 2)]
+    sequences = list(itertools.permutations(range(3)))
+    for first in range(1, plan["rounds"] + 1, len(pairs)):
+        cards = [dealt_cards(places, len(orders), stream) for _ in pairs]
+        turn = dealt_cards(places, 6, stream) if len(pairs) == 3 else None
+        for place in range(1, places + 1):
+            for step in range(len(pairs)):
+                pair = sequences[turn[place - 1]][step] if turn else 0
+                dealt[place, first + step] = [pairs[pair][side - 1] for side in orders[cards[pair][place - 1]]]
     return dealt
 
 
@@ -121,15 +158,16 @@ def draw_codes(flights, per_flight, stream):
     return drawn
 
 
-def draw(seed, places, rounds, spares):
-    orders = deal(places, rounds, Stream(seed, "orders"))
-    flights = [(place, rnd) for place in range(1, places + 1) for rnd in range(1, rounds + 1)]
-    codes = draw_codes(len(flights), 3 * (1 + spares), Stream(seed, "codes"))
+def draw(seed, plan, spares):
+    orders = deal(plan, Stream(seed, "orders"))
+    flights = [(place, rnd) for place in range(1, plan["places"] + 1) for rnd in range(1, plan["rounds"] + 1)]
+    size = len(orders[1, 1])
+    codes = draw_codes(len(flights), size * (1 + spares), Stream(seed, "codes"))
     cups, lines = [], []
     for (place, rnd), flight in zip(flights, codes):
-        for position in range(3):
+        for position in range(size):
             for spare in range(spares + 1):
-                code = flight[position if spare == 0 else 3 + position * spares + spare - 1]
+                code = flight[position if spare == 0 else size + position * spares + spare - 1]
                 cups.append({"code": code, "place": place, "position": position + 1, "round": rnd, "spare": spare})
                 lines.append([code, orders[place, rnd][position]])
     return cups, sorted(lines)
@@ -138,7 +176,8 @@ def draw(seed, places, rounds, spares):
 # The record.
 
 STEPS = {"draft": {"sealed": "sealed"}, "sealed": {"opened": "tasting"},
-         "tasting": {"began": "tasting", "answered": "tasting", "closed": "closed"},
+         "tasting": {"began": "tasting", "answered": "tasting", "looked": "tasting", "judged": "tasting",
+                     "closed": "closed"},
          "closed": {"voided": "closed", "as_poured": "closed", "revealed": "revealed"}, "revealed": {"decided": "revealed"}}
 for state in ("sealed", "tasting"):
     for kind in ("pour_sheet_opened", "poured", "as_poured", "place_taken", "place_left", "spilled", "voided", "said"):
@@ -185,7 +224,7 @@ def check_seal(session):
     if seal_mark(first["commitment"]) != session["seal_mark"]:
         yield "seal mark"
     spares = max(cup["spare"] for cup in session["plan"]["cups"])
-    cups, lines = draw(bytes.fromhex(key["seed"]), session["plan"]["places"], session["plan"]["rounds"], spares)
+    cups, lines = draw(bytes.fromhex(key["seed"]), session["plan"], spares)
     if cups != session["plan"]["cups"]:
         yield "codes"
     if lines != key["lines"]:

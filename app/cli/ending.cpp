@@ -5,11 +5,23 @@
 #include "insight/findings.h"
 #include "report/made.h"
 #include "session/ending.h"
+#include "session/look_after.h"
 #include "words/came_out.h"
 #include "words/problems.h"
 
 namespace oddglass::cli {
 namespace {
+
+void describeLook(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "look", "Looks at a sequential plan after a whole round: go on, or stop");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  command.does([=](Desk& desk) -> Answer {
+    const auto store = desk.toWrite();
+    const SessionId id = sessionOf(*store, *which);
+    const session::LookedAfter looked = session::lookAfterRound(*store, desk.clock(), id);
+    return {Json{{"id", id.text}, {"round", looked.round.value}, {"go_on", looked.goOn}}, {entryLine(desk.voice(), lastEntry(*store, id, Event::judged))}};
+  });
+}
 
 void describeClose(CLI::App& app, Command::Work& chosen) {
   Command command(app, chosen, "close", "Ends the tasting; missing answers stay missing");
@@ -92,6 +104,7 @@ void describeAbandon(CLI::App& app, Command::Work& chosen) {
 }  // namespace
 
 void describeEnding(CLI::App& app, Command::Work& chosen) {
+  describeLook(app, chosen);
   describeClose(app, chosen);
   describeReveal(app, chosen);
   describeDecide(app, chosen);

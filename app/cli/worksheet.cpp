@@ -39,7 +39,7 @@ std::string spares(const PourSheet& sheet) {
   std::string text = "Only for a spilled cup: the code that takes its place\n";
   for (const PourLine& line : sheet.placeByPlace)
     if (!isOnTable(line))
-      text += "  Place " + number(line.place.value) + ", round " + number(line.round.value) + ", cup " + number(line.position.value) + ": " + number(line.code.value) + "  " +
+      text += "  Place " + number(line.place.value) + ", round " + number(line.round.value) + ", cup " + number(line.position.value) + (sheet.hasMarked && line.position == Position{1} ? " (marked R)" : "") + ": " + number(line.code.value) + "  " +
               sheet.nameOf(line.slot) + '\n';
   return text;
 }

@@ -51,6 +51,7 @@ struct Draft {
   std::string guestTitle;     ///< all that tasters are shown; neutral
   Question question = Question::differ;
   Method method = Method::triangle;
+  bool methodChosen = false;  ///< the brewer chose the method; otherwise the recommendation is followed until the seal
   std::vector<LotId> lots;    ///< two; or three for three short comparisons, each pair of them by itself
   std::string attribute;      ///< "more what", for a directional pair and a 3-AFC: one word or a few, 1 to 60 letters
   std::optional<Slot> expected;  ///< the lot that is asked about as having more of it (its place among `lots`)

@@ -8,14 +8,29 @@
 
 namespace oddglass::exchange {
 
+namespace {
+
+/// The files evening_1.json, evening_2.json, ... of the folder, in the order of their numbers.
+std::vector<std::filesystem::path> evenings(const std::filesystem::path& folder) {
+  std::vector<std::filesystem::path> files;
+  std::error_code error;
+  for (int number = 1;; ++number) {
+    const auto file = folder / ("evening_" + std::to_string(number) + ".json");
+    if (!std::filesystem::exists(file, error)) return files;
+    files.push_back(file);
+  }
+}
+
+}  // namespace
+
 Demo loadDemo(store::Store& store, Clock& clock, Chance& chance, const std::filesystem::path& folder) {
   std::error_code error;
   if (!std::filesystem::is_directory(folder, error)) throw Problem(Trouble::storeMissing, "demo", {{"file", folder.string()}});
   store::Together together(store);
   Demo demo;
   put(store, clock, folder / "shelf.json");
-  for (const char* evening : {"evening_1.json", "evening_2.json"})
-    for (const SessionId& session : importFile(store, clock, chance, folder / evening, CameFrom::demo).sessions) demo.revealed.push_back(session);
+  for (const auto& evening : evenings(folder))
+    for (const SessionId& session : importFile(store, clock, chance, evening, CameFrom::demo).sessions) demo.revealed.push_back(session);
   demo.waiting = planFromFile(store, clock, chance, folder / "plan.json", CameFrom::demo);
   demo.sealMark = session::seal(store, clock, chance, demo.waiting).sealMark;
   together.commit();

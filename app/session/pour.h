@@ -35,6 +35,8 @@ struct PourSheet {
   std::string sealMark;
   int cupMl = 0;
   int rounds = 1;
+  int cupsPerFlight = 3;
+  bool hasMarked = false;              ///< the first cup of each flight gets a mark beside its code
   int openings = 0;                    ///< this one included
   std::vector<PourLot> bottleByBottle; ///< pour order: round by round, one lot after the other
   std::vector<PourLine> placeByPlace;  ///< the second check; spare codes at the end

@@ -1,6 +1,7 @@
 #include "ui/board_model.h"
 
 #include "session/ending.h"
+#include "session/look_after.h"
 #include "tasting/mishaps.h"
 #include "ui/beverage_model.h"
 #include "ui/cups.h"
@@ -57,9 +58,11 @@ void BoardModel::show(const tasting::Board& board) {
   m_pourWaits = !board.pourReported && board.state == State::sealed;
   m_anybody = std::any_of(board.places.begin(), board.places.end(), [](const auto& place) { return place.step != tasting::PlaceStep::empty; });
   // Somebody who was counted at the plan and has not sat down yet is waited for.
-  m_allLocked = board.everyoneHasLocked && std::none_of(board.places.begin(), board.places.end(), [](const auto& place) {
+  const bool nobodyIsMissing = std::none_of(board.places.begin(), board.places.end(), [](const auto& place) {
     return !place.isSpare && place.step == tasting::PlaceStep::empty;
   });
+  m_allLocked = board.everyoneHasLocked && (nobodyIsMissing || board.saidStop);
+  m_lookIsDue = board.lookIsDue && nobodyIsMissing;
   m_seated.clear();
   m_seatedPlaces.clear();
   std::vector<PlaceRow> rows;
@@ -94,6 +97,12 @@ void BoardModel::show(const tasting::Board& board) {
     m_headline = m_pourWaits ? tr("First the cups are poured.") : tr("Nobody has sat down.");
     m_lead = m_pourWaits ? tr("Whoever pours takes this screen out of the room. Everybody else waits for the mats.")
                          : tr("Carry the mats to the places, then hand this screen to one place after the other.");
+  } else if (m_lookIsDue) {
+    m_headline = tr("Round %1 is locked everywhere.").arg(board.openRounds);
+    m_lead = tr("The program looks at the answers for itself and says only whether to go on or to stop. Nobody sees a count.");
+  } else if (board.saidStop) {
+    m_headline = tr("It said: stop.");
+    m_lead = tr("The answers so far are enough for the rule that was sealed. No more cups are needed; the table can be closed.");
   } else if (m_allLocked) {
     m_headline = tr("All locked.");
     m_lead = tr("Is somebody still to come? If not, the table can be closed.");
@@ -127,6 +136,17 @@ void BoardModel::lateGuest() {
                                   [](const auto& place) { return place.isSpare && place.step == tasting::PlaceStep::empty; });
   if (spare == m_board.places.end()) m_stage.notice.say(tr("No spare place is left. The guest can keep you company, but there are no cups for them in this tasting."));
   else emit seatRequested(spare->place.value);
+}
+
+void BoardModel::lookAfterRound() {
+  ask([id = m_stage.current.id()](Cellar& cellar) {
+    const auto looked = session::lookAfterRound(cellar.store(), cellar.clock, id);
+    return std::pair{looked, tasting::board(cellar.store(), id)};
+  }, [this](const std::pair<session::LookedAfter, tasting::Board>& done) {
+    m_stage.notice.say(done.first.goOn ? tr("After round %1 it says: go on. The next round is open.").arg(done.first.round.value)
+                                       : tr("After round %1 it says: stop.").arg(done.first.round.value));
+    show(done.second);
+  });
 }
 
 void BoardModel::closeTable() {

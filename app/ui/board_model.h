@@ -38,6 +38,7 @@ class BoardModel : public oddglass::ui::PageModel {
   Q_PROPERTY(bool pourWaits MEMBER m_pourWaits NOTIFY changed)
   Q_PROPERTY(bool canPour MEMBER m_canPour NOTIFY changed)
   Q_PROPERTY(bool allLocked MEMBER m_allLocked NOTIFY changed)
+  Q_PROPERTY(bool lookIsDue MEMBER m_lookIsDue NOTIFY changed)
   Q_PROPERTY(bool anybody MEMBER m_anybody NOTIFY changed)
   Q_PROPERTY(QString closeQuestion MEMBER m_closeQuestion NOTIFY changed)
   Q_PROPERTY(QString happening MEMBER m_happening NOTIFY changed)
@@ -58,6 +59,8 @@ public:
   Q_INVOKABLE void handOver(int row);
   Q_INVOKABLE void lateGuest();
   Q_INVOKABLE void pour() { go(Router::Page::PourSheet); }
+  /// Asks a sequential plan after a whole round whether to go on.
+  Q_INVOKABLE void lookAfterRound();
   /// Ends the tasting; asks first, naming who has not locked, when somebody has not.
   Q_INVOKABLE void closeTable();
   Q_INVOKABLE void closeAnyway();
@@ -83,7 +86,7 @@ private:
   std::optional<tasting::Flight> m_flight;
   QString m_over, m_headline, m_lead, m_closeQuestion, m_happening, m_saidWords;
   QStringList m_seatedPlaces, m_codesThere;
-  bool m_pourWaits = false, m_canPour = false, m_allLocked = false, m_anybody = false;
+  bool m_pourWaits = false, m_canPour = false, m_allLocked = false, m_lookIsDue = false, m_anybody = false;
   int m_happenedAt = -1;
 };
 

@@ -17,10 +17,11 @@ struct CupRow {
   Q_PROPERTY(QString spoken MEMBER spoken)
   Q_PROPERTY(QString position MEMBER position)
   Q_PROPERTY(bool chosen MEMBER chosen)
+  Q_PROPERTY(bool marked MEMBER marked)
 
 public:
   QString code, spoken, position;
-  bool chosen = false;
+  bool chosen = false, marked = false;
 };
 
 /// My cups and Locked: one flight of one place, from "are these your cups?" to the receipt.
@@ -32,6 +33,15 @@ class CupsModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString sealMark READ sealMark NOTIFY changed)
   Q_PROPERTY(bool confirmed MEMBER m_confirmed NOTIFY changed)
   Q_PROPERTY(QString confirmSentence MEMBER m_confirmSentence NOTIFY changed)
+  Q_PROPERTY(QString question MEMBER m_question NOTIFY changed)
+  Q_PROPERTY(QString hint MEMBER m_hint NOTIFY changed)
+  Q_PROPERTY(int cupCount READ cupCount NOTIFY changed)
+  Q_PROPERTY(bool choosesCups READ choosesCups NOTIFY changed)
+  Q_PROPERTY(QStringList sameWords MEMBER m_sameWords NOTIFY changed)
+  Q_PROPERTY(int same MEMBER m_same NOTIFY changed)
+  Q_PROPERTY(QStringList likings MEMBER m_likings NOTIFY changed)
+  Q_PROPERTY(int liking MEMBER m_liking NOTIFY changed)
+  Q_PROPERTY(QString likingLabel MEMBER m_likingLabel NOTIFY changed)
   Q_PROPERTY(bool asksSureness MEMBER m_asksSureness NOTIFY changed)
   Q_PROPERTY(bool asksClue MEMBER m_asksClue NOTIFY changed)
   Q_PROPERTY(bool asksWords MEMBER m_asksWords NOTIFY changed)
@@ -49,6 +59,9 @@ class CupsModel : public oddglass::ui::PageModel {
 public:
   CupsModel(const Stage& stage, QObject* parent);
   Rows* cups() { return &m_cups; }
+  int cupCount() const { return m_flight ? static_cast<int>(m_flight->cups.size()) : 0; }
+  /// True where the answer, or a part of it, is a cup of the row.
+  bool choosesCups() const;
   const QString& sealMark() const { return m_stage.current.sealMark(); }
   QString lockWords() const;
   QString lockReason() const;
@@ -56,8 +69,11 @@ public:
   /// The next flight of a place, from its beginning.
   void open(int place);
   Q_INVOKABLE void confirm();
-  /// Chooses the odd one; `row` counts from the left.
+  /// Picks a cup, or takes a pick back where two are picked; `row` counts from the left. The marked cup is never picked.
   Q_INVOKABLE void choose(int row);
+  /// One of `likings`.
+  Q_INVOKABLE void like(int index);
+  Q_INVOKABLE void say(int same) { m_same = same; emit changed(); }
   Q_INVOKABLE void lock();
   /// Whoever sits here stops; what is not locked is counted as missing.
   Q_INVOKABLE void stop();
@@ -73,14 +89,22 @@ private:
   };
   static Read read(Cellar& cellar, const SessionId& id, Place place);
   void show();
+  void prepareQuestions();
+  void clearAnswers();
+  /// What is asked of the cups of the row: how many are picked.
+  int picks() const;
+  bool likesOnly() const;
+  std::optional<int> likedCode() const;
   void forget();
   Place m_place;
   Rows m_cups;
   std::optional<tasting::Flight> m_flight;
   std::array<std::uint8_t, 16> m_clientId{};
-  int m_chosen = -1, m_sureness = -1, m_clue = -1;
+  std::vector<int> m_picked;    ///< rows of the cups picked, in the order of the taps
+  int m_same = -1, m_liking = -1, m_sureness = -1, m_clue = -1;
   bool m_confirmed = false, m_asksSureness = false, m_asksClue = false, m_asksWords = false, m_more = false, m_loose = false;
-  QString m_placeLine, m_confirmSentence, m_comment, m_lockedHeadline, m_lockedLead, m_notMine;
+  QStringList m_sameWords, m_likings;
+  QString m_question, m_hint, m_likingLabel, m_placeLine, m_confirmSentence, m_comment, m_lockedHeadline, m_lockedLead, m_notMine;
 };
 
 }  // namespace oddglass::ui

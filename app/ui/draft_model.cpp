@@ -7,6 +7,8 @@
 #include "shelf/people.h"
 #include "ui/beverage_model.h"
 #include "ui/voice.h"
+#include "domain/names.h"
+#include "words/method.h"
 #include "words/numbers.h"
 #include "words/plan.h"
 #include "words/problems.h"
@@ -45,8 +47,10 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
     : PageModel(stage, parent),
       m_lots(TickRow::staticMetaObject, this),
       m_tasters(TickRow::staticMetaObject, this),
-      m_ways(WayRow::staticMetaObject, this) {
-  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm"});
+      m_ways(WayRow::staticMetaObject, this),
+      m_methods(MethodRow::staticMetaObject, this) {
+  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "evenings", "wave"});
+  for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
   for (const int limit : limitsPm) m_limits << shown(words::shareLimit(voice(), limit));
   for (const int alpha : alphasPm) m_alphas << shown(words::timesIn(voice(), alpha / 1000.0));
   m_sealLimits = shown(words::sealLimits(voice()));
@@ -70,7 +74,7 @@ DraftModel::Read DraftModel::read(Cellar& cellar, const SessionId& id) {
     read.refusal = words::sentence(voice(), problem);
   }
   const planning::Setup setup = session::setupOf(read.facts);
-  if (setup.lots.size() == 2 && setup.places() > 0) read.amounts = planning::amountsOf(setup);
+  if (setup.lots.size() >= 2 && setup.places() > 0) read.amounts = planning::amountsOf(setup);
   if (setup.counting() > 0) read.outlook = planning::outlookFor(setup);
   return read;
 }
@@ -93,6 +97,8 @@ void DraftModel::load() {
     m_rounds = QString::number(read.facts.draft.rounds);
     m_cupMl = QString::number(read.facts.draft.cupMl);
     m_spares = QString::number(read.facts.draft.spares);
+    m_evenings = QString::number(read.facts.draft.evenings);
+    m_wave = QString::number(read.facts.draft.wave);
     m_draft = read.facts.draft;
     take(std::move(read));
   });
@@ -118,10 +124,12 @@ void DraftModel::take(Read read) {
   m_limit = m_draft.limitPm ? indexOf(limitsPm, *m_draft.limitPm) : -1;
   m_alpha = indexOf(alphasPm, m_draft.alphaPm);
   m_careSettled = m_draft.careSettled;
+  showAsking();
   showLots();
   showTasters();
   showPourers();
-  m_notYet = m_draft.lots.size() < 2 ? tr("A comparison needs a second drink. Tick two of them.")
+  m_notYet = m_draft.question == Question::more && m_draft.attribute.empty() ? tr("Say what one of them has more of.")
+             : m_draft.lots.size() < 2 ? tr("A comparison needs a second drink. Tick two of them.")
              : m_draft.tasters.empty() ? tr("Tick at least one person who tastes.")
                                        : QString();
   const planning::Amounts amounts = read.amounts.value_or(planning::Amounts{});
@@ -173,10 +181,13 @@ void DraftModel::setPourerName(const QString& text) {
 void DraftModel::tickLot(int row) {
   const LotId lot = m_lotValues.at(static_cast<std::size_t>(row)).id;
   if (!std::erase(m_draft.lots, lot)) {
-    // A third drink takes the place of the one ticked last.
-    if (m_draft.lots.size() >= 2) m_draft.lots.pop_back();
+    // One more than can be compared takes the place of the one ticked last.
+    const std::size_t most = m_draft.question == Question::differ ? 3 : 2;
+    if (m_draft.lots.size() >= most) m_draft.lots.pop_back();
     m_draft.lots.push_back(lot);
   }
+  m_draft.expected.reset();
+  fitToMethod();
   showLots();
   keep();
 }

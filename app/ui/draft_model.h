@@ -22,6 +22,19 @@ public:
   bool taken = false;
 };
 
+/// A way to ask, with what speaks for it.
+struct MethodRow {
+  Q_GADGET
+  Q_PROPERTY(QString name MEMBER name)
+  Q_PROPERTY(QString says MEMBER says)
+  Q_PROPERTY(QString why MEMBER why)
+  Q_PROPERTY(bool taken MEMBER taken)
+
+public:
+  QString name, says, why;
+  bool taken = false;
+};
+
 /// The four pages of a plan: The question, What it takes, Care, The seal. Every change is saved to the draft at once.
 class DraftModel : public oddglass::ui::PageModel {
   Q_OBJECT
@@ -29,6 +42,28 @@ class DraftModel : public oddglass::ui::PageModel {
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(QString title READ title WRITE setTitle NOTIFY changed)
   Q_PROPERTY(QString guestTitle READ guestTitle WRITE setGuestTitle NOTIFY changed)
+  Q_PROPERTY(QStringList questions MEMBER m_questions CONSTANT)
+  Q_PROPERTY(int question MEMBER m_question NOTIFY changed)
+  Q_PROPERTY(QString questionHeadline MEMBER m_questionHeadline NOTIFY changed)
+  Q_PROPERTY(QString questionLead MEMBER m_questionLead NOTIFY changed)
+  Q_PROPERTY(QString lotsLabel MEMBER m_lotsLabel NOTIFY changed)
+  Q_PROPERTY(QString attribute READ attribute WRITE setAttribute NOTIFY changed)
+  Q_PROPERTY(QStringList lotChoices MEMBER m_lotChoices NOTIFY changed)
+  Q_PROPERTY(int expected MEMBER m_expected NOTIFY changed)
+  Q_PROPERTY(bool mayBeAlike MEMBER m_mayBeAlike NOTIFY changed)
+  Q_PROPERTY(bool asksLiking MEMBER m_asksLiking NOTIFY changed)
+  Q_PROPERTY(bool mayAlsoPrefer MEMBER m_mayAlsoPrefer NOTIFY changed)
+  Q_PROPERTY(bool alsoPrefer MEMBER m_alsoPrefer NOTIFY changed)
+  Q_PROPERTY(bool mayHaveNone MEMBER m_mayHaveNone NOTIFY changed)
+  Q_PROPERTY(QStringList outcomeLabels MEMBER m_outcomeLabels NOTIFY changed)
+  Q_PROPERTY(bool hasMarked MEMBER m_hasMarked NOTIFY changed)
+  Q_PROPERTY(QStringList markedChoices MEMBER m_markedChoices NOTIFY changed)
+  Q_PROPERTY(int marked MEMBER m_marked NOTIFY changed)
+  Q_PROPERTY(bool mayStopEarly MEMBER m_mayStopEarly NOTIFY changed)
+  Q_PROPERTY(bool stopsEarly MEMBER m_stopsEarly NOTIFY changed)
+  Q_PROPERTY(QString evenings MEMBER m_evenings NOTIFY changed)
+  Q_PROPERTY(QString wave MEMBER m_wave NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::Rows* methods READ methods CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* lots READ lots CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* tasters READ tasters CONSTANT)
   Q_PROPERTY(QStringList pourers MEMBER m_pourers NOTIFY changed)
@@ -74,6 +109,9 @@ public:
   Rows* lots() { return &m_lots; }
   Rows* tasters() { return &m_tasters; }
   Rows* ways() { return &m_ways; }
+  Rows* methods() { return &m_methods; }
+  QString attribute() const { return shown(m_draft.attribute); }
+  void setAttribute(const QString& text);
   QString title() const { return shown(m_draft.title); }
   QString guestTitle() const { return shown(m_draft.guestTitle); }
   QString pourerName() const { return shown(m_draft.pourerName); }
@@ -91,6 +129,21 @@ public:
   void open(const SessionId& id);
   /// Reads the draft and the shelf again, since drinks and people may have changed meanwhile.
   Q_INVOKABLE void load();
+  /// One of `questions`; what only another question has is left out.
+  Q_INVOKABLE void chooseQuestion(int index);
+  /// Which of the two is expected to have more of it.
+  Q_INVOKABLE void chooseExpected(int index);
+  /// One of `methods`, instead of the one that was recommended.
+  Q_INVOKABLE void chooseMethod(int row);
+  /// Which lot stands in the marked cup; the last choice is either.
+  Q_INVOKABLE void chooseMarked(int index);
+  Q_INVOKABLE void tickAlsoPrefer();
+  Q_INVOKABLE void tickMayHaveNone();
+  Q_INVOKABLE void tickStopsEarly();
+  Q_INVOKABLE void typeEvenings(const QString& text);
+  Q_INVOKABLE void typeWave(const QString& text);
+  Q_INVOKABLE void stepEvenings(int by);
+  Q_INVOKABLE void stepWave(int by);
   Q_INVOKABLE void tickLot(int row);
   Q_INVOKABLE void tickTaster(int row);
   /// One of `pourers`.
@@ -122,6 +175,8 @@ private:
   static Read read(Cellar& cellar, const SessionId& id);
   void take(Read read);
   void keep();
+  void showAsking();
+  void fitToMethod();
   void showLots();
   void showTasters();
   void showPourers();
@@ -139,7 +194,13 @@ private:
   std::vector<Taster> m_people;
   std::vector<std::optional<TasterId>> m_pourerIds;
   std::vector<planning::WayOut> m_wayValues;
-  Rows m_lots, m_tasters, m_ways;
+  std::vector<Method> m_methodValues;
+  QStringList m_questions, m_lotChoices, m_outcomeLabels, m_markedChoices;
+  QString m_questionHeadline, m_questionLead, m_lotsLabel, m_evenings, m_wave;
+  int m_question = 0, m_expected = -1, m_marked = -1;
+  bool m_mayBeAlike = true, m_asksLiking = false, m_mayAlsoPrefer = false, m_alsoPrefer = false, m_mayHaveNone = false, m_hasMarked = false;
+  bool m_mayStopEarly = false, m_stopsEarly = false;
+  Rows m_lots, m_tasters, m_ways, m_methods;
   Lane m_lane;
   FigureSource m_figure;
   QStringList m_pourers, m_limits, m_alphas, m_amounts, m_small, m_care, m_sealRule, m_sealPromises;

@@ -130,7 +130,7 @@ void DraftModel::showSeal(const planning::Outlook& outlook, const std::string& r
   facts.pourer = m_facts.pourerName;
   facts.promises = m_draft.promises;
   m_sealReason = shown(refusal);
-  if (facts.drinks.size() != 2) {
+  if (facts.drinks.size() < 2) {
     m_sealQuestion = tr("There is nothing to seal yet.");
     m_sealRule.clear();
     m_sealPromises.clear();

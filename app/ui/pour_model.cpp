@@ -8,7 +8,6 @@
 namespace oddglass::ui {
 namespace {
 
-constexpr int cupsInFlight = 3;
 
 }  // namespace
 
@@ -57,7 +56,8 @@ void PourModel::show() {
     before = section;
     row.code = codeText(line.code);
     row.spoken = spokenCode(line.code);
-    row.where = tr("place %1, %2").arg(line.place.value).arg(positionWord(line.position, cupsInFlight));
+    row.where = tr("place %1, %2").arg(line.place.value)
+                    .arg(m_sheet->hasMarked && line.position == Position{1} ? tr("the marked cup (write R on it)") : positionWord(line.position, m_sheet->cupsPerFlight));
     if (m_byPlace && m_sheet->rounds > 1) row.where = tr("%1, round %2").arg(row.where).arg(line.round.value);
     if (m_byPlace) row.where += tr(": %1").arg(shown(m_sheet->nameOf(line.slot)));
     row.spare = line.spare > 0;

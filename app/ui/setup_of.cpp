@@ -7,7 +7,14 @@ planning::Setup setupOf(const Plan& plan) {
   setup.panel = plan.panelPlanned;
   setup.makers = plan.makersPlanned;
   setup.spares = plan.spares;
-  setup.rounds = plan.rounds;
+  setup.method = plan.method;
+  setup.expected = plan.expected;
+  setup.marked = plan.marked;
+  setup.mayHaveNone = plan.mayHaveNone;
+  setup.stopping = plan.stopping;
+  setup.evenings = plan.evenings;
+  setup.wave = plan.wave;
+  setup.rounds = plan.roundsEach();
   setup.cupMl = plan.cupMl;
   for (const PlannedLot& lot : plan.lots) setup.lots.push_back({lot.abvBp, lot.bottleMl, 0});
   setup.alphaPm = plan.alphaPm;

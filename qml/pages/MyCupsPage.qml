@@ -3,7 +3,7 @@ import QtQuick
 import QtQuick.Controls.Basic
 import Oddglass.Ui
 
-// My cups: are these mine, which is the odd one, how sure, how did you know; locking in another corner.
+// My cups: are these mine, what is asked of them, how sure, how did you know; locking in another corner.
 FocusScope {
     id: root
 
@@ -15,6 +15,8 @@ FocusScope {
     Shortcut { sequences: ["1"]; enabled: root.model.confirmed && !comment.input.activeFocus; onActivated: root.model.choose(0) }
     Shortcut { sequences: ["2"]; enabled: root.model.confirmed && !comment.input.activeFocus; onActivated: root.model.choose(1) }
     Shortcut { sequences: ["3"]; enabled: root.model.confirmed && !comment.input.activeFocus; onActivated: root.model.choose(2) }
+    Shortcut { sequences: ["4"]; enabled: root.model.confirmed && !comment.input.activeFocus; onActivated: root.model.choose(3) }
+    Shortcut { sequences: ["5"]; enabled: root.model.confirmed && !comment.input.activeFocus; onActivated: root.model.choose(4) }
 
     Flickable {
         id: flick
@@ -64,13 +66,13 @@ FocusScope {
                 Headline {
                     objectName: "headline"
                     width: parent.width
-                    text: root.model.confirmed ? qsTr("Two of these hold the same drink. Which one is the odd one?") : qsTr("Are these your cups?")
+                    text: root.model.confirmed ? root.model.question : qsTr("Are these your cups?")
                     font.pixelSize: Theme.headline * 0.9
                     horizontalAlignment: Text.AlignHCenter
                 }
                 Lead {
                     width: parent.width
-                    text: root.model.confirmed ? qsTr("Taste from left to right. You may go back. Not sure? Choose one anyway.") : root.model.confirmSentence
+                    text: root.model.confirmed ? root.model.hint : root.model.confirmSentence
                     font.pixelSize: Theme.body * 1.125
                     horizontalAlignment: Text.AlignHCenter
                 }
@@ -90,14 +92,34 @@ FocusScope {
                         required code
                         required position
                         required chosen
+                        required marked
 
                         objectName: "cup" + index
-                        width: Math.min(288, (column.width - 2 * row.spacing) / 3)
+                        width: Math.min(288, (column.width - (root.model.cupCount - 1) * row.spacing) / Math.max(2, root.model.cupCount))
                         spokenCode: spoken
-                        acts: root.model.confirmed
+                        acts: root.model.confirmed && root.model.choosesCups && !marked
                         onClicked: root.model.choose(index)
                     }
                 }
+            }
+            ChoiceRow {
+                objectName: "same"
+                width: parent.width
+                visible: root.model.confirmed && root.model.sameWords.length > 0
+                centred: true
+                options: root.model.sameWords
+                current: root.model.same
+                onChosen: index => root.model.say(index)
+            }
+            ChoiceRow {
+                objectName: "liking"
+                width: parent.width
+                visible: root.model.confirmed && root.model.likings.length > 0
+                centred: true
+                label: root.model.likingLabel
+                options: root.model.likings
+                current: root.model.liking
+                onChosen: index => root.model.like(index)
             }
             ChoiceRow {
                 objectName: "sureness"

@@ -13,8 +13,8 @@ PageFrame {
     over: model.over
     headline: model.headline
     lead: model.lead
-    primary: model.pourWaits ? qsTr("To the pour sheet") : model.allLocked ? qsTr("Close the table") : qsTr("Hand over")
-    onPrimaryRequested: model.pourWaits ? model.pour() : model.allLocked ? model.closeTable() : model.handOver(-1)
+    primary: model.pourWaits ? qsTr("To the pour sheet") : model.lookIsDue ? qsTr("Ask: go on or stop?") : model.allLocked ? qsTr("Close the table") : qsTr("Hand over")
+    onPrimaryRequested: model.pourWaits ? model.pour() : model.lookIsDue ? model.lookAfterRound() : model.allLocked ? model.closeTable() : model.handOver(-1)
     links: [
         LinkButton { objectName: "placesPour"; visible: root.model.canPour && !root.model.pourWaits; text: qsTr("Pour sheet"); onClicked: root.model.pour() },
         LinkButton { objectName: "placesHandOver"; visible: root.model.pourWaits; text: qsTr("Hand over"); onClicked: root.model.handOver(-1) },
@@ -114,7 +114,7 @@ PageFrame {
             objectName: "asideReason"
             width: parent.width
             visible: root.model.happening === "aside" && root.model.codesThere.length > 0
-            label: qsTr("These three cups will not count. Why?")
+            label: qsTr("These cups will not count. Why?")
             options: [qsTr("cups were mixed up"), qsTr("the wrong person tasted them"), qsTr("a cup is lost"), qsTr("something else")]
             onChosen: index => root.model.setAside(index)
         }

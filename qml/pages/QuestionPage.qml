@@ -2,16 +2,15 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Oddglass.Ui
 
-// The question: what the brewer wants to know, about which two drinks, with whom, and what will be done in each outcome.
+// The question: what the brewer wants to know, about which drinks, with whom, and what will be done in each outcome.
 PageFrame {
     id: root
 
     required property DraftModel model
 
     objectName: "questionPage"
-    headline: qsTr("Can anyone tell them apart?")
-    lead: model.lastDecision !== "" ? model.lastDecision
-                                    : qsTr("Three cups a round: two hold one drink, one holds the other. If the odd one is found clearly more often than by guessing, a difference is shown.")
+    headline: qsTr("What do you want to know?")
+    lead: model.lastDecision !== "" ? model.lastDecision : qsTr("Say it in words; the next page says which test fits, and what it can and cannot show.")
     primary: qsTr("See what it takes")
     primaryReason: model.notYet
     onPrimaryRequested: model.toTakes()
@@ -28,6 +27,22 @@ PageFrame {
     ]
     Component.onCompleted: model.load()
 
+    ChoiceRow {
+        objectName: "question"
+        width: parent.width
+        options: root.model.questions
+        current: root.model.question
+        onChosen: index => root.model.chooseQuestion(index)
+    }
+    Field {
+        objectName: "attribute"
+        width: Math.min(parent.width, 360)
+        visible: root.model.question === 1
+        label: qsTr("More what? One thing in a word or two, such as bitter, sweet or sour")
+        text: root.model.attribute
+        error: root.model.wrongField === "attribute" ? root.model.wrong : ""
+        onTyped: text => root.model.attribute = text
+    }
     EmptyState {
         width: parent.width
         visible: !root.model.anyLots
@@ -46,7 +61,7 @@ PageFrame {
 
         SectionTitle {
             width: parent.width
-            text: qsTr("Which two?")
+            text: root.model.lotsLabel
         }
         Repeater {
             model: root.model.lots
@@ -64,6 +79,24 @@ PageFrame {
                 onTickRequested: root.model.tickLot(index)
             }
         }
+    }
+    ChoiceRow {
+        objectName: "expected"
+        width: parent.width
+        visible: root.model.question === 1 && root.model.lotChoices.length === 2
+        label: qsTr("Of which one do you expect more? Only that direction is tested.")
+        options: root.model.lotChoices
+        current: root.model.expected
+        onChosen: index => root.model.chooseExpected(index)
+    }
+    CheckLine {
+        objectName: "mayHaveNone"
+        width: root.columnWidth
+        visible: root.model.asksLiking || root.model.alsoPrefer
+        text: qsTr("“No preference” may be answered")
+        more: qsTr("It is counted by itself and weakens what can be shown.")
+        ticked: root.model.mayHaveNone
+        onTickRequested: root.model.tickMayHaveNone()
     }
     Column {
         width: parent.width
@@ -121,6 +154,7 @@ PageFrame {
     ChoiceRow {
         objectName: "sought"
         width: parent.width
+        visible: root.model.mayBeAlike
         label: qsTr("What do you want to be able to say?")
         options: [qsTr("that there is a difference"), qsTr("that they are alike within a limit"), qsTr("either")]
         current: root.model.sought
@@ -129,7 +163,7 @@ PageFrame {
     ChoiceRow {
         objectName: "limit"
         width: parent.width
-        visible: root.model.sought > 0
+        visible: root.model.mayBeAlike && root.model.sought > 0
         label: qsTr("Alike means: fewer of such people can tell than")
         options: root.model.limits
         current: root.model.limit
@@ -139,7 +173,7 @@ PageFrame {
     ChoiceRow {
         objectName: "alpha"
         width: parent.width
-        label: qsTr("How often may guessing alone be taken for a difference?")
+        label: root.model.question === 2 ? qsTr("How often may chance alone be taken for a preference?") : qsTr("How often may guessing alone be taken for a difference?")
         options: root.model.alphas
         current: root.model.alpha
         onChosen: index => root.model.chooseAlpha(index)
@@ -155,14 +189,14 @@ PageFrame {
         Field {
             objectName: "ifShown"
             width: parent.width
-            label: qsTr("If they are told apart")
+            label: root.model.outcomeLabels[0] ?? ""
             text: root.model.ifShown
             onTyped: text => root.model.ifShown = text
         }
         Field {
             objectName: "ifNotShown"
             width: parent.width
-            label: qsTr("If no difference is shown")
+            label: root.model.outcomeLabels[1] ?? ""
             text: root.model.ifNotShown
             onTyped: text => root.model.ifNotShown = text
         }

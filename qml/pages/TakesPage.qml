@@ -17,6 +17,61 @@ PageFrame {
     onPrimaryRequested: model.toCare()
     Component.onCompleted: model.load()
 
+    Column {
+        width: parent.width
+        visible: root.model.methods.count > 0
+        spacing: 4
+
+        SectionTitle {
+            width: parent.width
+            text: qsTr("How it is asked")
+        }
+        Repeater {
+            model: root.model.methods
+
+            CheckLine {
+                required property int index
+                required property string name
+                required property string says
+                required property string why
+                required property bool taken
+
+                objectName: "method" + index
+                width: root.columnWidth
+                text: name + ". " + says
+                more: why
+                ticked: taken
+                onTickRequested: root.model.chooseMethod(index)
+            }
+        }
+    }
+    ChoiceRow {
+        objectName: "marked"
+        width: parent.width
+        visible: root.model.hasMarked
+        label: qsTr("Which drink stands in the marked cup?")
+        options: root.model.markedChoices
+        current: root.model.marked
+        onChosen: index => root.model.chooseMarked(index)
+    }
+    CheckLine {
+        objectName: "alsoPrefer"
+        width: root.columnWidth
+        visible: root.model.mayAlsoPrefer
+        text: qsTr("Ask afterwards which one was liked better")
+        more: qsTr("Counted among those who found the right answer, as a hint.")
+        ticked: root.model.alsoPrefer
+        onTickRequested: root.model.tickAlsoPrefer()
+    }
+    CheckLine {
+        objectName: "stopsEarly"
+        width: root.columnWidth
+        visible: root.model.mayStopEarly
+        text: qsTr("Look after each whole round and stop when it is clear enough")
+        more: qsTr("It says go on or stop, nothing else. Fewer cups on most evenings, and a rule of its own that is sealed with the plan.")
+        ticked: root.model.stopsEarly
+        onTickRequested: root.model.tickStopsEarly()
+    }
     Flow {
         width: parent.width
         spacing: 28
@@ -48,6 +103,24 @@ PageFrame {
             error: root.model.wrongField === "spares" ? root.model.wrong : ""
             onTyped: text => root.model.typeSpares(text)
             onStepRequested: by => root.model.stepSpares(by)
+        }
+        NumberField {
+            objectName: "evenings"
+            width: Math.min(root.columnWidth, 210 * Theme.scale)
+            label: qsTr("Evenings")
+            text: root.model.evenings
+            error: root.model.wrongField === "evenings" ? root.model.wrong : ""
+            onTyped: text => root.model.typeEvenings(text)
+            onStepRequested: by => root.model.stepEvenings(by)
+        }
+        NumberField {
+            objectName: "wave"
+            width: Math.min(root.columnWidth, 240 * Theme.scale)
+            label: qsTr("Places at a time (0: all)")
+            text: root.model.wave
+            error: root.model.wrongField === "wave" ? root.model.wrong : ""
+            onTyped: text => root.model.typeWave(text)
+            onStepRequested: by => root.model.stepWave(by)
         }
     }
     Figure {

@@ -12,6 +12,8 @@ AbstractButton {
     property bool chosen: false
     property bool acts: true
     property string mark: qsTr("this one")
+    // The cup to compare with: known to everybody, never chosen.
+    property bool marked: false
 
     implicitWidth: 288
     implicitHeight: Theme.code * 1.25 + Theme.body * 6.5
@@ -64,8 +66,8 @@ AbstractButton {
         Text {
             anchors.horizontalCenter: parent.horizontalCenter
             y: parent.height - height - 20
-            visible: root.chosen
-            text: root.mark
+            visible: root.chosen || root.marked
+            text: root.marked ? qsTr("compare with this") : root.mark
             color: Theme.ink
             font.family: Theme.textFamily
             font.pixelSize: Theme.body * 1.125
@@ -74,9 +76,9 @@ AbstractButton {
     }
     background: Rectangle {
         radius: Theme.wideRadius
-        color: Theme.sheet
+        color: root.marked ? "transparent" : Theme.sheet
         border.width: root.chosen ? 5 : 1
-        border.color: root.chosen ? Theme.ink : Theme.hair
+        border.color: root.chosen ? Theme.ink : root.marked ? Theme.line : Theme.hair
 
         FocusRing {
             corner: Theme.wideRadius

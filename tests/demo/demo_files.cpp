@@ -1,15 +1,16 @@
 #include "demo/demo_files.h"
 
 #include "demo/demo_evenings.h"
+#include "demo/demo_methods.h"
 #include "exchange/write_out.h"
 
 using namespace oddglass;
 
 namespace {
 
-std::string text(canon::Json file, Millis at) {
+std::string text(canon::Json file, Millis at, const std::string& shows = {}) {
   file["written_at"] = at;
-  file["about"] = "Invented: nobody and nothing in this file exists.";
+  file["about"] = "Invented: nobody and nothing in this file exists." + (shows.empty() ? "" : ' ' + shows);
   return file.dump(1) + '\n';
 }
 
@@ -26,7 +27,7 @@ canon::Json meadPlan() {
           {"spares", 1},
           {"alpha_pm", 50},
           {"seeks", "difference"},
-          {"promises", {{"shown", "name the difference and pour pairs"}, {"not_shown", "call it a match and brew it again"}}},
+          {"promises", {{"shown", "name the difference and pour pairs"}, {"not_shown", "brew it again, and ask more people"}}},
           {"care_settled", true}};
 }
 
@@ -35,12 +36,19 @@ canon::Json meadPlan() {
 std::map<std::string, std::string> demoFiles() {
   DemoShelf demo;
   const SessionId first = playPorterEvening(demo), second = playCiderEvening(demo);
-  constexpr Millis written = 1780300800000;  // 1 June 2026, 8:00 UTC
+  std::vector<PlayedEvening> more;
+  for (auto* play : {playTetrad, playPair, playPreference, playAlike, playSequential, playThreeComparisons, playWrongPour, playErased}) more.push_back(play(demo));
+  constexpr Millis written = 1785571200000;  // 1 August 2026, 8:00 UTC
   canon::Json shelf = exchange::interchangeOfAll(*demo.store, demo.clock);
   shelf.erase("sessions");
   canon::Json plan{{"format", "oddglass"}, {"version", 1}, {"written_by", shelf["written_by"]}, {"plan", meadPlan()}};
-  return {{"shelf.json", text(shelf, written)},
-          {"evening_1.json", text(exchange::interchange(*demo.store, demo.clock, first), written)},
-          {"evening_2.json", text(exchange::interchange(*demo.store, demo.clock, second), written)},
-          {"plan.json", text(plan, written)}};
+  std::map<std::string, std::string> files{
+      {"shelf.json", text(shelf, written)},
+      {"evening_1.json", text(exchange::interchange(*demo.store, demo.clock, first), written, "Shows a difference: eight of ten triangles right, one of them by the look of it.")},
+      {"evening_2.json", text(exchange::interchange(*demo.store, demo.clock, second), written, "No difference shown, and what could have been missed.")},
+      {"plan.json", text(plan, written)}};
+  int number = 2;
+  for (const PlayedEvening& evening : more)
+    files["evening_" + std::to_string(++number) + ".json"] = text(exchange::interchange(*demo.store, demo.clock, evening.session), written, evening.shows);
+  return files;
 }

@@ -66,19 +66,27 @@ DemoShelf::DemoShelf() {
   note(dark, "2026-01-17", NoteKind::reading, 10560, "brewed, pitched at 18 degrees");
   note(dark, "2026-02-01", NoteKind::reading, 10140, "steady for three days");
   note(dark, "2026-02-04", NoteKind::bottled, std::nullopt, "6 g sugar a litre");
-  porter = lot(dark, "bottled 4 February", "2026-02-04", "", 500, 14, "cellar, 12 degrees", "");
+  porter = lot(dark, "bottled 4 February", "2026-02-04", "", 500, 30, "cellar, 12 degrees", "");
+  porterWarm = lot(dark, "bottled 4 February, kept warm", "2026-02-04", "", 500, 10, "pantry, 22 degrees", "");
   boughtPorter = lot(shelf::save(*store, chance, reference("Bought porter", Kind::beer, 540, {IngredientsKnown::known, {Allergen::gluten}})), "bought in March", "",
-                     "2026-11-30", 500, 8, "cellar, 12 degrees", "a shop in town");
+                     "2026-11-30", 500, 16, "cellar, 12 degrees", "a shop in town");
 
   const BeverageId windfall = shelf::save(*store, chance, batch("Windfall cider", Kind::cider, 10520, 10010, 660, {Allergen::sulphites}, {wenna, odo}));
   note(windfall, "2026-01-20", NoteKind::stabilised, std::nullopt, "half of it");
   note(windfall, "2026-01-21", NoteKind::addition, std::nullopt, "oak chips in the second half, two weeks");
-  ciderMarch = lot(windfall, "plain, bottled 1 March", "2026-03-01", "", 750, 18, "cellar, 12 degrees", "");
+  ciderMarch = lot(windfall, "plain, bottled 1 March", "2026-03-01", "", 750, 24, "cellar, 12 degrees", "");
   ciderOak = lot(windfall, "with oak, bottled 1 March", "2026-03-01", "", 750, 18, "cellar, 12 degrees", "");
 
   const BeverageId heather = shelf::save(*store, chance, batch("Heather mead", Kind::mead, 10950, 10080, 1190, {Allergen::sulphites}, {wenna}));
   note(heather, "2026-01-12", NoteKind::racked, std::nullopt, "clear after ten weeks");
-  mead = lot(heather, "bottled 12 April", "2026-04-12", "", 750, 10, "pantry, dark", "");
-  boughtMead = lot(shelf::save(*store, chance, reference("Bought mead", Kind::mead, 1150, {IngredientsKnown::notKnown, {}})), "one case", "", "", 700, 6, "pantry, dark",
-                   "a market stall");
+  mead = lot(heather, "bottled 12 April", "2026-04-12", "", 750, 14, "pantry, dark", "");
+  const BeverageId stall = shelf::save(*store, chance, reference("Bought mead", Kind::mead, 1150, {IngredientsKnown::notKnown, {}}));
+  boughtMead = lot(stall, "younger vintage", "", "", 700, 8, "pantry, dark", "a market stall");
+  boughtMeadOlder = lot(stall, "older vintage", "", "", 700, 4, "pantry, dark", "a market stall");
+
+  const BeverageId amber = shelf::save(*store, chance, batch("Amber ale no. 7", Kind::beer, 10480, 10110, 490, {Allergen::gluten}, {wenna}));
+  note(amber, "2026-05-02", NoteKind::reading, 10480, "brewed");
+  note(amber, "2026-05-14", NoteKind::addition, std::nullopt, "dry hops, half for two days and half for five");
+  amberShort = lot(amber, "hopped two days", "2026-05-20", "", 500, 16, "cellar, 12 degrees", "");
+  amberLong = lot(amber, "hopped five days", "2026-05-20", "", 500, 16, "cellar, 12 degrees", "");
 }

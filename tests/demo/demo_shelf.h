@@ -12,7 +12,7 @@ struct DemoShelf {
   oddglass::testing::FixedChance chance{20260110};
   std::unique_ptr<oddglass::store::Store> store = oddglass::store::Store::open(folder / "demo.oddglass", oddglass::store::Access::write, clock, chance);
   std::map<std::string, oddglass::TasterId> people;
-  oddglass::LotId porter, boughtPorter, ciderMarch, ciderOak, mead, boughtMead;
+  oddglass::LotId porter, porterWarm, boughtPorter, ciderMarch, ciderOak, mead, boughtMead, boughtMeadOlder, amberShort, amberLong;
 
   DemoShelf();
 };
