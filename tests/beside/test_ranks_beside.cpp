@@ -15,7 +15,7 @@ using namespace oddglass::stats;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
-// R (friedman.test, glm, ptukey, quade's and rounding-times data from its own examples) and SciPy (friedmanchisquare, page_trend_test, permutation_test) in the same run.
+// R (friedman.test, glm, lm, ptukey, p.adjust) and SciPy (friedmanchisquare, page_trend_test, permutation_test) in the same run.
 
 namespace {
 
@@ -48,7 +48,7 @@ double first(const beside::Json& value) { return (value.is_array() ? value.at(0)
 
 TEST_CASE("Friedman beside R and SciPy, with ties and without") {
   beside::Seeded chance(101);
-  // The rounding times of Hollander and Wolfe 1973, p. 140, as in R's own example of friedman.test.
+  // The rounding times of Hollander and Wolfe 1973, p. 140, as in R's own example of friedman.test (from memory; R is given the same figures).
   std::vector<Rows> tables{{{5.40, 5.50, 5.55}, {5.85, 5.70, 5.75}, {5.20, 5.60, 5.50}, {5.55, 5.50, 5.40}, {5.90, 5.85, 5.70}, {5.45, 5.55, 5.60}, {5.40, 5.40, 5.35}, {5.45, 5.50, 5.35},
                             {5.25, 5.15, 5.00}, {5.85, 5.80, 5.70}, {5.25, 5.20, 5.10}, {5.65, 5.55, 5.45}, {5.60, 5.35, 5.45}, {5.05, 5.00, 4.95}, {5.50, 5.50, 5.40}, {5.45, 5.55, 5.50},
                             {5.55, 5.55, 5.35}, {5.45, 5.50, 5.55}, {5.50, 5.45, 5.25}, {5.65, 5.60, 5.40}, {5.70, 5.65, 5.55}, {6.30, 6.30, 6.25}}};
