@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <random>
 
 using oddglass::testing::requireRefused;
 using oddglass::testing::Terminal;
@@ -37,18 +38,22 @@ const std::string columns = "ranks --rank rank --sample what --taster who";
 
 double at(const oddglass::cli::Json& json, const std::string& path) { return json.at(oddglass::cli::Json::json_pointer(path)).get<double>(); }
 
-/// Untied ranks with these sums: the sample that still lacks most is given the highest rank.
-Rows rowsWithSums(std::vector<double> sums, int tasters) {
-  Rows rows;
-  for (int taster = 0; taster < tasters; ++taster) {
-    std::vector<std::size_t> order(sums.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return sums[a] < sums[b]; });
-    rows.emplace_back(sums.size());
-    for (std::size_t i = 0; i < order.size(); ++i) {
-      rows.back()[order[i]] = static_cast<double>(i + 1);
-      sums[order[i]] -= static_cast<double>(i + 1);
-    }
+/// Untied ranks with these sums: ranks are swapped within tasters while the sums come no further from what is wanted.
+Rows rowsWithSums(const std::vector<double>& sums, int tasters) {
+  const std::size_t k = sums.size();
+  Rows rows(static_cast<std::size_t>(tasters), std::vector<double>(k));
+  for (auto& row : rows) std::iota(row.begin(), row.end(), 1.0);
+  std::vector<double> over(k);
+  for (std::size_t i = 0; i < k; ++i) over[i] = tasters * (i + 1.0) - sums[i];
+  std::mt19937 chance(1);
+  for (int step = 0; step < 200'000 && std::ranges::any_of(over, [](double each) { return each != 0.0; }); ++step) {
+    auto& row = rows[chance() % rows.size()];
+    const std::size_t a = chance() % k, b = chance() % k;
+    const double by = row[b] - row[a], before = over[a] * over[a] + over[b] * over[b], after = (over[a] + by) * (over[a] + by) + (over[b] - by) * (over[b] - by);
+    if (after > before) continue;
+    std::swap(row[a], row[b]);
+    over[a] += by;
+    over[b] -= by;
   }
   return rows;
 }
