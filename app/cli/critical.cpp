@@ -13,7 +13,7 @@ namespace {
 
 /// What answers for each name that --of may have; every other name is a method that counts right answers.
 const std::map<std::string, Answer (*)(const CriticalOptions&)>& kinds() {
-  static const std::map<std::string, Answer (*)(const CriticalOptions&)> list{{"studentized-range", criticalStudentizedRange}, {"dunnett", criticalDunnett}};
+  static const std::map<std::string, Answer (*)(const CriticalOptions&)> list{{"studentized-range", criticalStudentizedRange}, {"dunnett", criticalDunnett}, {"friedman", criticalFriedman}, {"page", criticalPage}};
   return list;
 }
 
@@ -31,9 +31,11 @@ Answer criticalCount(const CriticalOptions& options) {
 void describeCritical(CLI::App& app, Command::Work& chosen) {
   Command command(app, chosen, "critical", "What a test has to reach at a given risk");
   CriticalOptions options;
-  options.of = command.option("--of", "M", "triangle, duo-trio, tetrad, two-out-of-five, pair, three-afc, preference, studentized-range or dunnett");
+  options.of = command.option("--of", "M", "triangle, duo-trio, tetrad, two-out-of-five, pair, three-afc, preference, studentized-range, dunnett, friedman or page");
   options.trials = command.option("--trials", "N", "How many trials");
   options.multiple = multipleOptions(command);
+  options.samples = command.option("--samples", "K", "Samples that each taster ranks");
+  options.tasters = command.option("--tasters", "N", "How many tasters rank them");
   options.alpha = alphaOption(command);
   command.does([=](Desk&) -> Answer {
     std::vector<std::string> names{"triangle", "duo-trio", "tetrad", "two-out-of-five", "pair", "three-afc", "preference"};

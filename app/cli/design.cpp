@@ -3,6 +3,7 @@
 #include "cli/families.h"
 #include "domain/problem.h"
 #include "stats/design/balance.h"
+#include "stats/design/incomplete.h"
 #include "stats/design/servings.h"
 
 #include <map>
@@ -60,10 +61,18 @@ Blocks williamsBlocks(const DesignOptions& options) {
   return {stats::williamsSquares(samples), samples, 0, true};
 }
 
+/// So many orders as tasters were given, or the smallest balanced design; where none is found, as many orders as samples.
+Blocks incompleteBlocks(const DesignOptions& options) {
+  const int samples = options.samples->whole(3, 60), size = options.size->whole(2, samples - 1);
+  const auto balanced = options.tasters->isGiven() ? std::nullopt : stats::smallestBalancedBlocks(samples, size);
+  const stats::Blocks blocks = balanced ? *balanced : stats::incompleteBlocks(samples, size, options.tasters->wholeOr(samples, 1, 1000));
+  return {{stats::evenOrders(blocks, samples)}, samples, 0, true};
+}
+
 /// What each kind of design deals from.
 const std::map<std::string, Blocks (*)(const DesignOptions&)>& kinds() {
   static const std::map<std::string, Blocks (*)(const DesignOptions&)> list{
-      {"williams", williamsBlocks}, {"triangle", servedBlocks}, {"duo-trio", servedBlocks}, {"tetrad", servedBlocks}, {"two-out-of-five", servedBlocks}, {"pair", servedBlocks},
+      {"williams", williamsBlocks}, {"incomplete", incompleteBlocks}, {"triangle", servedBlocks}, {"duo-trio", servedBlocks}, {"tetrad", servedBlocks}, {"two-out-of-five", servedBlocks}, {"pair", servedBlocks},
       {"three-afc", servedBlocks}, {"same-different", servedBlocks}, {"a-not-a", servedBlocks}, {"preference", servedBlocks}};
   return list;
 }

@@ -32,5 +32,7 @@ void describeOrder(CLI::App& app, Command::Work& chosen);
 void describeTrend(CLI::App& app, Command::Work& chosen);
 void describeScores(CLI::App& app, Command::Work& chosen);
 void describeRatings(CLI::App& app, Command::Work& chosen);
+void describeRanks(CLI::App& app, Command::Work& chosen);
+void describeChoices(CLI::App& app, Command::Work& chosen);
 
 }  // namespace oddglass::cli

@@ -17,7 +17,8 @@ namespace {
 
 constexpr double mostDf = 1e12;
 
-double dfOf(const MultipleOptions& options) { return options.df->number(0.1, mostDf); }
+/// "inf" stands for a spread that is known, as it is for ranks.
+double dfOf(const MultipleOptions& options) { return options.df->typed == "inf" ? mostDf : options.df->number(0.1, mostDf); }
 int groupsOf(const MultipleOptions& options) { return options.groups->whole(2, 1000); }
 
 /// Both sides unless one is asked for.
@@ -67,7 +68,7 @@ void describeAdjust(CLI::App& app, Command::Work& chosen) {
 
 MultipleOptions multipleOptions(Command& command) {
   return {command.option("--groups", "K", "How many groups the range is over, 2 or more"), command.option("--treatments", "K", "How many treatments beside the control"),
-          command.option("--df", "V", "Degrees of freedom of the estimate of the spread"), command.option("--sides", "1 or 2", "One side, or both (2)")};
+          command.option("--df", "V", "Degrees of freedom of the estimate of the spread; inf where it is known"), command.option("--sides", "1 or 2", "One side, or both (2)")};
 }
 
 Answer criticalStudentizedRange(const CriticalOptions& options) {

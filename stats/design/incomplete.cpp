@@ -10,6 +10,8 @@
 namespace oddglass::stats {
 namespace {
 
+constexpr int mostLookedAt = 300;
+
 void requireSizes(int samples, int size, int blocks) {
   if (samples < 3 || samples > 60) throw BadInput("samples", "must be from 3 to 60");
   if (size < 2 || size >= samples) throw BadInput("size", "must be from 2 to one less than the samples");
@@ -137,10 +139,17 @@ std::optional<Blocks> balancedBlocks(int samples, int size, int blocks) {
   return blocksByOrbits(samples, size, blocks);
 }
 
+std::optional<Blocks> smallestBalancedBlocks(int samples, int size) {
+  requireSizes(samples, size, 1);
+  for (int count = samples; count <= mostLookedAt; ++count)
+    if (auto found = balancedBlocks(samples, size, count)) return found;
+  return std::nullopt;
+}
+
 Blocks incompleteBlocks(int samples, int size, int tasters) {
   requireSizes(samples, size, tasters);
   std::optional<Blocks> largest;
-  for (int count = samples; count <= std::min(tasters, 300); ++count) {
+  for (int count = samples; count <= std::min(tasters, mostLookedAt); ++count) {
     if (largest && tasters % count != 0) continue;
     auto found = balancedBlocks(samples, size, count);
     if (!found) continue;

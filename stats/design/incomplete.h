@@ -28,6 +28,9 @@ BlockBalance blockBalance(const Blocks& blocks, int samples);
 /// Sources: Bose 1939, Ann. Eugen. 9:353 (differences); Kramer and Mesner 1976, Discrete Math. 15:263 (orbits); Singer 1938 (difference sets).
 std::optional<Blocks> balancedBlocks(int samples, int size, int blocks);
 
+/// The balanced design with the fewest blocks, of up to 300; empty when none is found. Bounds as above.
+std::optional<Blocks> smallestBalancedBlocks(int samples, int size);
+
 /// One block for each taster: a balanced design, or copies of one, where the number of tasters allows it. Otherwise as many copies as fit and the rest
 /// by exchange, so that samples stand equally often, or nearly so, and pairs meet as evenly as the search finds. Bounds as above.
 Blocks incompleteBlocks(int samples, int size, int tasters);

@@ -13,15 +13,17 @@ CircularTriads circularTriads(const std::vector<PairedChoice>& choices, int samp
     ahead[static_cast<std::size_t>(each.right)][static_cast<std::size_t>(each.left)] += each.rightWins - each.leftWins;
   }
   CircularTriads result;
+  std::vector<std::vector<std::size_t>> beats(n);
   bool isDecided = true;
   for (std::size_t a = 0; a < n; ++a)
-    for (std::size_t b = a + 1; b < n; ++b) {
-      isDecided = isDecided && ahead[a][b] != 0.0;
-      for (std::size_t c = b + 1; c < n; ++c) {
-        const bool isRound = ahead[a][b] > 0 && ahead[b][c] > 0 && ahead[c][a] > 0, isRoundBack = ahead[b][a] > 0 && ahead[c][b] > 0 && ahead[a][c] > 0;
-        result.triads += isRound || isRoundBack;
-      }
+    for (std::size_t b = 0; b < n; ++b) {
+      isDecided = isDecided && (a == b || ahead[a][b] != 0.0);
+      if (ahead[a][b] > 0.0) beats[a].push_back(b);
     }
+  for (std::size_t a = 0; a < n; ++a)
+    for (std::size_t b : beats[a])
+      for (std::size_t c : beats[b]) result.triads += ahead[c][a] > 0.0;
+  result.triads /= 3;  // each circle was met at each of its samples
   if (samples < 3 || !isDecided) return result;
   const double size = samples, most = (samples % 2 ? size * size * size - size : size * size * size - 4 * size) / 24.0;
   result.zeta = 1.0 - static_cast<double>(result.triads) / most;

@@ -9,7 +9,7 @@ namespace oddglass::stats {
 namespace {
 
 constexpr double mostSteps = mostArrangements;
-constexpr std::size_t mostRanks = 20'000;
+constexpr std::size_t mostRanks = 5'000;
 
 /// Up to 16 sums in two words, side by side.
 using Packed = std::array<std::uint64_t, 2>;

@@ -25,10 +25,10 @@ struct ArrangedP {
 
 /// The chance that a statistic of the doubled rank sums is at least as large as the one seen, with a relative allowance of 1e-9 for rounding.
 /// The statistic must not depend on the order of the sums where every taster ranked every sample. Counted within 1e7 steps, else drawn from the
-/// fixed stream (`drawn.h`); neither above 20,000 ranks.
+/// fixed stream (`drawn.h`); neither above 5,000 ranks.
 ArrangedP arrangedP(const RankBlocks& ranks, const std::function<double(const std::vector<int>& doubledSums)>& statistic);
 
-/// Only the drawn p: for statistics that depend on which sample has which sum. Empty above 20,000 ranks.
+/// Only the drawn p: for statistics that depend on which sample has which sum. Empty above 5,000 ranks.
 std::optional<DrawnP> drawnRankP(const RankBlocks& ranks, const std::function<double(const std::vector<int>& doubledSums)>& statistic);
 
 }  // namespace oddglass::stats

@@ -25,7 +25,7 @@ struct Durbin {
   int df = 0;                         ///< samples - 1
   std::optional<double> statistic;
   std::optional<double> pValue;       ///< upper tail of chi-square
-  ArrangedP arranged;                 ///< by dealing each taster's own ranks
+  ArrangedP arranged;                 ///< by dealing each taster's own ranks; neither above 60 samples in an unbalanced pattern
   std::optional<RankF> f;             ///< balanced only; empty when all rank alike
   std::optional<Reason> why;          ///< oneTaster, allTied, notConnected
 };

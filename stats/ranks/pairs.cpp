@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 
 namespace oddglass::stats {
 namespace {
@@ -43,7 +44,7 @@ void conover(RankPairs& result, const Residual& residual) {
 }  // namespace
 
 RankPairs rankPairs(const RankBlocks& ranks) {
-  if (ranks.samples > 1000) throw BadInput("samples", "must not be above 1000");
+  if (ranks.samples > 300) throw BadInput("samples", "must not be above 300");
   RankPairs result;
   const BlockSizes sizes = blockSizes(ranks);
   const std::vector<int> doubled = doubledRankSums(ranks);
@@ -56,7 +57,12 @@ RankPairs rankPairs(const RankBlocks& ranks) {
   result.whyNemenyi = result.whyConover = why;
   if (why) return result;
   const double k = sizes.size, scale = std::sqrt((k + 1) * (sizes.repeats * (k - 1) + sizes.together) / 12.0);
-  for (RankPair& pair : result.pairs) pair.pNemenyi = studentizedRangeAbove(std::abs(pair.difference) / scale, ranks.samples, std::numeric_limits<double>::infinity());
+  std::map<double, double> known;  // many pairs differ by the same
+  for (RankPair& pair : result.pairs) {
+    const auto [at, isNew] = known.try_emplace(std::abs(pair.difference), 1.0);
+    if (isNew) at->second = studentizedRangeAbove(at->first / scale, ranks.samples, std::numeric_limits<double>::infinity());
+    pair.pNemenyi = at->second;
+  }
   if (const auto residual = residualOf(ranks, sizes, doubled)) conover(result, *residual);
   else result.whyConover = Reason::noSpread;
   return result;

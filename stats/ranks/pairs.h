@@ -23,7 +23,7 @@ struct RankPairs {
   std::optional<Reason> whyConover;  ///< the same; noSpread where all rank alike
 };
 
-/// Complete blocks, or balanced incomplete ones. Nemenyi: |difference| over sqrt((k + 1) (r k - r + lambda) / 12), which is sqrt(n k (k + 1) / 12) in
+/// Complete blocks, or balanced incomplete ones; up to 300 samples (BadInput above). Nemenyi: |difference| over sqrt((k + 1) (r k - r + lambda) / 12), which is sqrt(n k (k + 1) / 12) in
 /// complete blocks, against the studentized range with infinite df (Nemenyi 1963; Hollander and Wolfe 1999, 7.3; Skillings and Mack 1981), without
 /// correction for ties. Conover: t = |difference| over its standard error from the ranks' own residual, adjusted over all pairs by Holm (Conover 1999,
 /// 5.8; ties as they are).

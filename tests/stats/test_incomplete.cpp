@@ -66,6 +66,12 @@ TEST_CASE("further known designs") {
   }
 }
 
+TEST_CASE("the smallest balanced design") {
+  CHECK(smallestBalancedBlocks(7, 3)->size() == 7);
+  CHECK(smallestBalancedBlocks(6, 3)->size() == 10);
+  CHECK(smallestBalancedBlocks(5, 3)->size() == 10);
+}
+
 TEST_CASE("no design where counting forbids it") {
   CHECK_FALSE(balancedBlocks(8, 3, 8).has_value());
   CHECK_FALSE(balancedBlocks(7, 3, 8).has_value());
