@@ -44,6 +44,7 @@ Outlook outlookFor(const Setup& setup) {
   outlook.rounds = size.rounds;
   outlook.trials = setup.method == Method::preference ? size.people : size.trials();
   outlook.comparisons = setup.comparisons();
+  outlook.mayHaveNone = setup.mayHaveNone;
   outlook.canShow = canShow(setup, size);
   outlook.neededInTurn = neededInTurn(setup, size);
   outlook.needed = outlook.neededInTurn.front();

@@ -76,6 +76,7 @@ struct Outlook {
   int rounds = 1;                 ///< of each comparison
   int trials = 0;                 ///< that count in each comparison; for a preference the votes, one a person
   int comparisons = 1;
+  bool mayHaveNone = false;       ///< "no preference" may be answered
   bool canShow = false;           ///< some answers could show something
   std::optional<int> needed;      ///< right answers, for a preference the larger side; nothing where none is enough, or where it is not one number
   std::vector<std::optional<int>> neededInTurn;  ///< one for each comparison, the strongest first

@@ -89,6 +89,7 @@ TwoReferences referencesOf(const Setup& setup, const Choice& three) {
   TwoReferences both;
   both.three = three;
   both.neededInTurn = neededInTurn(with(setup, three.method), sizeOf(setup));
+  both.trials = sizeOf(setup).trials();
   both.oneIsBetter = setup.counting() < fewForThree;
   bool isFirst = true;
   for (const auto& [lower, higher] : comparedLots(setup)) {

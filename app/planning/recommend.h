@@ -42,6 +42,7 @@ struct TwoReferences {
   Choice oneTarget;                 ///< the batch against one of the two; the dearest of the three pairs
   Choice three;                     ///< three short comparisons, each pair by itself
   std::vector<std::optional<int>> neededInTurn;  ///< of the three: strongest, second, third (Holm 1979)
+  int trials = 0;                   ///< that count in each comparison
   bool oneIsBetter = true;          ///< fewer than ten people, own figure
 };
 

@@ -220,6 +220,7 @@ Json draftJson(const Draft& draft) {
           {"cup_ml", draft.cupMl}, {"spares", draft.spares}, {"alpha_pm", draft.alphaPm}, {"seeks", nameOf(draft.sought)},
           {"limit_pm", maybe(draft.limitPm)}, {"promises", promises}, {"care_settled", draft.careSettled}};
   writeExtras(json, draft);
+  if (draft.lingers) json["lingers"] = true;
   return json;
 }
 
@@ -241,6 +242,7 @@ Draft draftFrom(const Json& json) {
     if (const auto outcome = named<Outcome>(key)) draft.promises[*outcome] = value.get<std::string>();
   draft.careSettled = truth(json, "care_settled");
   readExtras(draft, json);
+  if (json.contains("lingers")) draft.lingers = truth(json, "lingers");
   return draft;
 }
 
