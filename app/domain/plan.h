@@ -71,6 +71,7 @@ struct Draft {
   Sought sought = Sought::difference;
   std::optional<int> limitPm; ///< share of people, in 1/1000, below which it counts as alike; 1 to 500
   Promises promises;
+  bool lingers = false;       ///< a strong taste that stays from one cup to the next; speaks for fewer cups
   bool careSettled = false;   ///< the Care page was read through
   bool operator==(const Draft&) const = default;
 };

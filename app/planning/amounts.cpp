@@ -1,6 +1,8 @@
 #include "planning/amounts.h"
 
+#include "domain/flight_form.h"
 #include "planning/alcohol.h"
+#include "planning/flight_cups.h"
 
 #include <algorithm>
 
@@ -8,46 +10,59 @@ namespace oddglass::planning {
 
 namespace {
 
-constexpr int cupsInFlight = 3;
-
-int minutesFor(const Setup& setup, int cups) {
-  const int flights = setup.places() * setup.rounds;
-  const int seconds = 600 + 20 * cups + 90 * flights;
+int roundedUpMinutes(int cups) {
+  const int seconds = 600 + 50 * cups;
   return (seconds + 299) / 300 * 5;
+}
+
+// Rounds are spread as evenly as they go; the first evenings take what is left over.
+int roundsOn(const Setup& setup, int evening) { return setup.rounds / setup.evenings + (evening < setup.rounds % setup.evenings); }
+
+LotAmount amountOf(const Setup& setup, int lot) {
+  int cups = 0;
+  for (const auto& [lower, higher] : comparedLots(setup)) {
+    if (lower == lot) cups += worstCups(setup, 1, setup.places());
+    if (higher == lot) cups += worstCups(setup, 2, setup.places());
+  }
+  LotAmount amount;
+  amount.cups = cups * setup.rounds;
+  amount.ml = amount.cups * setup.cupMl;
+  const SetupLot& from = setup.lots[static_cast<std::size_t>(lot)];
+  if (from.bottleMl <= 0) return amount;
+  int bottles = 0;
+  for (int evening = 0; evening < setup.evenings; ++evening) bottles += (cups * roundsOn(setup, evening) * setup.cupMl + from.bottleMl - 1) / from.bottleMl;
+  amount.bottles = bottles;
+  amount.enough = bottles <= from.freeBottles;
+  return amount;
+}
+
+std::optional<WaveAmount> waveOf(const Setup& setup, int cupsInFlight) {
+  if (setup.wave <= 0 || setup.wave >= setup.places()) return std::nullopt;
+  WaveAmount wave;
+  wave.waves = (setup.places() + setup.wave - 1) / setup.wave;
+  wave.places = setup.wave;
+  wave.cups = setup.wave * cupsInFlight;
+  wave.ml = wave.cups * setup.cupMl;
+  return wave;
 }
 
 }  // namespace
 
-int worstCups(int places) {
-  const int blocks = places / 6, left = places % 6;
-  return blocks * 9 + left + std::min(left, 3);
-}
-
-std::optional<double> gramsPerRound(const Setup& setup, int cupMl) {
-  if (setup.lots.size() != 2 || !setup.lots[0].abvBp || !setup.lots[1].abvBp) return std::nullopt;
-  const auto [weak, strong] = std::minmax(*setup.lots[0].abvBp, *setup.lots[1].abvBp);
-  return ethanolGrams(2.0 * cupMl, strong / 100.0) + ethanolGrams(cupMl, weak / 100.0);
-}
-
 Amounts amountsOf(const Setup& setup) {
   requireSetup(setup);
+  const int inFlight = formOf(setup.method).cups, inRound = inFlight * setup.comparisons();
   Amounts amounts;
-  amounts.cupsPerPerson = cupsInFlight * setup.rounds;
+  amounts.cupsPerPerson = inRound * setup.rounds;
   amounts.mlPerPerson = amounts.cupsPerPerson * setup.cupMl;
   amounts.cups = amounts.cupsPerPerson * setup.places();
-  for (const auto& lot : setup.lots) {
-    LotAmount amount;
-    amount.cups = worstCups(setup.places()) * setup.rounds;
-    amount.ml = amount.cups * setup.cupMl;
-    if (lot.bottleMl > 0) {
-      amount.bottles = (amount.ml + lot.bottleMl - 1) / lot.bottleMl;
-      amount.enough = *amount.bottles <= lot.freeBottles;
-    }
-    amounts.lots.push_back(amount);
-  }
-  amounts.minutes = minutesFor(setup, amounts.cups);
-  if (const auto round = gramsPerRound(setup, setup.cupMl)) {
-    amounts.grams = *round * setup.rounds;
+  for (std::size_t i = 0; i < setup.lots.size(); ++i) amounts.lots.push_back(amountOf(setup, static_cast<int>(i)));
+  amounts.evenings = setup.evenings;
+  amounts.cupsAnEvening = inRound * setup.roundsAnEvening();
+  amounts.mlAnEvening = amounts.cupsAnEvening * setup.cupMl;
+  amounts.wave = waveOf(setup, inFlight);
+  amounts.minutes = roundedUpMinutes(amounts.cupsAnEvening * setup.places());
+  if (const auto round = gramsOfRound(setup, setup.cupMl)) {
+    amounts.grams = *round * setup.roundsAnEvening();
     amounts.aboveCeiling = *amounts.grams > setup.ceilingGrams;
   }
   amounts.drinkGrams = standardDrinkGrams(setup.country);

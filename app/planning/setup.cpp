@@ -2,6 +2,8 @@
 
 #include "domain/problem.h"
 
+#include <algorithm>
+
 namespace oddglass::planning {
 
 namespace {
@@ -19,11 +21,23 @@ Claim claimOf(const Setup& setup) {
   return setup.rounds > 1 ? Claim::table : Claim::people;
 }
 
+bool isStrong(const Setup& setup) {
+  return std::ranges::any_of(setup.lots, [](const SetupLot& lot) { return lot.abvBp.value_or(0) >= 2000; });
+}
+
 void requireSetup(const Setup& setup) {
   within("panel", setup.panel, 0, 500);
   within("makers", setup.makers, 0, 500);
   within("spares", setup.spares, 0, 500);
   within("rounds", setup.rounds, 1, 20);
+  within("evenings", setup.evenings, 1, 6);
+  within("wave", setup.wave, 0, 999);
+  if (setup.expected) within("expected", setup.expected->value, 1, 2);
+  if (setup.marked) within("marked", setup.marked->value, 1, 2);
+  if (setup.stopping) {
+    within("share_pm", setup.stopping->sharePm, 1, 1000);
+    within("beta_pm", setup.stopping->betaPm, 10, 500);
+  }
   within("cup_ml", setup.cupMl, 5, 200);
   within("alpha_pm", setup.alphaPm, 1, 200);
   within("gamma_pm", setup.gammaPm, 0, 1000);

@@ -24,10 +24,12 @@ struct Setup {
   Method method = Method::triangle;
   std::optional<Slot> expected;  ///< the lot that is asked about as having more; 1 or 2
   std::optional<Slot> marked;    ///< the lot in the marked cup; nothing: either
+  bool thingNamed = false;       ///< one thing is named that one of them might have more of
+  bool lingers = false;          ///< a strong taste that stays from one cup to the next
   bool mayHaveNone = false;      ///< "no preference" may be answered
   std::optional<Stopping> stopping;
   int evenings = 1;  ///< the rounds are spread over them; 1 to 6
-  int wave = 0;      ///< places served at a time; 0: all at once
+  int wave = 0;      ///< places served at a time; 0: all at once, up to 999
   int rounds = 1;  ///< of each comparison, 1 to 20
   int cupMl = 30;  ///< 5 to 200
   std::vector<SetupLot> lots;
@@ -47,11 +49,18 @@ struct Setup {
   /// How much the counting people are taken to differ, 0 to 1. Alone there is only one person to speak of: 0.
   double gamma() const { return panel > 0 ? gammaPm / 1000.0 : 0.0; }
   double alpha() const { return alphaPm / 1000.0; }
+  /// The risk that the strongest of several comparisons is held against. Source: Holm 1979.
+  double alphaFirst() const { return alpha() / comparisons(); }
+  /// Rounds of each comparison on the longest evening.
+  int roundsAnEvening() const { return (rounds + evenings - 1) / evenings; }
   bool operator==(const Setup&) const = default;
 };
 
 /// Whom a verdict of this plan is about: `me` alone, `people` like these after one round, `table` after several.
 Claim claimOf(const Setup& setup);
+
+/// True where a lot is as strong as spirits: 20 % by volume and above (own figure).
+bool isStrong(const Setup& setup);
 
 /// Throws Problem(outOfRange), naming the field, when a number lies outside what is written above.
 void requireSetup(const Setup& setup);

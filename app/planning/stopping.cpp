@@ -1,26 +1,47 @@
 #include "planning/stopping.h"
 
-#include "domain/names.h"
 #include "planning/within.h"
 #include "stats/psychometric.h"
+#include "stats/sequential/sprt.h"
 
-#include <cmath>
+#include <algorithm>
 
 namespace oddglass::planning {
+
+namespace {
+
+// A share of all people leaves no room for one wrong answer; the lines need a chance below 1.
+constexpr double nearlyAlways = 1.0 - 1e-9;
+
+stats::SequentialLines linesFor(Method method, const Stopping& stopping, int alphaPm) {
+  requireWithin("share_pm", stopping.sharePm, 1, 1000);
+  requireWithin("beta_pm", stopping.betaPm, 1, 500);
+  requireWithin("alpha_pm", alphaPm, 1, 200);
+  const stats::Method named = statsMethod(method);
+  const double told = std::min(nearlyAlways, stats::rightAnswersOfShare(named, stopping.sharePm / 1000.0));
+  return stats::linesOf({stats::guessing(named), told, alphaPm / 1000.0, stopping.betaPm / 1000.0});
+}
+
+}  // namespace
 
 Sequential sequentialAfter(Method method, const Stopping& stopping, int alphaPm, int trials, int right) {
   requireWithin("trials", trials, 0, 1'000'000);
   requireWithin("right", right, 0, trials);
-  requireWithin("share_pm", stopping.sharePm, 1, 1000);
-  requireWithin("beta_pm", stopping.betaPm, 1, 500);
-  requireWithin("alpha_pm", alphaPm, 1, 200);
-  const stats::Method named = stats::methodNamed(nameOf(method));
-  const double p0 = stats::guessing(named), p1 = stats::rightAnswersOfShare(named, stopping.sharePm / 1000.0);
-  const double alpha = alphaPm / 1000.0, beta = stopping.betaPm / 1000.0;
-  const double ratio = right * std::log(p1 / p0) + (trials - right) * (p1 < 1.0 ? std::log((1.0 - p1) / (1.0 - p0)) : (trials > right ? -1e9 : 0.0));
-  if (ratio >= std::log((1.0 - beta) / alpha)) return Sequential::difference;
-  if (ratio <= std::log(beta / (1.0 - alpha))) return Sequential::none;
+  switch (stats::verdictAt(linesFor(method, stopping, alphaPm), right, trials)) {
+    case stats::SequentialVerdict::difference: return Sequential::difference;
+    case stats::SequentialVerdict::none: return Sequential::none;
+    case stats::SequentialVerdict::goOn:
+    case stats::SequentialVerdict::undecided: break;
+  }
   return Sequential::goOn;
+}
+
+SequentialEnd sequentialEnd(const Setup& setup, const Size& size, double share) {
+  if (!setup.stopping || size.trials() == 0) return {};
+  const auto lines = linesFor(setup.method, *setup.stopping, setup.alphaPm);
+  const auto end = stats::outcomeOf(lines, stats::rightAnswersOfShare(statsMethod(setup.method), share), {size.people, size.trials()});
+  if (!end) return {};
+  return {end->difference, end->none, end->undecided, end->expectedTrials};
 }
 
 }  // namespace oddglass::planning

@@ -1,18 +1,19 @@
 #pragma once
 
+#include "planning/chances.h"
 #include "planning/outlook.h"
 
 #include <vector>
 
 namespace oddglass::planning {
 
-/// The chances of a plan of another size: `people` counting, each in `rounds`.
+/// The chances of a plan.
 struct Reach {
   std::optional<int> needed;
-  double half = 0.0;             ///< to show what half can taste, the person as the unit
+  double half = 0.0;             ///< to show what half can taste (what 3 in 4 prefer), the person as the unit
   std::optional<double> alike;   ///< to end alike when nobody can tell
 };
-Reach reachOf(const Setup& setup, int people, int rounds);
+Reach reachOf(const Setup& setup, const Size& size);
 
 /// True when the plan does what is sought 8 times in 10 (customary power, *common practice*).
 bool reachesFar(const Setup& setup, const Reach& reach);

@@ -197,6 +197,8 @@ planning::Setup setupOf(const DraftFacts& facts) {
   setup.makers = static_cast<int>(facts.makers.size());
   setup.spares = facts.draft.spares;
   setup.method = facts.draft.method;
+  setup.thingNamed = !facts.draft.attribute.empty();
+  setup.lingers = facts.draft.lingers;
   setup.expected = facts.draft.expected;
   setup.marked = facts.draft.marked;
   setup.mayHaveNone = facts.draft.mayHaveNone;
@@ -239,7 +241,7 @@ void requireExtras(const DraftFacts& facts) {
   if (draft.alsoPrefer && !mayAlsoPrefer(draft.method)) refuse("also_prefer");
   if (draft.mayHaveNone && form.hasRight && !draft.alsoPrefer) refuse("may_have_none");
   if (draft.stopping && (!form.hasRight || form.saysSame || isComparison || draft.rounds < 2)) refuse("stopping");
-  if (draft.sought != Sought::difference && (!form.hasRight || form.saysSame || namesAThing(draft.method))) refuse("seeks");
+  if (draft.sought != Sought::difference && (draft.stopping || !form.hasRight || form.saysSame || namesAThing(draft.method))) refuse("seeks");
   if (draft.evenings > draft.rounds) throw Problem(Trouble::outOfRange, "evenings", {{"text", text(draft.evenings)}, {"low", "1"}, {"high", text(draft.rounds)}});
 }
 

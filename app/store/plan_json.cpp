@@ -221,6 +221,7 @@ Json draftJson(const Draft& draft) {
           {"limit_pm", maybe(draft.limitPm)}, {"promises", promises}, {"care_settled", draft.careSettled}};
   writeExtras(json, draft);
   if (draft.methodChosen) json["method_chosen"] = true;
+  if (draft.lingers) json["lingers"] = true;
   return json;
 }
 
@@ -243,6 +244,7 @@ Draft draftFrom(const Json& json) {
   draft.careSettled = truth(json, "care_settled");
   readExtras(draft, json);
   if (json.contains("method_chosen")) draft.methodChosen = truth(json, "method_chosen");
+  if (json.contains("lingers")) draft.lingers = truth(json, "lingers");
   return draft;
 }
 

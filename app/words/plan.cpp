@@ -2,73 +2,26 @@
 
 #include "words/care.h"
 #include "words/mark.h"
-#include "words/method.h"
 #include "words/numbers.h"
 
 namespace oddglass::words {
 namespace {
 
-/// What a way brings: ", and would then find what half can taste about 3 times in 4".
-std::string gain(const Voice& voice, const planning::WayOut& way, Claim claim, Sought sought) {
-  if (sought == Sought::alike)
-    return way.chanceAlike ? say(voice, QT_TRANSLATE_NOOP("words", "With nothing to taste it would come out as alike {often}."), {{"often", roughlyOften(voice, *way.chanceAlike)}}) : std::string();
-  return way.chanceHalf ? say(voice, QT_TRANSLATE_NOOP("words", "What {what} would be found {often}."),
-                              {{"what", canTaste(voice, claim, 500)}, {"often", roughlyOften(voice, *way.chanceHalf)}})
-                        : std::string();
-}
-
-std::string reasonLine(const Voice& voice, planning::Because because) {
-  switch (because) {
-    case planning::Because::natureUnknown: return say(voice, QT_TRANSLATE_NOOP("words", "Nobody has said yet what the difference would be, so people are asked which cup is the odd one."));
-    case planning::Because::fewerCups: return say(voice, QT_TRANSLATE_NOOP("words", "Three cups instead of four: less to drink, and less that lingers from one cup to the next."));
-    case planning::Because::strong: return say(voice, QT_TRANSLATE_NOOP("words", "At this strength a fourth cup would tire more than it tells."));
-  }
-  return {};
+void addCupsOnTheTable(const Voice& voice, const planning::Setup& setup, const planning::Amounts& amounts, std::vector<std::string>& lines) {
+  const Values values{{"cups", cups(voice, amounts.cups)}, {"minutes", minutes(voice, amounts.minutes)}, {"evenings", whole(voice, amounts.evenings)},
+                      {"one", cups(voice, amounts.cupsAnEvening)}, {"ml", whole(voice, amounts.mlAnEvening)}};
+  if (amounts.evenings == 1)
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{cups} on the table, and about {minutes}."), values));
+  else
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Over {evenings} evenings: on the longest {one} a person, {ml} mL, and about {minutes}. {cups} in all."), values));
+  if (amounts.wave)
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "In {waves} waves of {places}: {cups} on the trays at a time, {ml} mL."),
+                        {{"waves", whole(voice, amounts.wave->waves)}, {"places", whole(voice, amounts.wave->places)}, {"cups", cups(voice, amounts.wave->cups)},
+                         {"ml", whole(voice, amounts.wave->ml)}}));
+  if (setup.comparisons() > 1) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "That is three comparisons: each pair of the drinks by itself.")));
 }
 
 }  // namespace
-
-std::string wayOutLine(const Voice& voice, const planning::WayOut& way, const planning::Outlook& now, Sought sought) {
-  Values values;
-  if (way.cupMl) values["ml"] = whole(voice, *way.cupMl);
-  if (way.people) values["people"] = people(voice, *way.people);
-  if (way.rounds) values["rounds"] = rounds(voice, *way.rounds);
-  if (way.evenings) values["evenings"] = whole(voice, *way.evenings);
-  if (way.grams) values["grams"] = decimal(voice, *way.grams, 1);
-  std::string line;
-  switch (way.way) {
-    case planning::Way::nameTheThing:
-      line = say(voice, QT_TRANSLATE_NOOP("words", "Name one thing to look for, and pour pairs another time: two cups instead of three."));
-      break;
-    case planning::Way::pourLess:
-      line = way.rounds ? say(voice, QT_TRANSLATE_NOOP("words", "Pour {ml} mL into each cup and taste {rounds}."), values)
-                        : say(voice, QT_TRANSLATE_NOOP("words", "Pour {ml} mL into each cup."), values);
-      break;
-    case planning::Way::spit:
-      line = say(voice, QT_TRANSLATE_NOOP("words", "Offer spit cups. It takes in less; the grams here are counted as if all were swallowed."));
-      break;
-    case planning::Way::anotherEvening:
-      line = way.rounds ? say(voice, QT_TRANSLATE_NOOP("words", "Taste {rounds}, spread over {evenings} evenings."), values)
-                        : say(voice, QT_TRANSLATE_NOOP("words", "Spread the rounds over {evenings} evenings."), values);
-      break;
-    case planning::Way::morePeople:
-      line = say(voice, QT_TRANSLATE_NOOP("words", "Ask more people: {people} who did not make it."), values);
-      break;
-    case planning::Way::moreRounds:
-      line = say(voice, QT_TRANSLATE_NOOP("words", "Taste {rounds}."), values);
-      break;
-  }
-  if (way.grams) line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "Up to {grams} g of alcohol a person in an evening."), values);
-  if (const std::string brings = gain(voice, way, now.claim, sought); !brings.empty()) line += ' ' + brings;
-  return line;
-}
-
-std::vector<std::string> recommendationLines(const Voice& voice, const planning::Recommendation& recommendation) {
-  std::vector<std::string> lines;
-  lines.push_back(methodLine(voice, recommendation.method, "…"));
-  for (const planning::Because because : recommendation.because) lines.push_back(reasonLine(voice, because));
-  return lines;
-}
 
 std::string panelLine(const Voice& voice, const planning::Setup& setup, bool hasPourer) {
   Values values{{"all", people(voice, setup.panel + setup.makers)}, {"count", whole(voice, setup.panel)}, {"makers", whole(voice, setup.makers)}};
@@ -92,7 +45,7 @@ std::vector<std::string> amountLines(const Voice& voice, const planning::Setup& 
   std::vector<std::string> lines;
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{cups} a person, {ml} mL in each: {all} mL in all."),
                       {{"cups", cups(voice, amounts.cupsPerPerson)}, {"ml", whole(voice, setup.cupMl)}, {"all", whole(voice, amounts.mlPerPerson)}}));
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{cups} on the table, and about {minutes}."), {{"cups", cups(voice, amounts.cups)}, {"minutes", minutes(voice, amounts.minutes)}}));
+  addCupsOnTheTable(voice, setup, amounts, lines);
   for (std::size_t i = 0; i < amounts.lots.size(); ++i) {
     const planning::LotAmount& lot = amounts.lots[i];
     Values values{{"lot", i < lotNames.size() ? lotNames[i] : std::string()}, {"ml", whole(voice, lot.ml)}};

@@ -2,7 +2,6 @@
 
 #include "planning/amounts.h"
 #include "planning/outlook.h"
-#include "planning/recommend.h"
 #include "words/voice.h"
 
 #include <vector>
@@ -24,13 +23,10 @@ std::string tooSmallLine(const Voice& voice, const planning::Outlook& outlook, p
 /// One way to find more, with what it would bring.
 std::string wayOutLine(const Voice& voice, const planning::WayOut& way, const planning::Outlook& now, Sought sought);
 
-/// Why this method: one sentence for the method, one for each reason.
-std::vector<std::string> recommendationLines(const Voice& voice, const planning::Recommendation& recommendation);
-
 /// Who counts: "6 people taste, 1 of them made it: 5 count. One more pours."
 std::string panelLine(const Voice& voice, const planning::Setup& setup, bool hasPourer);
 
-/// What it takes, worst case over all orders: cups, millilitres, bottles of each lot, minutes, grams. `lotNames` in the order of the setup.
+/// What it takes, worst case over all orders: cups, evenings, waves, millilitres, bottles of each lot, minutes, grams. `lotNames` in the order of the setup.
 std::vector<std::string> amountLines(const Voice& voice, const planning::Setup& setup, const planning::Amounts& amounts, const std::vector<std::string>& lotNames);
 
 /// The words of the picture "what this panel would show".
@@ -48,5 +44,8 @@ OutlookPicture outlookPicture(const Voice& voice, const planning::Outlook& outlo
 
 /// "half can taste", "3 in 10 can taste"; alone "you can taste half the time".
 std::string canTaste(const Voice& voice, Claim claim, int sharePm);
+
+/// What would be found, after its method: "what half can taste", "what half can pick out of three cups", "what 3 in 4 prefer".
+std::string whatIsFound(const Voice& voice, const planning::Outlook& outlook, int sharePm);
 
 }  // namespace oddglass::words

@@ -1,4 +1,5 @@
 #include "planning/amounts.h"
+#include "planning/flight_cups.h"
 
 #include "domain/problem.h"
 #include "stats/designs.h"
@@ -26,10 +27,12 @@ TEST_CASE("the worst case is the worst of all ways to deal") {
       worstOther = std::max(worstOther, second);
     }
     CHECK(worst == worstOther);
-    CHECK(worstCups(left) == worst);
-    CHECK(worstCups(12 + left) == 18 + worst);
+    for (const int side : {1, 2}) {
+      CHECK(worstCups(Setup{}, side, left) == worst);
+      CHECK(worstCups(Setup{}, side, 12 + left) == 18 + worst);
+    }
   }
-  CHECK(worstCups(0) == 0);
+  CHECK(worstCups(Setup{}, 1, 0) == 0);
 }
 
 TEST_CASE("amounts of five friends, a maker, three rounds of 15 mL") {

@@ -1,7 +1,6 @@
 #include "planning/outlook.h"
 
 #include "planning/amounts.h"
-#include "planning/recommend.h"
 
 #include <catch2/catch.hpp>
 
@@ -140,10 +139,3 @@ TEST_CASE("the largest table still answers") {
   for (const Finding& finding : outlook.findings) CHECK(std::isfinite(finding.chance));
 }
 
-TEST_CASE("the question whether anyone can tell leads to triangles, with reasons") {
-  Setup setup = table(6, 1);
-  CHECK(recommend(Question::differ, setup).method == Method::triangle);
-  CHECK(recommend(Question::differ, setup).because == std::vector{Because::natureUnknown, Because::fewerCups});
-  setup.lots[1].abvBp = 4000;
-  CHECK(recommend(Question::differ, setup).because.back() == Because::strong);
-}

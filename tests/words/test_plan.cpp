@@ -121,9 +121,3 @@ TEST_CASE("what it takes: cups, bottles, minutes, grams, one and many") {
   CHECK_THAT(joined(amountLines(voice, setup, planning::amountsOf(setup), {"a", "b"})), Catch::Contains("No strength is known"));
 }
 
-TEST_CASE("the method comes with its reasons") {
-  const Voice voice;
-  const auto lines = recommendationLines(voice, {Method::triangle, {planning::Because::natureUnknown, planning::Because::fewerCups, planning::Because::strong}});
-  CHECK(lines.size() == 4);
-  CHECK_THAT(lines.front(), Catch::StartsWith("A triangle: three cups"));
-}
