@@ -7,6 +7,7 @@
 #include "ui/voice.h"
 #include "words/method.h"
 #include "words/plan.h"
+#include "words/recommend.h"
 
 #include <algorithm>
 
@@ -104,6 +105,27 @@ void DraftModel::typeEvenings(const QString& text) { type(m_evenings, text, m_dr
 void DraftModel::typeWave(const QString& text) { type(m_wave, text, m_draft.wave, 0, 60, "wave"); }
 void DraftModel::stepEvenings(int by) { typeEvenings(QString::number(std::clamp(m_draft.evenings + by, 1, std::min(6, m_draft.rounds)))); }
 void DraftModel::stepWave(int by) { typeWave(QString::number(std::clamp(m_draft.wave + 6 * by, 0, 60))); }
+
+// The recommended way first, with its reasons; then the others, with what they find and cost.
+void DraftModel::showMethods(const std::optional<planning::Recommendation>& recommendation) {
+  m_methodValues.clear();
+  std::vector<MethodRow> rows;
+  const Claim claim = planning::claimOf(session::setupOf(m_facts));
+  for (const planning::Choice& choice : recommendation ? recommendation->choices : std::vector<planning::Choice>{}) {
+    m_methodValues.push_back(choice.method);
+    const std::vector<std::string> lines = words::choiceLines(voice(), choice, m_draft.attribute.empty() ? "…" : m_draft.attribute);
+    MethodRow row;
+    row.name = rows.empty() ? tr("Recommended") : shown(words::capitalised(words::methodName(voice(), choice.method)));
+    row.says = shown(lines.front());
+    QStringList why;
+    for (std::size_t i = 1; i < lines.size(); ++i) why << shown(lines[i]);
+    why << shown(words::choiceChance(voice(), choice, claim)) << shown(words::choicePrice(voice(), choice));
+    row.why = why.join(QLatin1Char(' '));
+    row.taken = choice.method == m_draft.method;
+    rows.push_back(row);
+  }
+  m_methods.set(rows);
+}
 
 void DraftModel::showAsking() {
   const FlightForm form = formOf(m_draft.method);

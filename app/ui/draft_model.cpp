@@ -41,6 +41,7 @@ struct DraftModel::Read {
   std::string refusal;
   std::optional<planning::Amounts> amounts;
   std::optional<planning::Outlook> outlook;
+  std::optional<planning::Recommendation> recommendation;
 };
 
 DraftModel::DraftModel(const Stage& stage, QObject* parent)
@@ -76,6 +77,7 @@ DraftModel::Read DraftModel::read(Cellar& cellar, const SessionId& id) {
   const planning::Setup setup = session::setupOf(read.facts);
   if (setup.lots.size() >= 2 && setup.places() > 0) read.amounts = planning::amountsOf(setup);
   if (setup.counting() > 0) read.outlook = planning::outlookFor(setup);
+  if (setup.lots.size() >= 2 && setup.counting() > 0) read.recommendation = planning::recommend(read.facts.draft.question, setup);
   return read;
 }
 
@@ -125,6 +127,7 @@ void DraftModel::take(Read read) {
   m_alpha = indexOf(alphasPm, m_draft.alphaPm);
   m_careSettled = m_draft.careSettled;
   showAsking();
+  showMethods(read.recommendation);
   showLots();
   showTasters();
   showPourers();

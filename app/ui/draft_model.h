@@ -2,6 +2,7 @@
 #include <QObject>
 #include "planning/amounts.h"
 #include "planning/outlook.h"
+#include "planning/recommend.h"
 #include "session/drafts.h"
 #include "ui/figure_item.h"
 #include "ui/page_model.h"
@@ -176,6 +177,7 @@ private:
   void take(Read read);
   void keep();
   void showAsking();
+  void showMethods(const std::optional<planning::Recommendation>& recommendation);
   void fitToMethod();
   void showLots();
   void showTasters();

@@ -234,7 +234,7 @@ TEST_CASE("the demo on an empty store, and only once") {
   CHECK_FALSE(std::filesystem::exists(run.store));
   run.demoFolders = {run.folder / "not-here", DEMO_SESSIONS};
   const Json demo = run.json("demo");
-  CHECK(demo.at("sessions").size() == 2);
+  CHECK(demo.at("sessions").size() == 10);
   requireRefused(run, "demo", "here already");
   const Json list = run.json("list").at("sessions");
   REQUIRE(list.size() == 3);

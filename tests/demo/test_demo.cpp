@@ -1,5 +1,7 @@
 #include "cellar.h"
 #include "demo/demo_files.h"
+#include "insight/findings.h"
+#include "words/came_out.h"
 #include "exchange/demo.h"
 #include "exchange/take_in.h"
 #include "exchange/told.h"
@@ -41,7 +43,9 @@ TEST_CASE("Made anew, the demo has the same bytes") {
 }
 
 TEST_CASE("The demo verifies, in the program and by the script") {
-  for (const char* name : {"evening_1.json", "evening_2.json"}) {
+  for (int number = 1; number <= 10; ++number) {
+    const std::string name = "evening_" + std::to_string(number) + ".json";
+    INFO(name);
     const auto checked = exchange::verifyFile(folder / name);
     REQUIRE(checked.size() == 1);
     CHECK(checked[0].found.holds());
@@ -58,11 +62,56 @@ TEST_CASE("One evening of the demo is enough to show a difference, the other is 
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == 2);
+  REQUIRE(demo.revealed.size() == 10);
   CHECK(counted(session::revealed(*store, demo.revealed[0])) == std::pair{8, 10});
   CHECK(counted(session::revealed(*store, demo.revealed[1])) == std::pair{3, 7});
   CHECK(session::revealed(*store, demo.revealed[1]).said.size() == 1);
   for (const auto& session : demo.revealed) CHECK(session::revealed(*store, session).cameFrom == CameFrom::demo);
+}
+
+// Counts follow from the scripts; needed numbers from tables of ISO 4120 (triangle, also for the tetrad's one in three), ISO 10399 (duo-trio) and ISO 5495
+// (pair): tetrad 6 of 8, pair 13 of 18, duo-trio 7 of 7; three triangles of six at .05/3, .05/2, .05 (Holm 1979): 6, 6 or 5 of 6 by the exact binomial.
+TEST_CASE("Every evening of the demo says what its file says it shows") {
+  testing::Cellar cellar;
+  const auto store = cellar.open();
+  const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
+  REQUIRE(demo.revealed.size() == 10);
+  const words::Voice voice;
+  struct Expected {
+    Method method;
+    insight::Verdict verdict;
+    const char* says;   ///< in the headline or the count
+  };
+  using enum insight::Verdict;
+  const std::vector<Expected> expected{{Method::triangle, shown, "told apart"},      {Method::triangle, notShown, "No difference shown"}, {Method::tetrad, notShown, "No difference shown"},
+                                       {Method::pair, shown, "more sweet"},          {Method::preference, shown, "7"},                    {Method::triangle, alike, "within your limit"},
+                                       {Method::triangle, shown, "told apart"},      {Method::triangle, shown, ""},                       {Method::triangle, shown, "told apart"},
+                                       {Method::duoTrio, notShown, "No difference shown"}};
+  for (std::size_t i = 0; i < expected.size(); ++i) {
+    INFO("evening " << i + 1);
+    const RevealedSession session = session::revealed(*store, demo.revealed[i]);
+    const auto findings = insight::findingsOf(session);
+    const auto out = words::cameOut(voice, session, findings);
+    INFO(out.headline << " / " << out.count);
+    CHECK(session.plan.method == expected[i].method);
+    if (findings.pairs.empty()) CHECK(findings.verdict == expected[i].verdict);
+    CHECK((out.headline + out.count).find(expected[i].says) != std::string::npos);
+  }
+  const auto findings = [&](std::size_t evening) { return insight::findingsOf(session::revealed(*store, demo.revealed[evening - 1])); };
+  CHECK(findings(4).printed().right == 14);
+  CHECK(findings(4).printed().needed == 13);
+  CHECK(findings(6).printed().right == 9);
+  CHECK(findings(6).printed().largest == 11);
+  CHECK(findings(7).printed().trials == 12);
+  const auto three = findings(8);
+  REQUIRE(three.pairs.size() == 3);
+  CHECK(three.pairs[0].verdict == shown);
+  CHECK(three.pairs[1].verdict == shown);
+  CHECK(three.pairs[2].verdict == notShown);
+  CHECK(findings(9).voided == 1);
+  CHECK(findings(9).printed().trials == 7);
+  CHECK(findings(10).printed().trials == 7);
+  CHECK(findings(10).printed().right == 6);
 }
 
 TEST_CASE("The plan of the demo is sealed with the chance of whoever loads it, and waits") {
