@@ -65,6 +65,12 @@ std::optional<int> largestBeside(int trials, double guess, double limit, double 
   return std::nullopt;
 }
 
+// Into how many parts alpha goes, so that the range agrees with the verdict over the pairs: Holm's own step where it is shown, else all of them.
+double sharesOfAlpha(const Reading& reading, const OtherPairs& others) {
+  if (reading.verdict != Verdict::shown && reading.verdict != Verdict::both) return static_cast<double>(others.p.size() + 1);
+  return 1.0 + static_cast<double>(std::ranges::count_if(others.p, [&](double other) { return other >= *reading.pValue; }));
+}
+
 // What every reading of forced choices holds before its verdict.
 Reading counted(const std::vector<Trial>& trials, const Plan& plan) {
   Reading reading;
@@ -108,10 +114,9 @@ Reading readChoices(const std::vector<Trial>& trials, const Plan& plan, const Ot
   }
   if (namesAThing(plan.method) && reading.right < reading.expected)
     reading.otherWayP = std::min(1.0, 2.0 * stats::lowerTail(reading.right, reading.trials, guess));
-  const double level = 1.0 - 2.0 * alpha / static_cast<double>(others.p.size() + 1);
-  if (reading.trials > 0) reading.range = rangeOf(people, reading.right, reading.trials, plan, level);
   if (reading.needed) reading.missed = missedOf(people, *reading.needed, plan);
   std::tie(reading.verdict, reading.why) = verdictOf(reading, namesAThing(plan.method) ? Sought::difference : plan.sought);
+  if (reading.trials > 0) reading.range = rangeOf(people, reading.right, reading.trials, plan, 1.0 - 2.0 * alpha / sharesOfAlpha(reading, others));
   return reading;
 }
 

@@ -31,7 +31,7 @@ struct Range {
   double low = 0.0;
   double point = 0.0;  ///< estimate, or the middle of what is known where it is by people
   double high = 1.0;
-  double level = 0.9;  ///< 1 - 2 alpha, for a preference 1 - alpha, so that it agrees with the test; with three lots alpha is shared among the pairs
+  double level = 0.9;  ///< 1 - 2 alpha, for a preference 1 - alpha, so that it agrees with the test; with three lots alpha is shared as Holm does
   RangeBy by = RangeBy::exact;
 };
 

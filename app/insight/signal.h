@@ -16,7 +16,7 @@ struct Signal {
   std::optional<double> low, high;       ///< d' less and plus its standard errors at `level`; not below 0 for same-different
   double level = 0.9;
   std::optional<double> corrected;       ///< d' after half an answer was added to each count; nothing without signals or noises
-  std::optional<double> criterion;       ///< A-not-A: c, negative when "the same" is said readily; same-different: tau
+  std::optional<double> criterion;       ///< A-not-A: c, negative when "the same" is said readily; same-different: tau. From the corrected counts where they alone give one
   int signalsServed() const { return hits + misses; }
   int noisesServed() const { return falseAlarms + correctRejections; }
 };

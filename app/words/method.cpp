@@ -1,6 +1,7 @@
 #include "words/method.h"
 
 #include "domain/flight_form.h"
+#include "words/came_out.h"
 #include "words/mark.h"
 
 namespace oddglass::words {
@@ -41,7 +42,7 @@ std::string markedLine(const Voice& voice, const Plan& plan) {
   if (!plan.marked) return say(voice, QT_TRANSLATE_NOOP("words", "The marked cup holds either drink, drawn for each flight (balanced reference)."));
   for (const PlannedLot& lot : plan.lots)
     if (lot.slot == *plan.marked)
-      return say(voice, QT_TRANSLATE_NOOP("words", "The marked cup always holds {lot} (constant reference)."), {{"lot", lot.beverageName + ", " + lot.lotName}});
+      return say(voice, QT_TRANSLATE_NOOP("words", "The marked cup always holds {lot} (constant reference)."), {{"lot", lotTitle(voice, lot)}});
   return {};
 }
 

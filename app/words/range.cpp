@@ -19,9 +19,9 @@ std::string distanceLine(const Voice& voice, const insight::Signal& signal) {
   if (signal.dPrime && signal.low && signal.high) {
     values["low"] = decimal(voice, *signal.low, 1);
     values["high"] = decimal(voice, *signal.high, 1);
-    return say(voice, QT_TRANSLATE_NOOP("words", "How far apart they are: d′ {d}, from {low} to {high}. At a d′ of 1 people pick the right one of two cups about 3 times in 4."), values);
+    return say(voice, QT_TRANSLATE_NOOP("words", "How far apart they are: d′ {d}, from {low} to {high}. At a d′ of 1 the right one of two cups is picked about 3 times in 4."), values);
   }
-  if (signal.dPrime) return say(voice, QT_TRANSLATE_NOOP("words", "How far apart they are: d′ {d}. At a d′ of 1 people pick the right one of two cups about 3 times in 4."), values);
+  if (signal.dPrime) return say(voice, QT_TRANSLATE_NOOP("words", "How far apart they are: d′ {d}. At a d′ of 1 the right one of two cups is picked about 3 times in 4."), values);
   if (!signal.corrected) return {};
   values["d"] = decimal(voice, *signal.corrected, 1);
   return say(voice, QT_TRANSLATE_NOOP("words", "How far apart they are has no number here: one kind of answer came every time, or not once. With half an answer added to each count it would be a d′ of about {d}."), values);

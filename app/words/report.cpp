@@ -124,7 +124,7 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
   else
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Tasters who sat down: {people} in the panel; makers beside it: {makers}."), {{"people", people(voice, panel)}, {"makers", whole(voice, makers)}}));
   const FlightForm form = formOf(session.plan.method);
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order as often."),
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order equally often."),
                       {{"ml", whole(voice, session.plan.cupMl)}, {"cups", cups(voice, form.cups)}}));
   if (form.hasMarked) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The first cup of a flight is the marked one; below it stands in brackets.")));
   if (session.plan.evenings > 1) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Planned over {n} evenings."), {{"n", whole(voice, session.plan.evenings)}}));

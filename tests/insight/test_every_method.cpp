@@ -283,6 +283,7 @@ TEST_CASE("three lots: each pair by itself, Holm over the three") {
   CHECK(f.pairs[1].verdict == Verdict::shown);
   CHECK(f.pairs[2].verdict == Verdict::notShown);
   CHECK(f.pairs[0].all.trials == 6);
+  for (const Findings& pair : f.pairs) CHECK((pair.all.range->low > 0.0) == (pair.verdict == Verdict::shown));
   CHECK(f.verdict == Verdict::shown);
   CHECK(f.all.right == 13);
   // The strongest needs all six; then five suffice for the next.
