@@ -1,5 +1,6 @@
 #include "exchange/session_json.h"
 
+#include "domain/flight_form.h"
 #include "store/plan_json.h"
 
 #include <algorithm>
@@ -175,7 +176,8 @@ void requireSound(const Node& node, const Plan& plan) {
   need(plan.gammaPm >= 0 && plan.gammaPm < 1000, "analysis", "gamma must be 0 to 999 in a thousand");
   need(plan.cupMl >= 1 && plan.cupMl <= 1000, "cup_ml", "a cup must hold 1 to 1000 ml");
   need(plan.panelPlanned >= 0 && plan.makersPlanned >= 0, "panel", "people cannot be fewer than none");
-  need(plan.lots.size() == 2 && plan.lots[0].slot == Slot{1} && plan.lots[1].slot == Slot{2}, "lots", "a triangle pours two lots, numbered 1 and 2");
+  need(plan.lots.size() == 2 || (plan.lots.size() == 3 && comparesThree(plan.method) && plan.rounds % 3 == 0), "lots", "two lots are compared, or three pair by pair");
+  for (std::size_t i = 0; i < plan.lots.size(); ++i) need(plan.lots[i].slot == Slot{static_cast<int>(i) + 1}, "lots", "lots are numbered from 1");
   std::set<Item> items;
   for (const SheetItem& item : plan.items) need(items.insert(item.item).second, "items", "a question stands twice");
   std::set<Code> codes;
@@ -183,11 +185,11 @@ void requireSound(const Node& node, const Plan& plan) {
   for (const Cup& cup : plan.cups) {
     need(codes.insert(cup.code).second, "cups", "a code stands twice");
     need(cup.place.value >= 1 && cup.place.value <= plan.places && cup.round.value >= 1 && cup.round.value <= plan.rounds && cup.position.value >= 1 &&
-             cup.position.value <= 3 && cup.spare >= 0 && cup.spare <= 9,
+             cup.position.value <= formOf(plan.method).cups && cup.spare >= 0 && cup.spare <= 9,
          "cups", "a cup stands at no place of the plan");
     if (cup.spare == 0) poured.insert({cup.place, cup.round, cup.position});
   }
-  need(poured.size() == static_cast<std::size_t>(plan.places) * plan.rounds * 3, "cups", "a flight does not have three cups");
+  need(poured.size() == static_cast<std::size_t>(plan.places) * plan.rounds * formOf(plan.method).cups, "cups", "a flight does not have all its cups");
 }
 
 }  // namespace

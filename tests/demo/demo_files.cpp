@@ -19,7 +19,7 @@ canon::Json meadPlan() {
           {"guest_title", "An evening with mead"},
           {"question", "differ"},
           {"method", "triangle"},
-          {"lots", {"Heather mead", "Bought mead"}},
+          {"lots", {"Heather mead", "Bought mead, younger vintage"}},
           {"tasters", {"Wenna", "Ilse", "Bram", "Tove", "Nia", "Ruan", "Kit", "Sorrel"}},
           {"pourer", "Odo"},
           {"rounds", 2},
