@@ -94,7 +94,7 @@ TEST_CASE("the program itself: exit status, one object, one line") {
   CHECK(nlohmann::json::parse(demo.out).at("sessions").size() == 10);
   Child list({"--store", store, "--json", "list"});
   CHECK(list.end() == 0);
-  CHECK(nlohmann::json::parse(list.out).at("sessions").size() == 3);
+  CHECK(nlohmann::json::parse(list.out).at("sessions").size() == 11);
 }
 
 TEST_CASE("killed at random moments while answering: what was acknowledged is there, and the store opens") {
