@@ -4,20 +4,49 @@
 #include "domain/problem.h"
 #include "planning/amounts.h"
 #include "planning/outlook.h"
+#include "planning/recommend.h"
 #include "words/came_out.h"
+#include "words/method.h"
 #include "words/plan.h"
 #include "words/problems.h"
+#include "words/recommend.h"
 
 namespace oddglass::cli {
 namespace {
+
+const char* shareWord(planning::ShareOf share) {
+  switch (share) {
+    case planning::ShareOf::able: return "able";
+    case planning::ShareOf::ableInTriangle: return "able_in_triangle";
+    case planning::ShareOf::preferring: return "preferring";
+  }
+  return "";
+}
+
+Json endJson(const planning::SequentialEnd& end) {
+  return {{"difference", numberOrNull(end.difference)}, {"none", numberOrNull(end.none)}, {"undecided", numberOrNull(end.undecided)}, {"expected_trials", numberOrNull(end.expectedTrials)}};
+}
+
+Json stoppingJson(const std::optional<Stopping>& stopping) {
+  if (!stopping) return nullptr;
+  return {{"share_pm", stopping->sharePm}, {"beta_pm", stopping->betaPm}};
+}
 
 Json outlookJson(const planning::Outlook& outlook) {
   Json finds = Json::array();
   for (const planning::Finding& each : outlook.findings)
     finds.push_back({{"share", each.sharePm / 1000.0}, {"chance", numberOrNull(each.chance)}, {"chance_independent", numberOrNull(each.independent)}});
-  Json json{{"claim", nameOf(outlook.claim)}, {"people", outlook.people}, {"trials", outlook.trials}, {"needed", numberOrNull(outlook.needed)},
-            {"alpha_actual", numberOrNull(outlook.alphaActual)}, {"finds", std::move(finds)}, {"alike", nullptr}};
-  if (!outlook.needed) json["why"] = "no count reaches this risk";
+  Json json{{"claim", nameOf(outlook.claim)}, {"people", outlook.people}, {"trials", outlook.trials}, {"comparisons", outlook.comparisons}, {"can_show", outlook.canShow},
+            {"needed", numberOrNull(outlook.needed)}, {"alpha_actual", numberOrNull(outlook.alphaActual)}, {"share_of", shareWord(outlook.shareOf)},
+            {"finds", std::move(finds)}, {"alike", nullptr}, {"sequential", nullptr}};
+  if (!outlook.canShow) json["why"] = "no count reaches this risk";
+  else if (!outlook.needed) json["why"] = outlook.sequential ? "looked at after each round" : "both kinds of answers count";
+  if (outlook.comparisons > 1) {
+    json["needed_in_turn"] = Json::array();
+    for (const auto& each : outlook.neededInTurn) json["needed_in_turn"].push_back(numberOrNull(each));
+  }
+  if (outlook.sequential)
+    json["sequential"] = {{"every", outlook.sequential->every}, {"last", outlook.sequential->last}, {"none", endJson(outlook.sequential->nobody)}, {"p1", endJson(outlook.sequential->share)}};
   if (outlook.alike) json["alike"] = {{"limit", outlook.alike->limitPm / 1000.0}, {"largest", numberOrNull(outlook.alike->largest)}, {"chance", numberOrNull(outlook.alike->chance)}};
   return json;
 }
@@ -25,8 +54,41 @@ Json outlookJson(const planning::Outlook& outlook) {
 Json amountsJson(const planning::Amounts& amounts) {
   Json bottles = Json::array();
   for (const planning::LotAmount& each : amounts.lots) bottles.push_back(numberOrNull(each.bottles));
+  Json wave = nullptr;
+  if (amounts.wave) wave = {{"waves", amounts.wave->waves}, {"places", amounts.wave->places}, {"cups", amounts.wave->cups}, {"ml", amounts.wave->ml}};
   return {{"cups", amounts.cups}, {"cups_per_person", amounts.cupsPerPerson}, {"ml_per_person", amounts.mlPerPerson}, {"bottles", std::move(bottles)},
+          {"evenings", amounts.evenings}, {"cups_an_evening", amounts.cupsAnEvening}, {"ml_an_evening", amounts.mlAnEvening}, {"wave", std::move(wave)},
           {"minutes", amounts.minutes}, {"grams", numberOrNull(amounts.grams)}, {"drinks", numberOrNull(amounts.drinks)}, {"drink_grams", numberOrNull(amounts.drinkGrams)}};
+}
+
+Json choiceJson(const planning::Choice& choice) {
+  return {{"method", nameOf(choice.method)}, {"needed", numberOrNull(choice.needed)}, {"chance", numberOrNull(choice.chance)}, {"cups_per_person", choice.amounts.cupsPerPerson},
+          {"ml_per_person", choice.amounts.mlPerPerson}, {"cups", choice.amounts.cups}, {"grams", numberOrNull(choice.amounts.grams)},
+          {"above_ceiling", choice.amounts.aboveCeiling}, {"enough_bottles", choice.enoughBottles}};
+}
+
+// The methods that answer the question, the recommended one first.
+void addRecommendation(const words::Voice& voice, const session::DraftFacts& facts, const planning::Setup& setup, Answer& answer) {
+  const planning::Recommendation recommendation = planning::recommend(facts.draft.question, setup);
+  Json ranked = Json::array();
+  for (const planning::Choice& choice : recommendation.choices) {
+    Json json = choiceJson(choice);
+    json["because"] = Json::array();
+    for (const planning::Because because : choice.because) json["because"].push_back(words::reasonLine(voice, because));
+    ranked.push_back(std::move(json));
+  }
+  answer.json["recommended"] = std::move(ranked);
+  const planning::Choice& best = recommendation.best();
+  answer.lines.push_back("Recommended: " + words::methodName(voice, best.method) + ". " + words::choiceChance(voice, best, planning::claimOf(setup)) + ' ' + words::choicePrice(voice, best));
+  for (const planning::Because because : best.because) answer.lines.push_back("  " + words::reasonLine(voice, because));
+  if (!recommendation.references) return;
+  const planning::TwoReferences& two = *recommendation.references;
+  answer.json["one_target"] = choiceJson(two.oneTarget);
+  answer.json["three_comparisons"] = choiceJson(two.three);
+  for (const words::WayToCompare& way : words::referencesWords(voice, two, planning::claimOf(setup)).ways) {
+    answer.lines.push_back(way.name + (way.isRecommended ? " (recommended):" : ":"));
+    for (const std::string& line : way.lines) answer.lines.push_back("  " + line);
+  }
 }
 
 void addLines(std::vector<std::string>& lines, const std::vector<std::string>& more) { lines.insert(lines.end(), more.begin(), more.end()); }
@@ -41,7 +103,9 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts) {
   for (const std::string& name : lotNames) lots.push_back(name);
   Answer answer{Json{{"id", draft.id.text}, {"title", draft.title}, {"state", "draft"}, {"question", nameOf(draft.question)}, {"method", nameOf(draft.method)},
                      {"lots", std::move(lots)}, {"panel", facts.panel.size()}, {"makers", facts.makers.size()}, {"places", facts.places()}, {"rounds", draft.rounds},
-                     {"cup_ml", draft.cupMl}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
+                     {"cup_ml", draft.cupMl}, {"evenings", draft.evenings}, {"wave", draft.wave}, {"attribute", draft.attribute.empty() ? Json(nullptr) : Json(draft.attribute)},
+                     {"expected", draft.expected ? Json(draft.expected->value) : Json(nullptr)}, {"marked", draft.marked ? Json(draft.marked->value) : Json(nullptr)},
+                     {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
                 {draft.id.text + "  " + draft.title}};
   const planning::Setup setup = session::setupOf(facts);
   try {
@@ -49,12 +113,15 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts) {
     const planning::Amounts amounts = planning::amountsOf(setup);
     answer.json["outlook"] = outlookJson(outlook);
     answer.json["amounts"] = amountsJson(amounts);
+    answer.lines.push_back(words::questionLine(voice, draft.question, draft.attribute));
+    answer.lines.push_back(words::methodLine(voice, draft.method, draft.attribute));
     answer.lines.push_back(words::panelLine(voice, setup, draft.pourer || !draft.pourerName.empty()));
     answer.lines.push_back(words::outlookHeadline(voice, outlook, draft.sought));
     addLines(answer.lines, words::outlookLines(voice, outlook, draft.sought));
     for (const planning::TooSmall rule : outlook.tooSmall) answer.lines.push_back(words::tooSmallLine(voice, outlook, rule));
     for (const planning::WayOut& way : outlook.waysOut) answer.lines.push_back(words::wayOutLine(voice, way, outlook, draft.sought));
     addLines(answer.lines, words::amountLines(voice, setup, amounts, lotNames));
+    if (setup.lots.size() >= 2) addRecommendation(voice, facts, setup, answer);
   } catch (const Problem& problem) {
     answer.json["why_no_outlook"] = words::sentence(voice, problem);
   }

@@ -1,5 +1,6 @@
 #include "exchange/plan_file.h"
 
+#include "domain/flight_form.h"
 #include "domain/text.h"
 #include "exchange/shelf_json.h"
 #include "session/drafts.h"
@@ -43,14 +44,41 @@ TasterId tasterNamed(store::Store& store, const Node& node) {
   return onlyOne(node, found, "taster");
 }
 
+// A question or a method that is left out follows from the other one.
+void readAsking(const Node& node, Draft& draft) {
+  const auto question = node.maybe("question"), method = node.maybe("method");
+  if (question) draft.question = question->choice<Question>();
+  if (method) draft.method = method->choice<Method>();
+  if (question && !method) draft.method = draft.question == Question::more ? Method::pair : draft.question == Question::prefer ? Method::preference : Method::triangle;
+  if (method && !question) draft.question = namesAThing(draft.method) ? Question::more : draft.method == Method::preference ? Question::prefer : Question::differ;
+}
+
+// What only some methods have; whether it goes with the method is looked at before the seal.
+void readExtras(const Node& node, Draft& draft) {
+  if (const auto attribute = node.maybe("attribute")) draft.attribute = attribute->text(60);
+  if (const auto expected = node.maybe("expected")) draft.expected = Slot{expected->small(1, 3)};
+  if (const auto marked = node.maybe("marked")) draft.marked = Slot{marked->small(1, 2)};
+  if (const auto none = node.maybe("may_have_none")) draft.mayHaveNone = none->truth();
+  if (const auto prefer = node.maybe("also_prefer")) draft.alsoPrefer = prefer->truth();
+  if (const auto stopping = node.maybe("stopping")) {
+    stopping->onlyKeys({"share_pm", "beta_pm"});
+    draft.stopping.emplace();
+    if (const auto share = stopping->maybe("share_pm")) draft.stopping->sharePm = share->small(1, 1000);
+    if (const auto beta = stopping->maybe("beta_pm")) draft.stopping->betaPm = beta->small(10, 500);
+  }
+  if (const auto evenings = node.maybe("evenings")) draft.evenings = evenings->small(1, 6);
+  if (const auto wave = node.maybe("wave")) draft.wave = wave->small(0, 60);
+  if (const auto lingers = node.maybe("lingers")) draft.lingers = lingers->truth();
+}
+
 Draft draftFrom(store::Store& store, const Node& node) {
   node.onlyKeys({"title", "guest_title", "question", "method", "lots", "tasters", "pourer", "pourer_name", "rounds", "cup_ml", "spares", "alpha_pm",
-                 "seeks", "limit_pm", "promises", "care_settled"});
+                 "seeks", "limit_pm", "promises", "care_settled", "attribute", "expected", "marked", "may_have_none", "also_prefer", "stopping", "evenings",
+                 "wave", "lingers"});
   Draft draft;
   draft.title = node.at("title").text(200, false);
   if (const auto title = node.maybe("guest_title")) draft.guestTitle = title->text(200);
-  if (const auto question = node.maybe("question")) draft.question = question->choice<Question>();
-  if (const auto method = node.maybe("method")) draft.method = method->choice<Method>();
+  readAsking(node, draft);
   for (const Node& each : node.at("lots").list(40)) draft.lots.push_back(lotNamed(store, each));
   for (const Node& each : node.at("tasters").list(200)) draft.tasters.push_back(tasterNamed(store, each));
   if (const auto pourer = node.maybe("pourer")) draft.pourer = tasterNamed(store, *pourer);
@@ -66,6 +94,7 @@ Draft draftFrom(store::Store& store, const Node& node) {
     for (Outcome outcome : allOf<Outcome>())
       if (const auto words = promises->maybe(std::string(nameOf(outcome)).c_str())) draft.promises[outcome] = words->text(500);
   }
+  readExtras(node, draft);
   if (const auto care = node.maybe("care_settled")) draft.careSettled = care->truth();
   return draft;
 }

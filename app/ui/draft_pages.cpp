@@ -116,19 +116,9 @@ void DraftModel::showCare(const planning::Amounts& amounts) {
 }
 
 void DraftModel::showSeal(const planning::Outlook& outlook, const std::string& refusal) {
-  words::SealFacts facts;
-  for (const session::DraftLot& lot : m_facts.lots) facts.drinks.push_back(plain(tr("%1, %2").arg(shown(lot.lot.beverageName), shown(lot.lot.lotName))));
-  facts.claim = outlook.claim;
-  facts.sought = m_draft.sought;
-  facts.limitPm = m_draft.limitPm;
-  facts.alphaPm = m_draft.alphaPm;
-  facts.panel = static_cast<int>(m_facts.panel.size());
-  facts.makers = static_cast<int>(m_facts.makers.size());
-  facts.rounds = m_draft.rounds;
-  facts.needed = outlook.needed;
-  if (outlook.alike) facts.alikeAtMost = outlook.alike->largest;
-  facts.pourer = m_facts.pourerName;
-  facts.promises = m_draft.promises;
+  std::vector<std::string> drinks;
+  for (const session::DraftLot& lot : m_facts.lots) drinks.push_back(plain(tr("%1, %2").arg(shown(lot.lot.beverageName), shown(lot.lot.lotName))));
+  const words::SealFacts facts = words::sealFacts(m_draft, session::setupOf(m_facts), outlook, drinks, m_facts.pourerName);
   m_sealReason = shown(refusal);
   if (facts.drinks.size() < 2) {
     m_sealQuestion = tr("There is nothing to seal yet.");

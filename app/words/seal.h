@@ -1,6 +1,7 @@
 #pragma once
 
 #include "domain/plan.h"
+#include "planning/outlook.h"
 #include "words/voice.h"
 
 #include <optional>
@@ -10,19 +11,32 @@ namespace oddglass::words {
 
 /// What the page before the seal is told.
 struct SealFacts {
-  std::vector<std::string> drinks;   ///< the two of them, each "beverage, lot"
+  std::vector<std::string> drinks;   ///< two or three, each "beverage, lot"
+  Method method = Method::triangle;
+  std::string attribute;             ///< "more what"
+  std::optional<Slot> expected;      ///< the drink that is asked about as having more, by its place among `drinks`
+  std::optional<Slot> marked;        ///< the drink of the marked cup; nothing: either, drawn
+  bool mayHaveNone = false;
+  bool alsoPrefer = false;
+  int evenings = 1;
   Claim claim = Claim::people;
   Sought sought = Sought::difference;
   std::optional<int> limitPm;
   int alphaPm = 50;
-  int panel = 0;                     ///< people whose answers count
-  int makers = 0;                    ///< makers who taste as well
-  int rounds = 1;
-  std::optional<int> needed;         ///< right answers that would show a difference, if everybody answers
+  int panel = 0;                     ///< people whose answers count; one who tastes alone among them
+  int makers = 0;                    ///< makers who taste beside a panel
+  int rounds = 1;                    ///< of each comparison
+  std::optional<int> needed;         ///< right answers, or votes of the larger side, that would show a difference, if everybody answers
+  std::vector<std::optional<int>> neededInTurn;  ///< of three comparisons: the clearest, the second, the third
+  bool canShow = false;              ///< where it is not one number: some answers would show a difference
+  std::optional<Stopping> stopping;
   std::optional<int> alikeAtMost;    ///< right answers up to which they would count as alike, if everybody answers
   std::string pourer;                ///< empty when nobody is named
   Promises promises;
 };
+
+/// The facts of a draft; `drinks` as the page calls them, in the order of the draft's lots.
+SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const planning::Outlook& outlook, std::vector<std::string> drinks, std::string pourer);
 
 /// The promise on one page: what is asked, how it will be judged, what will be done.
 struct SealPage {
@@ -33,8 +47,8 @@ struct SealPage {
 };
 SealPage sealPage(const Voice& voice, const SealFacts& facts);
 
-/// "If they are told apart", and so on: before what will be done.
-std::string outcomeIf(const Voice& voice, Outcome outcome);
+/// "If they are told apart", and so on: before what will be done; after the method "If a preference is shown".
+std::string outcomeIf(const Voice& voice, Outcome outcome, Method method = Method::triangle);
 
 /// What to do with the seal mark after the seal.
 std::string sealMarkLine(const Voice& voice, const std::string& sealMark);

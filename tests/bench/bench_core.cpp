@@ -1,8 +1,10 @@
 // Times the steps of an evening beside a reference in the same run and prints the ratio. Nothing passes or fails here.
 #include "evening.h"
+#include "domain/names.h"
 #include "insight/findings.h"
 #include "planning/amounts.h"
 #include "planning/outlook.h"
+#include "planning/recommend.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
@@ -86,6 +88,31 @@ int main() {
       planning::outlookFor(setup);
     });
     line(("plan recalculated, " + std::to_string(panel) + " people x " + std::to_string(rounds)).c_str(), plan, "one frame at 60 Hz", frame);
+  }
+
+  // All that a page of a plan shows, for each method; the recommendation goes through every method by itself.
+  for (const Method method : allOf<Method>()) {
+    planning::Setup setup = setupOf(60, 3);
+    setup.method = method;
+    const double plan = medianMs(20, [&](int) {
+      planning::amountsOf(setup);
+      planning::outlookFor(setup);
+      planning::recommend(Question::differ, setup);
+    });
+    line(("plan page, 60 x 3, " + std::string(nameOf(method))).c_str(), plan, "one frame at 60 Hz", frame);
+  }
+  {
+    planning::Setup setup = setupOf(60, 3);
+    setup.stopping = Stopping{};
+    const double plan = medianMs(20, [&](int) { planning::outlookFor(setup); });
+    line("plan with looks, 60 x 3", plan, "one frame at 60 Hz", frame);
+    setup.stopping.reset();
+    setup.lots.push_back({1150, 750, 100});
+    const double three = medianMs(20, [&](int) {
+      planning::outlookFor(setup);
+      planning::recommend(Question::differ, setup);
+    });
+    line("three comparisons, 60 x 3", three, "one frame at 60 Hz", frame);
   }
 
   testing::Folder folder;

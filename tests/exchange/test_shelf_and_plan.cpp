@@ -129,3 +129,47 @@ TEST_CASE("A wrong plan names its field, and neither plan nor shelf is kept") {
   shelf::save(*desk.store, desk.chance, second);
   CHECK(with("rounds", 1).trouble() == Trouble::ambiguous);
 }
+
+TEST_CASE("A plan may hold all that a method has, by the keys of the sealed plan") {
+  Desk desk;
+  put(*desk.store, desk.clock, desk.write(shelfText));
+  const auto drafted = [&](const Json& more) {
+    Json plan = planJson();
+    plan.update(more);
+    return session::draft(*desk.store, planFromFile(*desk.store, desk.clock, desk.chance, desk.write(Json{{"format", "oddglass"}, {"version", 1}, {"plan", plan}}.dump())));
+  };
+  const Draft pair = drafted({{"method", "pair"}, {"attribute", "bitter"}, {"expected", 2}, {"stopping", {{"share_pm", 400}, {"beta_pm", 100}}}, {"evenings", 2}, {"wave", 6}});
+  CHECK(pair.question == Question::more);
+  CHECK(pair.method == Method::pair);
+  CHECK(pair.attribute == "bitter");
+  CHECK(pair.expected == Slot{2});
+  CHECK(pair.stopping == Stopping{400, 100});
+  CHECK(pair.evenings == 2);
+  CHECK(pair.wave == 6);
+  const Draft liked = drafted({{"question", "prefer"}, {"may_have_none", true}, {"lingers", true}});
+  CHECK(liked.method == Method::preference);
+  CHECK(liked.mayHaveNone);
+  CHECK(liked.lingers);
+  const Draft duoTrio = drafted({{"method", "duo-trio"}, {"marked", 1}, {"also_prefer", true}, {"stopping", Json::object()}});
+  CHECK(duoTrio.question == Question::differ);
+  CHECK(duoTrio.marked == Slot{1});
+  CHECK(duoTrio.alsoPrefer);
+  CHECK(duoTrio.stopping == Stopping{});
+  CHECK(drafted({{"question", "more"}}).method == Method::pair);
+
+  const auto refused = [&](const Json& more) {
+    Json plan = planJson();
+    plan.update(more);
+    return desk.refusedPlan(plan).argument();
+  };
+  CHECK(refused({{"method", "quartet"}}) == "plan/method");
+  CHECK(refused({{"attribute", std::string(61, 'x')}}) == "plan/attribute");
+  CHECK(refused({{"expected", 4}}) == "plan/expected");
+  CHECK(refused({{"marked", 3}}) == "plan/marked");
+  CHECK(refused({{"stopping", {{"share_pm", 0}}}}) == "plan/stopping/share_pm");
+  CHECK(refused({{"stopping", {{"beta_pm", 501}}}}) == "plan/stopping/beta_pm");
+  CHECK(refused({{"stopping", {{"alpha_pm", 50}}}}) == "plan/stopping/alpha_pm");
+  CHECK(refused({{"evenings", 7}}) == "plan/evenings");
+  CHECK(refused({{"wave", 61}}) == "plan/wave");
+  CHECK(refused({{"also_prefer", 1}}) == "plan/also_prefer");
+}

@@ -247,6 +247,16 @@ TEST_CASE("what does not go with a method is refused by name") {
       {Method::sameDifferent, [](Draft& draft) { draft.stopping = Stopping{}; }, Trouble::doesNotFit, "stopping"},
       {Method::pair, [](Draft& draft) { draft.sought = Sought::alike, draft.limitPm = 300; }, Trouble::doesNotFit, "seeks"},
       {Method::triangle, [](Draft& draft) { draft.evenings = 2; }, Trouble::outOfRange, "evenings"},
+      {Method::triangle, [](Draft& draft) { draft.expected = Slot{1}; }, Trouble::doesNotFit, "expected"},
+      {Method::triangle, [](Draft& draft) { draft.rounds = 1, draft.stopping = Stopping{}; }, Trouble::doesNotFit, "stopping"},
+      {Method::preference, [](Draft& draft) { draft.rounds = 2, draft.stopping = Stopping{}; }, Trouble::doesNotFit, "stopping"},
+      {Method::triangle, [](Draft& draft) { draft.rounds = 2, draft.cupMl = 10, draft.stopping = Stopping{}, draft.sought = Sought::both, draft.limitPm = 300; }, Trouble::doesNotFit, "seeks"},
+      {Method::preference, [](Draft& draft) { draft.sought = Sought::alike, draft.limitPm = 300; }, Trouble::doesNotFit, "seeks"},
+      {Method::aNotA, [](Draft& draft) { draft.alsoPrefer = true; }, Trouble::doesNotFit, "also_prefer"},
+      {Method::pair, [](Draft& draft) { draft.lots.push_back(draft.lots[0]); }, Trouble::needsThree, "method"},
+      {Method::preference, [](Draft& draft) { draft.lots.push_back(draft.lots[0]); }, Trouble::needsThree, "method"},
+      {Method::tetrad, [](Draft& draft) { draft.lots.push_back(draft.lots[0]); }, Trouble::sameLotTwice, "lots"},
+      {Method::twoOutOfFive, [](Draft& draft) { draft.cupMl = 50; }, Trouble::aboveCeiling, "cup_ml"},
   };
   for (const Case& each : cases) {
     INFO(nameOf(each.method) << ' ' << each.argument);

@@ -1,5 +1,6 @@
 #include "words/denials.h"
 #include "words/plan.h"
+#include "words/recommend.h"
 
 #include <catch2/catch.hpp>
 
@@ -121,3 +122,105 @@ TEST_CASE("what it takes: cups, bottles, minutes, grams, one and many") {
   CHECK_THAT(joined(amountLines(voice, setup, planning::amountsOf(setup), {"a", "b"})), Catch::Contains("No strength is known"));
 }
 
+
+namespace {
+
+const std::vector<Method> everyMethod{Method::triangle, Method::duoTrio, Method::tetrad, Method::twoOutOfFive, Method::pair, Method::threeAfc, Method::sameDifferent, Method::aNotA, Method::preference};
+
+std::vector<std::string> allLines(const Voice& voice, const Setup& setup) {
+  const auto outlook = planning::outlookFor(setup);
+  std::vector<std::string> lines = outlookLines(voice, outlook, setup.sought);
+  lines.push_back(outlookHeadline(voice, outlook, setup.sought));
+  lines.push_back(outlookMethod(voice, outlook, setup.gammaPm));
+  for (const auto rule : outlook.tooSmall) lines.push_back(tooSmallLine(voice, outlook, rule));
+  for (const auto& way : outlook.waysOut) lines.push_back(wayOutLine(voice, way, outlook, setup.sought));
+  for (const std::string& line : amountLines(voice, setup, planning::amountsOf(setup), {"one", "two", "three"})) lines.push_back(line);
+  lines.push_back(outlookPicture(voice, outlook).sentence);
+  return lines;
+}
+
+}  // namespace
+
+TEST_CASE("every method speaks in whole sentences, and alone in the second person") {
+  const Voice voice;
+  for (const Method method : everyMethod)
+    for (const int panel : {0, 2, 5, 6, 13, 24})
+      for (const int rounds : {1, 4})
+        for (const std::size_t lots : {2u, 3u}) {
+          if (lots == 3 && method != Method::triangle && method != Method::tetrad && method != Method::duoTrio) continue;
+          Setup setup = setupOf(panel, rounds);
+          setup.method = method;
+          setup.makers = panel == 0 ? 1 : 0;
+          setup.evenings = rounds > 1 ? 2 : 1;
+          setup.wave = 6;
+          setup.lots.resize(lots, {500, 500, 0});
+          setup.mayHaveNone = method == Method::preference;
+          if (rounds > 1 && lots == 2 && planning::hasGuessing(method) && panel == 6) setup.stopping = Stopping{};
+          for (const std::string& line : allLines(voice, setup)) {
+            INFO(static_cast<int>(method) << ", " << panel << " people, " << rounds << " rounds: " << line);
+            CHECK_FALSE(line.empty());
+            CHECK(forbiddenWordIn(line).empty());
+            CHECK(line.find_first_of("{}%") == std::string::npos);
+            CHECK(line.front() != ' ');
+            if (panel == 0 && line.find("ways") == std::string::npos) CHECK(line.find("in 10 can taste") == std::string::npos);
+          }
+        }
+}
+
+TEST_CASE("a preference: five people cannot settle it, six only by 6 to 0") {
+  const Voice voice;
+  Setup setup = setupOf(5, 1);
+  setup.method = Method::preference;
+  const auto five = planning::outlookFor(setup);
+  CHECK(tooSmallLine(voice, five, planning::TooSmall::practice) == "Five people cannot settle this, whatever they answer.");
+  setup.panel = 6;
+  setup.rounds = 3;
+  const std::string six = joined(outlookLines(voice, planning::outlookFor(setup), Sought::difference));
+  CHECK_THAT(six, Catch::Contains("Only 6 to 0 could show a preference.") && Catch::Contains("they are no more votes") && Catch::Contains("What 3 in 4 prefer would be found"));
+  setup.panel = 12;  // 10 to 2: two-sided p 158/4096
+  CHECK_THAT(joined(outlookLines(voice, planning::outlookFor(setup), Sought::difference)), Catch::Contains("It takes 10 to 2 at least"));
+}
+
+TEST_CASE("three comparisons say what each needs, a plan with looks how it ends") {
+  const Voice voice;
+  Setup setup = setupOf(6, 1);
+  setup.lots.push_back({500, 500, 6});
+  // 6 of 6 at a third of 5 in 100, 5 of 6 at the half and the whole: exact binomial (1/729, 13/729), Holm 1979.
+  CHECK_THAT(joined(outlookLines(voice, planning::outlookFor(setup), Sought::difference)), Catch::Contains("The clearest of the three needs 6 of 6 right answers, then each of the others 5 of 6 right answers."));
+  setup.lots.pop_back();
+  setup.rounds = 4;
+  setup.stopping = Stopping{};
+  const std::string looks = joined(outlookLines(voice, planning::outlookFor(setup), Sought::difference));
+  CHECK_THAT(looks, Catch::Contains("after every 6 tastings") && Catch::Contains("after 24 at the latest") && Catch::Contains("go on or stop"));
+}
+
+TEST_CASE("evenings and waves are said with their cups") {
+  const Voice voice;
+  Setup setup = setupOf(24, 2);
+  setup.evenings = 2;
+  setup.wave = 6;
+  const std::string lines = joined(amountLines(voice, setup, planning::amountsOf(setup), {"one", "two"}));
+  CHECK_THAT(lines, Catch::Contains("Over 2 evenings: on the longest 3 cups a person, 90 mL") && Catch::Contains("In 4 waves of 6: 18 cups on the trays at a time, 540 mL."));
+}
+
+TEST_CASE("each way to ask comes with its reasons, its chance and its price") {
+  const Voice voice;
+  Setup setup = setupOf(6, 1);
+  setup.cupMl = 15;
+  for (const Question question : {Question::differ, Question::more, Question::prefer})
+    for (const auto& choice : planning::recommend(question, setup).choices) {
+      const auto lines = choiceLines(voice, choice, "");
+      CHECK(lines.size() == choice.because.size() + 1);
+      for (const std::string& line : lines) CHECK_FALSE(line.empty());
+      CHECK_THAT(choicePrice(voice, choice), Catch::Contains("mL a person") && Catch::Contains("g of alcohol"));
+      CHECK(choiceChance(voice, choice, Claim::people).find_first_of("{}%") == std::string::npos);
+    }
+  setup.lots.push_back({500, 500, 6});
+  const auto recommendation = planning::recommend(Question::differ, setup);
+  REQUIRE(recommendation.references);
+  const ReferencesWords words = referencesWords(voice, *recommendation.references, Claim::people);
+  REQUIRE(words.ways.size() == 2);
+  CHECK(words.ways[0].isRecommended);
+  CHECK_FALSE(words.ways[1].isRecommended);
+  CHECK_THAT(joined(words.ways[1].lines), Catch::Contains("12 cups, 180 mL a person; 72 cups in all."));  // three tetrads
+}

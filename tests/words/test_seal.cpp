@@ -65,6 +65,63 @@ TEST_CASE("alone it is you") {
   CHECK_THAT(joined(sealPage(voice, f).rule), Catch::Contains("You taste alone, 8 times."));
 }
 
+TEST_CASE("each method promises in its own words") {
+  const Voice voice;
+  SealFacts f = facts();
+  f.method = Method::pair;
+  f.attribute = "bitter";
+  f.expected = Slot{2};
+  f.needed = 13;  // 18 pairs, one-sided at 5 %: ISO 5495:2005
+  CHECK(sealPage(voice, f).question == "Is a bought mead, vintage 2024 more bitter than Heather mead, bottled 14 March?");
+  CHECK_THAT(joined(sealPage(voice, f).rule), Catch::Contains("It is shown to be more bitter from 13 of 18 times on.") && Catch::Contains("Only this direction"));
+  CHECK_THAT(sealPage(voice, f).promises[0], Catch::StartsWith("If it is shown to be more so: "));
+
+  f = facts();
+  f.method = Method::preference;
+  f.needed = 6;  // two-sided, 6 to 0: 2/64
+  f.mayHaveNone = true;
+  CHECK_THAT(sealPage(voice, f).question, Catch::StartsWith("Which do people prefer, "));
+  CHECK_THAT(joined(sealPage(voice, f).rule), Catch::Contains("one vote a person") && Catch::Contains("from 6 votes of 6 for one of them on") && Catch::Contains("No preference"));
+  f.needed.reset();
+  CHECK_THAT(joined(sealPage(voice, f).rule), Catch::Contains("This is practice."));
+
+  f = facts();
+  f.drinks.push_back("a bought mead, vintage 2025");
+  f.rounds = 1;
+  f.needed = 6;
+  f.neededInTurn = {6, 5, 5};  // Holm 1979: 1/729 at a third, 13/729 at a half of 5 %
+  CHECK_THAT(sealPage(voice, f).question, Catch::Contains("pair by pair"));
+  CHECK_THAT(joined(sealPage(voice, f).rule), Catch::Contains("needs 6 of 6 right answers, then each of the others 5 of 6"));
+
+  f = facts();
+  f.needed.reset();
+  f.canShow = true;
+  f.stopping = Stopping{500, 200};
+  CHECK_THAT(joined(sealPage(voice, f).rule), Catch::Contains("after every round of 6 tastings") && Catch::Contains("what half can taste missed about 20 times in 100"));
+
+  f = facts();
+  f.method = Method::aNotA;
+  f.marked = Slot{2};
+  f.needed.reset();
+  f.canShow = true;
+  CHECK_THAT(joined(sealPage(voice, f).rule), Catch::Contains("always holds a bought mead, vintage 2024") && Catch::Contains("more often of the other drink"));
+}
+
+TEST_CASE("the facts of the seal follow from the draft: alone it is one person's tastings that count") {
+  const Voice voice;
+  Draft draft;
+  draft.rounds = 8;
+  planning::Setup setup;
+  setup.makers = 1;
+  setup.rounds = 8;
+  setup.lots.assign(2, {500, 500, 9});
+  const SealFacts f = sealFacts(draft, setup, planning::outlookFor(setup), {"a", "b"}, "");
+  CHECK(f.panel == 1);
+  CHECK(f.makers == 0);
+  CHECK(f.needed == 6);  // 6 of 8 at 5 %: ISO 4120:2021
+  CHECK_THAT(joined(sealPage(voice, f).rule), Catch::Contains("You taste alone, 8 times."));
+}
+
 TEST_CASE("the seal mark goes to other people, and nobody is sent to pour who should not") {
   const Voice voice;
   CHECK_THAT(sealMarkLine(voice, "kapo rilu 7"), Catch::Contains("kapo rilu 7") && Catch::Contains("everybody"));

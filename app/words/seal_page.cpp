@@ -1,0 +1,83 @@
+#include "domain/flight_form.h"
+#include "words/mark.h"
+#include "words/seal_rule.h"
+
+namespace oddglass::words {
+namespace {
+
+std::string drink(const SealFacts& facts, std::size_t index) { return index < facts.drinks.size() ? facts.drinks[index] : std::string(); }
+
+std::string question(const Voice& voice, const SealFacts& facts) {
+  const bool alone = facts.claim == Claim::me;
+  const std::size_t more = facts.expected == Slot{2} ? 1 : 0;
+  const Values drinks{{"one", drink(facts, 0)}, {"other", drink(facts, 1)}, {"all", listed(voice, facts.drinks)}, {"more", facts.attribute},
+                      {"asked", drink(facts, more)}, {"beside", drink(facts, 1 - more)}};
+  if (facts.drinks.size() == 3)
+    return say(voice, alone ? QT_TRANSLATE_NOOP("words", "Can you tell {all} apart, pair by pair?") : QT_TRANSLATE_NOOP("words", "Can anyone tell {all} apart, pair by pair?"), drinks);
+  if (namesAThing(facts.method)) return say(voice, QT_TRANSLATE_NOOP("words", "Is {asked} more {more} than {beside}?"), drinks);
+  if (facts.method == Method::preference)
+    return say(voice, alone ? QT_TRANSLATE_NOOP("words", "Which do you prefer, {one} or {other}?") : QT_TRANSLATE_NOOP("words", "Which do people prefer, {one} or {other}?"), drinks);
+  return say(voice, alone ? QT_TRANSLATE_NOOP("words", "Can you tell {one} from {other}?") : QT_TRANSLATE_NOOP("words", "Can anyone tell {one} from {other}?"), drinks);
+}
+
+}  // namespace
+
+SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const planning::Outlook& outlook, std::vector<std::string> drinks, std::string pourer) {
+  SealFacts facts;
+  facts.drinks = std::move(drinks);
+  facts.method = draft.method;
+  facts.attribute = draft.attribute;
+  facts.expected = draft.expected;
+  facts.marked = draft.marked;
+  facts.mayHaveNone = draft.mayHaveNone;
+  facts.alsoPrefer = draft.alsoPrefer;
+  facts.evenings = draft.evenings;
+  facts.claim = outlook.claim;
+  facts.sought = draft.sought;
+  facts.limitPm = draft.limitPm;
+  facts.alphaPm = draft.alphaPm;
+  facts.panel = outlook.people;
+  facts.makers = setup.panel > 0 ? setup.makers : 0;
+  facts.rounds = draft.rounds;
+  facts.needed = outlook.needed;
+  if (outlook.comparisons > 1) facts.neededInTurn = outlook.neededInTurn;
+  facts.canShow = outlook.canShow;
+  facts.stopping = draft.stopping;
+  if (outlook.alike) facts.alikeAtMost = outlook.alike->largest;
+  facts.pourer = std::move(pourer);
+  facts.promises = draft.promises;
+  return facts;
+}
+
+std::string outcomeIf(const Voice& voice, Outcome outcome, Method method) {
+  const bool prefers = method == Method::preference, more = namesAThing(method);
+  switch (outcome) {
+    case Outcome::shown:
+      return prefers ? say(voice, QT_TRANSLATE_NOOP("words", "If a preference is shown"))
+             : more  ? say(voice, QT_TRANSLATE_NOOP("words", "If it is shown to be more so"))
+                     : say(voice, QT_TRANSLATE_NOOP("words", "If they are told apart"));
+    case Outcome::notShown:
+      return prefers ? say(voice, QT_TRANSLATE_NOOP("words", "If no preference is shown"))
+             : more  ? say(voice, QT_TRANSLATE_NOOP("words", "If that is not shown"))
+                     : say(voice, QT_TRANSLATE_NOOP("words", "If no difference is shown"));
+    case Outcome::alike: return say(voice, QT_TRANSLATE_NOOP("words", "If they come out as alike within the limit"));
+  }
+  return {};
+}
+
+SealPage sealPage(const Voice& voice, const SealFacts& facts) {
+  SealPage page;
+  page.question = question(voice, facts);
+  page.rule = sealRule(voice, facts);
+  for (const Outcome outcome : {Outcome::shown, Outcome::notShown, Outcome::alike}) {
+    if (outcome == Outcome::alike && facts.sought == Sought::difference) continue;
+    const auto words = facts.promises.find(outcome);
+    const bool written = words != facts.promises.end() && !words->second.empty();
+    page.promises.push_back(say(voice, written ? QT_TRANSLATE_NOOP("words", "{if}: {promise}") : QT_TRANSLATE_NOOP("words", "{if}: nothing is promised yet."),
+                                {{"if", outcomeIf(voice, outcome, facts.method)}, {"promise", written ? words->second : std::string()}}));
+  }
+  page.binding = say(voice, QT_TRANSLATE_NOOP("words", "After the seal none of this can be changed, and nobody knows which cup holds what but the pour sheet."));
+  return page;
+}
+
+}  // namespace oddglass::words
