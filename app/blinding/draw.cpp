@@ -1,21 +1,12 @@
 #include "blinding/draw.h"
 
 #include "blinding/codes.h"
-#include "blinding/orders.h"
+#include "blinding/within.h"
 #include "domain/flight_form.h"
-#include "domain/problem.h"
 
 #include <algorithm>
 
 namespace oddglass::blinding {
-namespace {
-
-void needWithin(int value, int low, int high, const char* argument) {
-  if (value < low || value > high)
-    throw Problem(Trouble::outOfRange, argument, {{"text", std::to_string(value)}, {"low", std::to_string(low)}, {"high", std::to_string(high)}});
-}
-
-}  // namespace
 
 Streams streamsFrom(const Seed& seed) { return {Stream(seed, StreamName::orders), Stream(seed, StreamName::codes)}; }
 

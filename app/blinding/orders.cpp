@@ -1,6 +1,7 @@
 #include "blinding/orders.h"
 
-#include "domain/problem.h"
+#include "blinding/within.h"
+#include "domain/names.h"
 #include "stats/design/servings.h"
 
 #include <algorithm>
@@ -12,27 +13,9 @@ namespace {
 
 using Order = std::vector<Slot>;
 
-void needWithin(int value, int low, int high, const char* argument) {
-  if (value < low || value > high)
-    throw Problem(Trouble::outOfRange, argument, {{"text", std::to_string(value)}, {"low", std::to_string(low)}, {"high", std::to_string(high)}});
-}
-
-stats::Serving servingOf(const Deal& deal) {
-  const bool second = deal.expected == Slot{2};
-  switch (deal.method) {
-    case Method::triangle: return stats::Serving::triangle;
-    case Method::duoTrio:
-      if (!deal.marked) return stats::Serving::duoTrio;
-      return *deal.marked == Slot{1} ? stats::Serving::duoTrioAlwaysA : stats::Serving::duoTrioAlwaysB;
-    case Method::tetrad: return stats::Serving::tetrad;
-    case Method::twoOutOfFive: return stats::Serving::twoOutOfFive;
-    case Method::pair: return stats::Serving::pair;
-    case Method::threeAfc: return second ? stats::Serving::threeAfcOfB : stats::Serving::threeAfcOfA;
-    case Method::sameDifferent: return stats::Serving::sameDifferent;
-    case Method::aNotA: return stats::Serving::aNotALearned;
-    case Method::preference: return stats::Serving::preference;
-  }
-  throw Problem(Trouble::doesNotFit, "method");
+const std::vector<stats::CupOrder>& ordersAsSides(const Deal& deal) {
+  const std::optional<stats::Side> marked = deal.marked ? std::optional(deal.marked == Slot{1} ? 1 : 2) : std::nullopt;
+  return stats::served(stats::servingNamed(nameOf(deal.method), marked, deal.expected == Slot{2} ? 2 : 1)).orders;
 }
 
 // Gives each item of a block of `kinds` an index of its own, at random; for all places in turn.
@@ -60,13 +43,10 @@ Order between(const Order& sides, const std::pair<Slot, Slot>& lots) {
 }  // namespace
 
 std::vector<std::vector<Slot>> ordersOf(const Deal& deal) {
-  // What A-not-A teaches is side 1 in the list; where the plan marks the other lot, the two change their names.
-  const bool isSwapped = deal.method == Method::aNotA && deal.marked == Slot{2};
   std::vector<Order> all;
-  for (const stats::CupOrder& sides : stats::served(servingOf(deal)).orders) {
-    Order order;
-    for (stats::Side side : sides) order.push_back(Slot{isSwapped ? 3 - side : side});
-    all.push_back(std::move(order));
+  for (const stats::CupOrder& sides : ordersAsSides(deal)) {
+    Order& order = all.emplace_back();
+    for (stats::Side side : sides) order.push_back(Slot{side});
   }
   return all;
 }
@@ -74,7 +54,7 @@ std::vector<std::vector<Slot>> ordersOf(const Deal& deal) {
 std::vector<FlightOrder> dealOrders(const Deal& deal, Stream& orders) {
   needWithin(deal.places, 1, 999, "places");
   needWithin(deal.rounds, 1, 99, "rounds");
-  needWithin(deal.comparisons == 3 ? 3 : deal.comparisons, 1, deal.comparisons == 3 ? 3 : 1, "comparisons");
+  if (deal.comparisons != 3) needWithin(deal.comparisons, 1, 1, "comparisons");
   needWithin(deal.rounds % deal.comparisons, 0, 0, "rounds");
   const auto all = ordersOf(deal);
   std::vector<FlightOrder> dealt;

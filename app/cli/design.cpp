@@ -27,16 +27,11 @@ struct Blocks {
 
 stats::Serving servingOf(const DesignOptions& options) {
   const std::string& kind = options.kind->text();
-  if (kind == "duo-trio") {
-    const std::string& reference = options.reference->isGiven() ? options.reference->oneOf({"both", "1", "2"}) : "both";
-    return reference == "1" ? stats::Serving::duoTrioAlwaysA : reference == "2" ? stats::Serving::duoTrioAlwaysB : stats::Serving::duoTrio;
-  }
-  if (kind == "three-afc") return options.target->isGiven() && options.target->oneOf({"1", "2"}) == "2" ? stats::Serving::threeAfcOfB : stats::Serving::threeAfcOfA;
-  static const std::map<std::string, stats::Serving> servings{{"triangle", stats::Serving::triangle}, {"tetrad", stats::Serving::tetrad},
-                                                              {"two-out-of-five", stats::Serving::twoOutOfFive}, {"pair", stats::Serving::pair},
-                                                              {"same-different", stats::Serving::sameDifferent}, {"a-not-a", stats::Serving::aNotA},
-                                                              {"preference", stats::Serving::preference}};
-  return servings.at(kind);
+  if (kind == "a-not-a") return stats::Serving::aNotA;
+  std::optional<stats::Side> marked, target;
+  if (kind == "duo-trio" && options.reference->isGiven() && options.reference->oneOf({"both", "1", "2"}) != "both") marked = options.reference->whole(1, 2);
+  if (kind == "three-afc" && options.target->isGiven()) target = options.target->oneOf({"1", "2"}) == "2" ? 2 : 1;
+  return stats::servingNamed(kind, marked, target);
 }
 
 Blocks servedBlocks(const DesignOptions& options) {

@@ -1,6 +1,6 @@
 #include "planning/flight_cups.h"
 
-#include "domain/problem.h"
+#include "domain/names.h"
 #include "planning/alcohol.h"
 #include "stats/design/servings.h"
 
@@ -12,32 +12,18 @@ namespace oddglass::planning {
 
 namespace {
 
-stats::Serving servingOf(const Setup& setup) {
-  switch (setup.method) {
-    case Method::triangle: return stats::Serving::triangle;
-    case Method::duoTrio:
-      if (!setup.marked) return stats::Serving::duoTrio;
-      return *setup.marked == Slot{1} ? stats::Serving::duoTrioAlwaysA : stats::Serving::duoTrioAlwaysB;
-    case Method::tetrad: return stats::Serving::tetrad;
-    case Method::twoOutOfFive: return stats::Serving::twoOutOfFive;
-    case Method::pair: return stats::Serving::pair;
-    case Method::threeAfc: return setup.expected == Slot{2} ? stats::Serving::threeAfcOfB : stats::Serving::threeAfcOfA;
-    case Method::sameDifferent: return stats::Serving::sameDifferent;
-    case Method::aNotA: return stats::Serving::aNotALearned;
-    case Method::preference: return stats::Serving::preference;
-  }
-  throw Problem(Trouble::doesNotFit, "method");
+const std::vector<stats::CupOrder>& ordersAsSides(const Setup& setup) {
+  const std::optional<stats::Side> marked = setup.marked ? std::optional(setup.marked == Slot{1} ? 1 : 2) : std::nullopt;
+  return stats::served(stats::servingNamed(nameOf(setup.method), marked, setup.expected == Slot{2} ? 2 : 1)).orders;
 }
 
 }  // namespace
 
 std::vector<CupsOfOrder> cupsOfOrders(const Setup& setup) {
-  // The learning cup of an A-not-A is lot 1 unless it is said to be lot 2: then the sides change places.
-  const bool turned = setup.method == Method::aNotA && setup.marked == Slot{2};
   std::vector<CupsOfOrder> cups;
-  for (const stats::CupOrder& order : stats::served(servingOf(setup)).orders) {
+  for (const stats::CupOrder& order : ordersAsSides(setup)) {
     CupsOfOrder of{};
-    for (const stats::Side side : order) ++of[static_cast<std::size_t>((side == 1) == turned)];
+    for (const stats::Side side : order) ++of[static_cast<std::size_t>(side - 1)];
     cups.push_back(of);
   }
   return cups;

@@ -42,11 +42,25 @@ Served made(Serving serving) {
     case Serving::sameDifferent: return {0, {{1, 1}, {2, 2}, {1, 2}, {2, 1}}};
     case Serving::aNotA: return {0, {{1}, {2}}};
     case Serving::aNotALearned: return {1, {{1, 1}, {1, 2}}};
+    case Serving::aNotALearnedOfB: return {1, {{2, 2}, {2, 1}}};
   }
   throw BadInput("serving", "unknown");
 }
 
 }  // namespace
+
+Serving servingNamed(std::string_view method, std::optional<Side> marked, std::optional<Side> target) {
+  for (const auto& [name, side] : {std::pair{"marked", marked}, std::pair{"target", target}})
+    if (side && *side != 1 && *side != 2) throw BadInput(name, "must be side 1 or 2");
+  if (method == "duo-trio") return !marked ? Serving::duoTrio : *marked == 1 ? Serving::duoTrioAlwaysA : Serving::duoTrioAlwaysB;
+  if (method == "three-afc") return target == 2 ? Serving::threeAfcOfB : Serving::threeAfcOfA;
+  if (method == "a-not-a") return marked == 2 ? Serving::aNotALearnedOfB : Serving::aNotALearned;
+  static const std::map<std::string_view, Serving> others{{"triangle", Serving::triangle}, {"tetrad", Serving::tetrad}, {"two-out-of-five", Serving::twoOutOfFive},
+                                                          {"pair", Serving::pair}, {"same-different", Serving::sameDifferent}, {"preference", Serving::preference}};
+  const auto found = others.find(method);
+  if (found == others.end()) throw BadInput("method", "unknown");
+  return found->second;
+}
 
 const Served& served(Serving serving) {
   static const std::map<Serving, Served> all = [] {

@@ -2,6 +2,8 @@
 
 #include "stats/designs.h"
 
+#include <optional>
+#include <string_view>
 #include <vector>
 
 namespace oddglass::stats {
@@ -23,6 +25,7 @@ enum class Serving {
   sameDifferent,    ///< two coded cups, alike or not
   aNotA,            ///< one coded cup, A or B
   aNotALearned,     ///< a marked cup of A to learn it, then one coded cup, A or B
+  aNotALearnedOfB,  ///< the same with B in the marked cup
   preference,       ///< one coded cup of each side
 };
 
@@ -37,5 +40,10 @@ struct Served {
 /// preference 2, 3-AFC 3, same-different 4 (AA BB AB BA), A-not-A 2.
 /// Sources: ISO 4120, ISO 10399, ISO 5495 (all orders equally often); by counting for the others.
 const Served& served(Serving serving);
+
+/// The serving of a method by its name ("duo-trio"; "a-not-a" with a cup to learn it). `marked`: the side that stands in the marked cup, where it is
+/// always the same one; A-not-A takes A when it is not given. `target`: the side that a 3-AFC shows once, A when not given. Other methods leave
+/// both aside. BadInput for another name or side.
+Serving servingNamed(std::string_view method, std::optional<Side> marked = std::nullopt, std::optional<Side> target = std::nullopt);
 
 }  // namespace oddglass::stats

@@ -24,7 +24,7 @@ std::string written(const CupOrder& order, int marked) {
 }
 
 constexpr Serving all[]{Serving::triangle, Serving::duoTrio, Serving::duoTrioAlwaysA, Serving::duoTrioAlwaysB, Serving::tetrad, Serving::twoOutOfFive, Serving::pair,
-                        Serving::threeAfcOfA, Serving::threeAfcOfB, Serving::sameDifferent, Serving::aNotA, Serving::aNotALearned, Serving::preference};
+                        Serving::threeAfcOfA, Serving::threeAfcOfB, Serving::sameDifferent, Serving::aNotA, Serving::aNotALearned, Serving::aNotALearnedOfB, Serving::preference};
 
 }  // namespace
 
