@@ -51,8 +51,6 @@ void readAll(Findings& findings, const std::vector<Trial>& trials, const Reveale
   if (findings.verdict == Verdict::none) findings.why = findings.printed().why;
 }
 
-Lots lotsOf(const Plan& plan) { return plan.lots.size() == 2 ? Lots{plan.lots[0].slot, plan.lots[1].slot} : Lots{Slot{1}, Slot{2}}; }
-
 Findings blank(const Plan& plan) {
   Findings findings;
   findings.question = plan.question;

@@ -2,6 +2,7 @@
 
 #include "domain/flight_form.h"
 #include "insight/choices.h"
+#include "stats/multiple/adjust.h"
 
 #include <algorithm>
 
@@ -14,30 +15,8 @@ Reading readTrials(const std::vector<Trial>& trials, const Plan& plan, const Oth
 }
 
 double holm(double p, std::vector<double> others) {
-  others.push_back(p);
-  std::ranges::sort(others);
-  double adjusted = 0.0;
-  for (std::size_t i = 0; i < others.size(); ++i) {
-    adjusted = std::max(adjusted, static_cast<double>(others.size() - i) * others[i]);
-    if (others[i] >= p) break;
-  }
-  return std::min(1.0, adjusted);
-}
-
-Verdict weaker(Verdict a, Verdict b) {
-  const auto rank = [](Verdict verdict) {
-    switch (verdict) {
-      case Verdict::none: return 0;
-      case Verdict::notShown: return 1;
-      case Verdict::shown:
-      case Verdict::alike: return 2;
-      case Verdict::both: return 3;
-    }
-    return 0;
-  };
-  if (a == b) return a;
-  if (rank(a) == rank(b)) return Verdict::notShown;
-  return rank(a) < rank(b) ? a : b;
+  others.insert(others.begin(), p);
+  return stats::adjustHolm(others).front();
 }
 
 bool contradict(const Reading& a, const Reading& b) {

@@ -1,5 +1,4 @@
 #include "insight/choices.h"
-#include "stats/psychometric.h"
 #include "stats/sequential/sprt.h"
 
 #include <algorithm>
@@ -7,9 +6,6 @@
 namespace oddglass::insight {
 
 namespace {
-
-// A share of everybody would leave a wrong answer without any chance at all; the lines need one.
-constexpr double almostCertain = 1.0 - 1e-9;
 
 Decision decisionOf(stats::SequentialVerdict verdict) {
   switch (verdict) {
@@ -25,15 +21,12 @@ Decision decisionOf(stats::SequentialVerdict verdict) {
 
 Reading readSequential(const std::vector<Trial>& trials, const Plan& plan) {
   const auto method = statsMethod(plan.method);
-  const double guess = stats::guessing(method);
-  const auto lines = stats::linesOf({guess, std::min(almostCertain, stats::rightAnswersOfShare(method, plan.stopping->sharePm / 1000.0)),
-                                     plan.alphaPm / 1000.0, plan.stopping->betaPm / 1000.0});
+  const auto lines = stats::linesOfShare(method, plan.stopping->sharePm / 1000.0, plan.alphaPm / 1000.0, plan.stopping->betaPm / 1000.0);
   Reading reading;
   reading.trials = static_cast<int>(trials.size());
   reading.right = static_cast<int>(std::ranges::count_if(trials, &Trial::right));
-  const auto people = countsByPerson(trials);
-  reading.people = static_cast<int>(people.size());
-  reading.expected = guess * reading.trials;
+  reading.people = static_cast<int>(countsByPerson(trials).size());
+  reading.expected = stats::guessing(method) * reading.trials;
   reading.pValue.reset();
   Sequential sequential;
   sequential.decision = decisionOf(stats::verdictAt(lines, reading.right, reading.trials));

@@ -63,6 +63,8 @@ Tasted<Flight> sorted(const std::vector<Flight>& flights, const RevealedSession&
 
 }  // namespace
 
+std::pair<Slot, Slot> lotsOf(const Plan& plan) { return plan.lots.size() == 2 ? std::pair{plan.lots[0].slot, plan.lots[1].slot} : std::pair{Slot{1}, Slot{2}}; }
+
 Tasted<PanelFlight> panelTasted(const RevealedSession& session, std::optional<std::pair<Slot, Slot>> lots) { return sorted(session.panel, session, lots); }
 
 Tasted<MakerFlight> makersTasted(const RevealedSession& session, std::optional<std::pair<Slot, Slot>> lots) { return sorted(session.makers, session, lots); }

@@ -36,6 +36,9 @@ struct Tasted {
   int voided = 0;             ///< set aside, or no flight of the method as poured
 };
 
+/// The two lots of a plan, in its order; of a plan of three, or without lots, slots 1 and 2.
+std::pair<Slot, Slot> lotsOf(const Plan& plan);
+
 /// Sorts the panel's flights. People whose answers were erased are left out altogether. With `lots` only the flights that compare this pair
 /// are taken: by what was poured where they count, by what was drawn else.
 Tasted<PanelFlight> panelTasted(const RevealedSession& session, std::optional<std::pair<Slot, Slot>> lots = std::nullopt);

@@ -85,9 +85,8 @@ std::optional<Liking> likingOf(const std::vector<Trial>& trials, const Plan& pla
 
 Reading readVotes(const std::vector<Trial>& trials, const Plan& plan) {
   const double alpha = plan.alphaPm / 1000.0;
-  const std::pair lots = plan.lots.size() == 2 ? std::pair(plan.lots[0].slot, plan.lots[1].slot) : std::pair(Slot{1}, Slot{2});
   Reading reading;
-  const Votes votes = votesOf(trials, lots, plan.claim == Claim::me, alpha);
+  const Votes votes = votesOf(trials, lotsOf(plan), plan.claim == Claim::me, alpha);
   reading.votes = votes;
   reading.people = static_cast<int>(countsByPerson(trials).size());
   reading.trials = votes.cast();

@@ -15,17 +15,7 @@ ShareOf shareMeantBy(Method method) {
 bool hasGuessing(Method method) { return formOf(method).hasRight && !formOf(method).saysSame; }
 
 stats::Method statsMethod(Method method) {
-  switch (method) {
-    case Method::triangle: return stats::Method::triangle;
-    case Method::duoTrio: return stats::Method::duoTrio;
-    case Method::tetrad: return stats::Method::tetrad;
-    case Method::twoOutOfFive: return stats::Method::twoOutOfFive;
-    case Method::pair: return stats::Method::pair;
-    case Method::threeAfc: return stats::Method::threeAfc;
-    case Method::preference: return stats::Method::preference;
-    case Method::sameDifferent:
-    case Method::aNotA: break;
-  }
+  if (!formOf(method).saysSame) return stats::methodNamed(nameOf(method));
   throw Problem(Trouble::doesNotFit, "method", {{"what", std::string(nameOf(method))}});
 }
 

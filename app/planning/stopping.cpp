@@ -4,22 +4,15 @@
 #include "stats/psychometric.h"
 #include "stats/sequential/sprt.h"
 
-#include <algorithm>
-
 namespace oddglass::planning {
 
 namespace {
-
-// A share of all people leaves no room for one wrong answer; the lines need a chance below 1.
-constexpr double nearlyAlways = 1.0 - 1e-9;
 
 stats::SequentialLines linesFor(Method method, const Stopping& stopping, int alphaPm) {
   requireWithin("share_pm", stopping.sharePm, 1, 1000);
   requireWithin("beta_pm", stopping.betaPm, 1, 500);
   requireWithin("alpha_pm", alphaPm, 1, 200);
-  const stats::Method named = statsMethod(method);
-  const double told = std::min(nearlyAlways, stats::rightAnswersOfShare(named, stopping.sharePm / 1000.0));
-  return stats::linesOf({stats::guessing(named), told, alphaPm / 1000.0, stopping.betaPm / 1000.0});
+  return stats::linesOfShare(statsMethod(method), stopping.sharePm / 1000.0, alphaPm / 1000.0, stopping.betaPm / 1000.0);
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "stats/sequential/sprt.h"
 
 #include "stats/check.h"
+#include "stats/psychometric.h"
 
 #include <algorithm>
 #include <cmath>
@@ -52,6 +53,11 @@ SequentialLines linesOf(const SequentialPlan& plan) {
   if (!std::isfinite(lines.slope) || !std::isfinite(lines.acceptIntercept) || !std::isfinite(lines.rejectIntercept) || !(lines.rejectIntercept < 1e9) || !(lines.acceptIntercept > -1e9))
     throw BadInput("p1", "is too close to guessing");
   return lines;
+}
+
+SequentialLines linesOfShare(Method method, double share, double alpha, double beta) {
+  constexpr double almostAlways = 1.0 - 1e-9;
+  return linesOf({guessing(method), std::min(almostAlways, rightAnswersOfShare(method, share)), alpha, beta});
 }
 
 SequentialVerdict verdictAt(const SequentialLines& lines, int right, int trials) {

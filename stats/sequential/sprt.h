@@ -1,5 +1,6 @@
 #pragma once
 
+#include "stats/methods.h"
 #include "stats/reason.h"
 
 #include <optional>
@@ -25,6 +26,10 @@ struct SequentialLines {
 
 /// Wald's sequential probability ratio test. Source: Wald 1947, Sequential Analysis, chapter 5; ISO 16820:2019.
 SequentialLines linesOf(const SequentialPlan& plan);
+
+/// The lines of guessing against a share (above 0, at most 1) of people who can tell. A share of all people would leave a wrong answer no chance at all,
+/// and the lines need one: then a right answer is taken to come all but 1e-9 of the time. BadInput as for `linesOf`.
+SequentialLines linesOfShare(Method method, double share, double alpha, double beta);
 
 /// Where a plan stands. `undecided`: the trials that were allowed are used up between the lines.
 enum class SequentialVerdict { goOn, difference, none, undecided };
