@@ -28,10 +28,10 @@ bool isPreference(const planning::Outlook& outlook) { return outlook.shareOf == 
 
 std::string alikeLine(const Voice& voice, const planning::Outlook& outlook) {
   const planning::AlikeOutlook& alike = *outlook.alike;
-  Values values{{"limit", shareLimit(voice, alike.limitPm)}, {"often", roughlyOften(voice, alike.chance)}};
+  Values values{{"limit", shareLimit(voice, alike.limitPm)}, {"often", roughlyOften(voice, alike.chance)}, {"nobody", ifNobodyTells(voice, outlook.claim)}};
   if (!alike.largest) return say(voice, QT_TRANSLATE_NOOP("words", "So few tastings cannot come out as alike within {limit}, whatever is answered."), values);
-  return sayCount(voice, QT_TRANSLATE_NOOP("words", "Alike within {limit} takes no more than 1 right answer. With nothing to taste it would come out {often}."),
-                  QT_TRANSLATE_NOOP("words", "Alike within {limit} takes no more than {n} right answers. With nothing to taste it would come out {often}."), *alike.largest, values);
+  return sayCount(voice, QT_TRANSLATE_NOOP("words", "Alike within {limit} takes no more than 1 right answer. It would come out like that {often} {nobody}."),
+                  QT_TRANSLATE_NOOP("words", "Alike within {limit} takes no more than {n} right answers. It would come out like that {often} {nobody}."), *alike.largest, values);
 }
 
 std::vector<std::string> neededLines(const Voice& voice, const planning::Outlook& outlook) {
@@ -54,9 +54,9 @@ std::vector<std::string> sequentialLines(const Voice& voice, const planning::Out
   const Values values{{"every", whole(voice, looks.every)}, {"last", whole(voice, looks.last)}, {"what", canTaste(voice, outlook.claim, looks.sharePm)},
                       {"short", about(looks.nobody.expectedTrials)}, {"long", about(looks.share.expectedTrials)},
                       {"none", roughlyOften(voice, looks.nobody.none)}, {"shown", roughlyOften(voice, looks.share.difference)},
-                      {"open", timesIn(voice, std::max(looks.nobody.undecided, looks.share.undecided))}};
+                      {"nobody", ifNobodyTells(voice, outlook.claim)}, {"open", timesIn(voice, std::max(looks.nobody.undecided, looks.share.undecided))}};
   return {say(voice, QT_TRANSLATE_NOOP("words", "Looked at after every {every} tastings, for go on or stop only; it ends after {last} at the latest."), values),
-          say(voice, QT_TRANSLATE_NOOP("words", "With nothing to taste it takes about {short} and stops with no difference shown {none}."), values),
+          say(voice, QT_TRANSLATE_NOOP("words", "It takes about {short} and stops with no difference shown {none} {nobody}."), values),
           say(voice, QT_TRANSLATE_NOOP("words", "With what {what} it takes about {long} and shows a difference {shown}."), values),
           say(voice, QT_TRANSLATE_NOOP("words", "It may still be undecided at the end, at most {open}."), values)};
 }
@@ -76,6 +76,10 @@ std::string canTaste(const Voice& voice, Claim claim, int sharePm) {
   return say(voice, QT_TRANSLATE_NOOP("words", "{share} can taste"), {{"share", shareLimit(voice, sharePm)}});
 }
 
+std::string ifNobodyTells(const Voice& voice, Claim claim) {
+  return claim == Claim::me ? say(voice, QT_TRANSLATE_NOOP("words", "if you cannot tell them apart")) : say(voice, QT_TRANSLATE_NOOP("words", "if nobody can tell them apart"));
+}
+
 std::string whatIsFound(const Voice& voice, const planning::Outlook& outlook, int sharePm) {
   const Values values{{"share", shareLimit(voice, sharePm)}, {"often", timesLimit(voice, sharePm)}, {"what", canTaste(voice, outlook.claim, sharePm)}};
   switch (outlook.shareOf) {
@@ -90,13 +94,13 @@ std::string whatIsFound(const Voice& voice, const planning::Outlook& outlook, in
 
 std::string outlookHeadline(const Voice& voice, const planning::Outlook& outlook, Sought sought) {
   if (outlook.people == 0) return say(voice, QT_TRANSLATE_NOOP("words", "Nobody counts yet. Add at least one person who did not make it, or taste alone."));
-  Values values{{"who", whoOften(voice, outlook)}, {"what", whatIsFound(voice, outlook, planning::halfOf(outlook.method))}};
+  Values values{{"who", whoOften(voice, outlook)}, {"what", whatIsFound(voice, outlook, planning::halfOf(outlook.method))}, {"nobody", ifNobodyTells(voice, outlook.claim)}};
   const char* source = nullptr;
   if (sought == Sought::alike) {
     values["often"] = roughlyOften(voice, outlook.alike ? outlook.alike->chance : 0.0);
     source = !outlook.alike                ? QT_TRANSLATE_NOOP("words", "Set the limit: how few may still taste it?")
              : !outlook.alike->largest     ? QT_TRANSLATE_NOOP("words", "{who} cannot show that two drinks are alike.")
-                                           : QT_TRANSLATE_NOOP("words", "With nothing to taste, {who} would show it {often}.");
+                                           : QT_TRANSLATE_NOOP("words", "{who} would show it {often} {nobody}.");
   } else {
     const double chance = outlook.half().chance;
     const bool found = chance >= 0.5;
@@ -147,7 +151,7 @@ std::string tooSmallLine(const Voice& voice, const planning::Outlook& outlook, p
       return capitalised(say(voice, QT_TRANSLATE_NOOP("words", "{what} would be missed {missed}. You may go on; this stays in the report."),
                              {{"missed", roughlyMissed(voice, outlook.half().chance)}, {"what", whatIsFound(voice, outlook, planning::halfOf(outlook.method))}}));
     case planning::TooSmall::alikeUnlikely:
-      return say(voice, QT_TRANSLATE_NOOP("words", "Likely to end in “not shown”, even with nothing to taste. You may go on; this stays in the report."));
+      return say(voice, QT_TRANSLATE_NOOP("words", "Likely to end in “not shown”, even {nobody}. You may go on; this stays in the report."), {{"nobody", ifNobodyTells(voice, outlook.claim)}});
     case planning::TooSmall::limitTooWide:
       return say(voice, QT_TRANSLATE_NOOP("words", "Half the room tasting it is not alike. Set a limit of half the people or fewer."));
     case planning::TooSmall::fewFriends:

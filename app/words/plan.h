@@ -45,6 +45,9 @@ OutlookPicture outlookPicture(const Voice& voice, const planning::Outlook& outlo
 /// "half can taste", "3 in 10 can taste"; alone "you can taste half the time".
 std::string canTaste(const Voice& voice, Claim claim, int sharePm);
 
+/// "if nobody can tell them apart"; alone "if you cannot tell them apart".
+std::string ifNobodyTells(const Voice& voice, Claim claim);
+
 /// What would be found, after its method: "what half can taste", "what half can pick out of three cups", "what 3 in 4 prefer".
 std::string whatIsFound(const Voice& voice, const planning::Outlook& outlook, int sharePm);
 

@@ -9,7 +9,8 @@ namespace {
 /// What a way brings: "What half can taste would be found about 3 times in 4."
 std::string gain(const Voice& voice, const planning::WayOut& way, const planning::Outlook& now, Sought sought) {
   if (sought == Sought::alike)
-    return way.chanceAlike ? say(voice, QT_TRANSLATE_NOOP("words", "With nothing to taste it would come out as alike {often}."), {{"often", roughlyOften(voice, *way.chanceAlike)}}) : std::string();
+    return way.chanceAlike ? say(voice, QT_TRANSLATE_NOOP("words", "It would come out as alike within the limit {often} {nobody}."),
+                                 {{"often", roughlyOften(voice, *way.chanceAlike)}, {"nobody", ifNobodyTells(voice, now.claim)}}) : std::string();
   if (!way.chanceHalf) return {};
   return capitalised(say(voice, QT_TRANSLATE_NOOP("words", "{what} would be found {often}."),
                          {{"what", whatIsFound(voice, now, planning::halfOf(now.method))}, {"often", roughlyOften(voice, *way.chanceHalf)}}));
