@@ -29,6 +29,9 @@ constexpr FlightForm formOf(Method method) {
   return {};
 }
 
+/// True for the methods whose answers are right or wrong against a guessing chance: all but preference, same-different and A-not-A.
+constexpr bool hasGuessing(Method method) { return formOf(method).hasRight && !formOf(method).saysSame; }
+
 /// True where one named thing is compared, and so a lot has to be expected to have more of it.
 constexpr bool namesAThing(Method method) { return method == Method::pair || method == Method::threeAfc; }
 
@@ -37,6 +40,12 @@ constexpr bool comparesThree(Method method) { return method == Method::triangle 
 
 /// True where a preference may be asked after the choice.
 constexpr bool mayAlsoPrefer(Method method) { return formOf(method).hasRight && formOf(method).picks > 0; }
+
+/// True where a verdict of alike may be sought: few right answers must say something, so not where one direction only is asked about.
+constexpr bool mayBeAlike(Method method) { return hasGuessing(method) && !namesAThing(method); }
+
+/// True where a plan may be looked at after whole rounds: two lots, and a guessing chance to compare with.
+constexpr bool mayStopEarly(Method method, std::size_t lots) { return hasGuessing(method) && comparisonsOf(lots) == 1; }
 
 /// The questions of a sheet, in their order, numbered from 1: the choice, sureness, how they knew, what was liked better, a comment.
 std::vector<SheetItem> sheetOf(Method method, bool mayHaveNone, bool alsoPrefer);

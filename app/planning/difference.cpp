@@ -1,6 +1,5 @@
 #include "planning/difference.h"
 
-#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "stats/psychometric.h"
@@ -11,8 +10,6 @@ ShareOf shareMeantBy(Method method) {
   if (!formOf(method).hasRight) return ShareOf::preferring;
   return hasGuessing(method) ? ShareOf::able : ShareOf::ableInTriangle;
 }
-
-bool hasGuessing(Method method) { return formOf(method).hasRight && !formOf(method).saysSame; }
 
 stats::Method statsMethod(Method method) {
   if (!formOf(method).saysSame) return stats::methodNamed(nameOf(method));

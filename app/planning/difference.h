@@ -1,6 +1,6 @@
 #pragma once
 
-#include "domain/plan.h"
+#include "domain/flight_form.h"
 #include "stats/methods.h"
 
 #include <optional>
@@ -14,9 +14,6 @@ enum class ShareOf {
   preferring,      ///< who prefer one and the same of the two
 };
 ShareOf shareMeantBy(Method method);
-
-/// True for the methods whose answers are counted right or wrong against a guessing chance: all but preference, same-different and A-not-A.
-bool hasGuessing(Method method);
 
 /// The method as the statistics name it. Problem(doesNotFit) for those that have no guessing chance; preference is there.
 stats::Method statsMethod(Method method);

@@ -240,8 +240,8 @@ void requireExtras(const DraftFacts& facts) {
   if (draft.marked && (!form.hasMarked || isComparison)) refuse("marked");
   if (draft.alsoPrefer && !mayAlsoPrefer(draft.method)) refuse("also_prefer");
   if (draft.mayHaveNone && form.hasRight && !draft.alsoPrefer) refuse("may_have_none");
-  if (draft.stopping && (!form.hasRight || form.saysSame || isComparison || draft.rounds < 2)) refuse("stopping");
-  if (draft.sought != Sought::difference && (draft.stopping || !form.hasRight || form.saysSame || namesAThing(draft.method))) refuse("seeks");
+  if (draft.stopping && (!mayStopEarly(draft.method, facts.lots.size()) || draft.rounds < 2)) refuse("stopping");
+  if (draft.sought != Sought::difference && (draft.stopping || !mayBeAlike(draft.method))) refuse("seeks");
   if (draft.evenings > draft.rounds) throw Problem(Trouble::outOfRange, "evenings", {{"text", text(draft.evenings)}, {"low", "1"}, {"high", text(draft.rounds)}});
 }
 

@@ -199,7 +199,7 @@ bool areExtrasPossible(const Plan& plan) {
   const bool asksMore = namesAThing(plan.method);
   return asksMore == !plan.attribute.empty() && asksMore == plan.expected.has_value() && isLine(plan.attribute, 60) && isLot(plan.expected) && isLot(plan.marked) &&
          (!plan.marked || form.hasMarked) && (plan.method != Method::aNotA || plan.marked) && (!plan.mayHaveNone || !form.hasRight || plan.alsoPrefer) &&
-         (!plan.alsoPrefer || mayAlsoPrefer(plan.method)) && (!plan.stopping || (form.hasRight && !form.saysSame && plan.comparisons() == 1 && plan.rounds >= 2 &&
+         (!plan.alsoPrefer || mayAlsoPrefer(plan.method)) && (!plan.stopping || (mayStopEarly(plan.method, plan.lots.size()) && plan.rounds >= 2 &&
          plan.stopping->sharePm >= 1 && plan.stopping->sharePm <= 1000 && plan.stopping->betaPm >= 10 && plan.stopping->betaPm <= 500)) &&
          plan.evenings >= 1 && plan.evenings <= 6 && plan.wave >= 0 && plan.wave <= 999;
 }

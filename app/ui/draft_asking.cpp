@@ -12,14 +12,6 @@
 #include <algorithm>
 
 namespace oddglass::ui {
-namespace {
-
-bool mayStopEarly(const Draft& draft) {
-  const FlightForm form = formOf(draft.method);
-  return form.hasRight && !form.saysSame && comparisonsOf(draft.lots.size()) == 1 && draft.rounds >= 2;
-}
-
-}  // namespace
 
 // Leaves out of the draft what does not go with its question and method, and fills in what they need.
 void DraftModel::fitToMethod() {
@@ -41,12 +33,15 @@ void DraftModel::fitToMethod() {
   else if (m_draft.method == Method::aNotA && !m_draft.marked) m_draft.marked = Slot{3 - own().value};
   if (!mayAlsoPrefer(m_draft.method) || m_draft.lots.size() == 3) m_draft.alsoPrefer = false;
   if (form.hasRight && !m_draft.alsoPrefer) m_draft.mayHaveNone = false;
-  if (!mayStopEarly(m_draft)) m_draft.stopping.reset();
-  if (!form.hasRight || form.saysSame || namesAThing(m_draft.method)) {
+  if (!mayStopEarly(m_draft.method, m_draft.lots.size()) || m_draft.rounds < 2) m_draft.stopping.reset();
+  if (!mayBeAlike(m_draft.method) || m_draft.stopping) {
     m_draft.sought = Sought::difference;
     m_draft.limitPm.reset();
   }
-  m_draft.evenings = std::min(m_draft.evenings, m_draft.rounds);
+  if (m_draft.evenings > m_draft.rounds) {
+    m_draft.evenings = m_draft.rounds;
+    m_evenings = QString::number(m_draft.evenings);
+  }
 }
 
 void DraftModel::chooseQuestion(int index) {
@@ -56,14 +51,12 @@ void DraftModel::chooseQuestion(int index) {
   m_draft.methodChosen = false;
   m_draft.method = question == Question::differ ? Method::triangle : question == Question::more ? Method::pair : Method::preference;
   m_draft.mayHaveNone = question == Question::prefer;
-  fitToMethod();
   keep();
 }
 
 void DraftModel::chooseMethod(int row) {
   m_draft.method = m_methodValues.at(static_cast<std::size_t>(row));
   m_draft.methodChosen = true;
-  fitToMethod();
   keep();
 }
 
@@ -86,7 +79,6 @@ void DraftModel::setAttribute(const QString& text) {
 
 void DraftModel::tickAlsoPrefer() {
   m_draft.alsoPrefer = !m_draft.alsoPrefer;
-  fitToMethod();
   keep();
 }
 
@@ -137,7 +129,8 @@ void DraftModel::showAsking() {
   for (std::size_t i = 0; i < m_facts.lots.size() && i < 2; ++i)
     m_lotChoices << tr("%1, %2").arg(shown(m_facts.lots[i].lot.beverageName), shown(m_facts.lots[i].lot.lotName));
   m_expected = m_draft.expected ? m_draft.expected->value - 1 : -1;
-  m_mayBeAlike = form.hasRight && !form.saysSame && !namesAThing(m_draft.method);
+  m_namesThing = namesAThing(m_draft.method);
+  m_mayBeAlike = mayBeAlike(m_draft.method) && !m_draft.stopping;
   m_asksLiking = !form.hasRight;
   m_mayAlsoPrefer = m_draft.question != Question::prefer && mayAlsoPrefer(m_draft.method) && m_draft.lots.size() == 2;
   m_alsoPrefer = m_draft.alsoPrefer;
@@ -146,7 +139,7 @@ void DraftModel::showAsking() {
   m_markedChoices = m_lotChoices;
   if (m_draft.method != Method::aNotA) m_markedChoices << tr("either, drawn");
   m_marked = m_draft.marked ? m_draft.marked->value - 1 : 2;
-  m_mayStopEarly = mayStopEarly(m_draft);
+  m_mayStopEarly = mayStopEarly(m_draft.method, m_draft.lots.size()) && m_draft.rounds >= 2;
   m_stopsEarly = m_draft.stopping.has_value();
   switch (m_draft.question) {
     case Question::differ: m_outcomeLabels = {tr("If they are told apart"), tr("If no difference is shown")}; break;

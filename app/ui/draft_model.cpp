@@ -7,6 +7,7 @@
 #include "shelf/people.h"
 #include "ui/beverage_model.h"
 #include "ui/voice.h"
+#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "words/method.h"
 #include "words/numbers.h"
@@ -108,6 +109,7 @@ void DraftModel::load() {
 
 // What stands here is newer than what the store gives back, and texts are typed with blanks that the store takes away: they are not read back.
 void DraftModel::keep() {
+  fitToMethod();
   settle();
   askNewest(m_lane, [draft = m_draft](Cellar& cellar, const std::stop_token&) {
     session::saveDraft(cellar.store(), cellar.clock, draft);
@@ -131,7 +133,7 @@ void DraftModel::take(Read read) {
   showLots();
   showTasters();
   showPourers();
-  m_notYet = m_draft.question == Question::more && m_draft.attribute.empty() ? tr("Say what one of them has more of.")
+  m_notYet = namesAThing(m_draft.method) && m_draft.attribute.empty() ? tr("Say what one of them has more of.")
              : m_draft.lots.size() < 2 ? tr("A comparison needs a second drink. Tick two of them.")
              : m_draft.tasters.empty() ? tr("Tick at least one person who tastes.")
                                        : QString();
@@ -190,7 +192,6 @@ void DraftModel::tickLot(int row) {
     m_draft.lots.push_back(lot);
   }
   m_draft.expected.reset();
-  fitToMethod();
   showLots();
   keep();
 }

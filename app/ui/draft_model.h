@@ -51,6 +51,7 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString attribute READ attribute WRITE setAttribute NOTIFY changed)
   Q_PROPERTY(QStringList lotChoices MEMBER m_lotChoices NOTIFY changed)
   Q_PROPERTY(int expected MEMBER m_expected NOTIFY changed)
+  Q_PROPERTY(bool namesThing MEMBER m_namesThing NOTIFY changed)
   Q_PROPERTY(bool mayBeAlike MEMBER m_mayBeAlike NOTIFY changed)
   Q_PROPERTY(bool asksLiking MEMBER m_asksLiking NOTIFY changed)
   Q_PROPERTY(bool mayAlsoPrefer MEMBER m_mayAlsoPrefer NOTIFY changed)
@@ -200,7 +201,7 @@ private:
   QStringList m_questions, m_lotChoices, m_outcomeLabels, m_markedChoices;
   QString m_questionHeadline, m_questionLead, m_lotsLabel, m_evenings, m_wave;
   int m_question = 0, m_expected = -1, m_marked = -1;
-  bool m_mayBeAlike = true, m_asksLiking = false, m_mayAlsoPrefer = false, m_alsoPrefer = false, m_mayHaveNone = false, m_hasMarked = false;
+  bool m_namesThing = false, m_mayBeAlike = true, m_asksLiking = false, m_mayAlsoPrefer = false, m_alsoPrefer = false, m_mayHaveNone = false, m_hasMarked = false;
   bool m_mayStopEarly = false, m_stopsEarly = false;
   Rows m_lots, m_tasters, m_ways, m_methods;
   Lane m_lane;

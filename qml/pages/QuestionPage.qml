@@ -37,7 +37,7 @@ PageFrame {
     Field {
         objectName: "attribute"
         width: Math.min(parent.width, 360)
-        visible: root.model.question === 1
+        visible: root.model.namesThing
         label: qsTr("More what? One thing in a word or two, such as bitter, sweet or sour")
         text: root.model.attribute
         error: root.model.wrongField === "attribute" ? root.model.wrong : ""
@@ -83,7 +83,7 @@ PageFrame {
     ChoiceRow {
         objectName: "expected"
         width: parent.width
-        visible: root.model.question === 1 && root.model.lotChoices.length === 2
+        visible: root.model.namesThing && root.model.lotChoices.length === 2
         label: qsTr("Of which one do you expect more? Only that direction is tested.")
         options: root.model.lotChoices
         current: root.model.expected

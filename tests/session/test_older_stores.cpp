@@ -1,0 +1,85 @@
+#include "answers.h"
+#include "cellar.h"
+#include "domain/state.h"
+#include "session/ending.h"
+#include "session/look.h"
+#include "session/record.h"
+#include "store/keep.h"
+#include "store/migrate.h"
+#include "tasting/board.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <fstream>
+#include <set>
+#include <sstream>
+
+using namespace oddglass;
+using testing::Cellar;
+
+namespace {
+
+/// Puts a store of an older version at the cellar's file, as that version wrote it (a dump of its tables and triggers).
+void layDown(const Cellar& cellar, const std::string& name, int version) {
+  std::ifstream in(std::string(TEST_DATA) + "/stores/" + name);
+  REQUIRE(in.good());
+  std::ostringstream dump;
+  dump << in.rdbuf();
+  SQLite::Database db(cellar.file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+  db.exec(dump.str());
+  db.exec("PRAGMA application_id = " + std::to_string(store::applicationId));
+  db.exec("PRAGMA user_version = " + std::to_string(version));
+}
+
+std::set<std::string> namesOf(store::Store& store, const char* type) {
+  std::set<std::string> names;
+  SQLite::Statement rows(store.db(), "SELECT name FROM sqlite_schema WHERE type = ?");
+  rows.bind(1, type);
+  while (rows.executeStep()) names.insert(rows.getColumn(0).getString());
+  return names;
+}
+
+}  // namespace
+
+TEST_CASE("a store of version 1 is brought up with all it holds, and its evening goes on") {
+  Cellar cellar;
+  layDown(cellar, "version_1.sql", 1);
+  const auto store = cellar.open();
+  CHECK(store::versionOf(store->db()) == store::newestVersion());
+  const auto copies = store::backups(*store);
+  REQUIRE(copies.size() == 1);
+  CHECK(copies[0].reason == store::BackupReason::beforeMigration);
+
+  // Nothing that guards the file was lost on the way, and the steps that may be taken are today's.
+  Cellar another;
+  const auto fresh = another.open();
+  for (const char* type : {"table", "trigger", "view", "index"}) CHECK(namesOf(*store, type) == namesOf(*fresh, type));
+  SQLite::Statement steps(store->db(), "SELECT count(*) FROM transition");
+  steps.executeStep();
+  CHECK(steps.getColumn(0).getInt() == static_cast<int>(transitions().size()));
+
+  const auto all = session::sessions(*store);
+  REQUIRE(all.size() == 2);
+  for (const auto& each : all) {
+    INFO(each.title);
+    CHECK(session::verify(*store, each.id).holds());
+  }
+  const auto over = std::ranges::find(all, State::revealed, &session::SessionLine::state), open = std::ranges::find(all, State::tasting, &session::SessionLine::state);
+  REQUIRE(over != all.end());
+  REQUIRE(open != all.end());
+  CHECK(session::revealed(*store, over->id).panel.size() == 8);
+
+  // The seat that was taken and the answer that was locked are there; the next flight can be tasted, and the key opens.
+  CHECK(tasting::board(*store, open->id).locked == 1);
+  const auto flight = tasting::nextFlight(*store, open->id, {1}).value();
+  CHECK(flight.round == Round{2});
+  CHECK(flight.method == Method::triangle);
+  tasting::begin(*store, cellar.clock, open->id, {1}, flight.round);
+  tasting::HandIn in{{1}, flight.round, {}, tasting::Via::device, {{{1}, flight.cups[0].code.value, {}}, {{2}, 3, {}}, {{3}, 1, {}}}};
+  cellar.chance.fill(in.clientId);
+  tasting::handIn(*store, cellar.clock, cellar.chance, open->id, in);
+  session::close(*store, cellar.clock, open->id);
+  CHECK(session::reveal(*store, cellar.clock, open->id).commitmentHolds);
+  CHECK(session::verify(*store, open->id).holds());
+  CHECK(session::revealed(*store, open->id).panel.size() == 2);
+}
