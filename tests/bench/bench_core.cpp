@@ -1,4 +1,5 @@
 // Times the steps of an evening beside a reference in the same run and prints the ratio. Nothing passes or fails here.
+#include "bench/timed.h"
 #include "evening.h"
 #include "domain/names.h"
 #include "insight/findings.h"
@@ -17,19 +18,9 @@
 
 using namespace oddglass;
 using testing::Evening;
+using testing::medianMs;
 
 namespace {
-
-double medianMs(int runs, const std::function<void(int)>& work) {
-  std::vector<double> times;
-  for (int i = 0; i < runs; ++i) {
-    const auto start = std::chrono::steady_clock::now();
-    work(i);
-    times.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
-  }
-  std::ranges::nth_element(times, times.begin() + runs / 2);
-  return times[static_cast<std::size_t>(runs / 2)];
-}
 
 void line(const char* what, double ms, const char* reference, double referenceMs) {
   std::printf("%-42s %9.3f ms   %-34s %9.3f ms   ratio %6.1f\n", what, ms, reference, referenceMs, ms / referenceMs);

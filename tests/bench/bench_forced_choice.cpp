@@ -1,4 +1,5 @@
 // Times the planner's numbers beside R in the same run (time measured inside R), and a command's cold start beside sqlite3. Nothing passes or fails here.
+#include "bench/timed.h"
 #include "beside/other.h"
 #include "stats/power_curve.h"
 #include "stats/psychometric.h"
@@ -16,19 +17,9 @@
 extern char** environ;
 
 using namespace oddglass;
+using testing::medianMs;
 
 namespace {
-
-double medianMs(int runs, const std::function<void()>& work) {
-  std::vector<double> times;
-  for (int i = 0; i < runs; ++i) {
-    const auto start = std::chrono::steady_clock::now();
-    work();
-    times.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
-  }
-  std::ranges::nth_element(times, times.begin() + runs / 2);
-  return times[static_cast<std::size_t>(runs / 2)];
-}
 
 void line(const char* what, double ms, const char* reference, double referenceMs) {
   std::printf("%-44s %9.4f ms   %-40s %9.4f ms   %6.1f times as fast\n", what, ms, reference, referenceMs, referenceMs / ms);

@@ -1,4 +1,5 @@
 // Times statistics beside R in the same run and prints the ratio. Nothing passes or fails here.
+#include "bench/timed.h"
 #include "beside/other.h"
 #include "stats/mixed/reml.h"
 
@@ -11,19 +12,9 @@
 #include <unistd.h>
 
 using namespace oddglass::stats;
+using oddglass::testing::medianMs;
 
 namespace {
-
-double medianMs(int runs, const std::function<void()>& work) {
-  std::vector<double> times;
-  for (int i = 0; i < runs; ++i) {
-    const auto start = std::chrono::steady_clock::now();
-    work();
-    times.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
-  }
-  std::ranges::nth_element(times, times.begin() + runs / 2);
-  return times[static_cast<std::size_t>(runs / 2)];
-}
 
 struct Sheets {
   std::vector<double> score;

@@ -10,6 +10,14 @@
 
 namespace oddglass::testing {
 
+/// A number as options and tables take it, with all its digits.
+inline std::string number(double value) {
+  std::ostringstream text;
+  text.precision(17);
+  text << value;
+  return text.str();
+}
+
 /// What a command printed and how it ended.
 struct Ran {
   int status = 0;

@@ -3,6 +3,7 @@
 
 #include <map>
 
+using oddglass::testing::number;
 using oddglass::testing::Terminal;
 using checks::Json;
 using Catch::Matchers::WithinAbs;
@@ -19,13 +20,6 @@ std::string named(const std::string& method) {
                                                         {"paired_two_sided", "preference"}};
   const auto found = names.find(method);
   return found == names.end() ? "" : found->second;
-}
-
-std::string number(double value) {
-  std::ostringstream text;
-  text.precision(17);
-  text << value;
-  return text.str();
 }
 
 std::string whole(const Json& value) { return std::to_string(value.get<int>()); }

@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+using oddglass::testing::number;
 using oddglass::testing::requireRefused;
 using oddglass::testing::Terminal;
 using checks::Json;
@@ -16,13 +17,6 @@ using Catch::Matchers::WithinRel;
 namespace {
 
 using Printed = oddglass::cli::Json;
-
-std::string number(double value) {
-  std::ostringstream text;
-  text.precision(17);
-  text << value;
-  return text.str();
-}
 
 std::string listed(const Json& values) {
   std::string text;

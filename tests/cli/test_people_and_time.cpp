@@ -1,6 +1,7 @@
 #include "cli/ran.h"
 #include "stats/cases.h"
 
+using oddglass::testing::number;
 using oddglass::testing::Ran;
 using oddglass::testing::requireRefused;
 using oddglass::testing::Terminal;
@@ -10,13 +11,6 @@ using Catch::Matchers::WithinAbs;
 // panel, lean, label, expect, alike, order and trend through the program. Each case carries its own source.
 
 namespace {
-
-std::string number(double value) {
-  std::ostringstream text;
-  text.precision(17);
-  text << value;
-  return text.str();
-}
 
 /// A table with a taster in each row and a sample in each column, as CSV: taster, sample, score.
 std::string scoresOf(const Json& tastersBySamples) {

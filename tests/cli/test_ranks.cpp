@@ -6,6 +6,7 @@
 #include <numeric>
 #include <random>
 
+using oddglass::testing::number;
 using oddglass::testing::requireRefused;
 using oddglass::testing::Terminal;
 using checks::Json;
@@ -18,13 +19,6 @@ using Catch::Matchers::WithinRel;
 namespace {
 
 using Rows = std::vector<std::vector<double>>;
-
-std::string number(double value) {
-  std::ostringstream text;
-  text.precision(17);
-  text << value;
-  return text.str();
-}
 
 /// Samples A, B, C ... in the columns, one taster a row.
 std::string csv(const Rows& rows) {

@@ -3,6 +3,7 @@
 
 #include <set>
 
+using oddglass::testing::number;
 using oddglass::testing::Ran;
 using oddglass::testing::requireRefused;
 using oddglass::testing::Terminal;
@@ -12,13 +13,6 @@ using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
 namespace {
-
-std::string number(double value) {
-  std::ostringstream text;
-  text.precision(17);
-  text << value;
-  return text.str();
-}
 
 /// Scores [sample][taster][round] as a long table; samples p1, p2 ..., tasters t1 ...
 std::string tableOf(const Json& scores) {

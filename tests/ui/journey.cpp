@@ -30,7 +30,16 @@ void addDrink(Window& at, const std::string& name, bool batch, const std::string
   at.click("moveSave");
 }
 
-void sealAnEvening(Window& at, int rounds, int spares) {
+void chooseMethod(Window& at, const std::string& words) {
+  for (int row = 0; at.item("method" + std::to_string(row)); ++row)
+    if (at.item("method" + std::to_string(row))->property("text").toString().contains(QString::fromStdString(words))) {
+      at.click("method" + std::to_string(row));
+      return;
+    }
+  FAIL("no way to ask is called " << words);
+}
+
+void sealAnEvening(Window& at, int rounds, int spares, const std::function<void()>& asking, const std::function<void()>& takes) {
   at.click("navPeople");
   addPerson(at, "Ada", true);
   for (const char* name : {"Bo", "Cy", "Di", "Eve", "Fay"}) addPerson(at, name);
@@ -43,6 +52,7 @@ void sealAnEvening(Window& at, int rounds, int spares) {
   at.click("lot1");
   for (int i = 0; i < 5; ++i) at.click("taster" + std::to_string(i));
   at.click("pourer1");
+  if (asking) asking();
   at.type("ifShown", "Age it longer");
   at.type("title", "Mead evening");
   at.type("guestTitle", "Three cups");
@@ -51,6 +61,7 @@ void sealAnEvening(Window& at, int rounds, int spares) {
   REQUIRE(at.app().router()->page() == Page::Takes);
   for (int round = 1; round < rounds; ++round) at.click("roundsMore");
   for (int spare = 0; spare < spares; ++spare) at.click("sparesMore");
+  if (takes) takes();
   at.type("cupMl", "15");
   at.shoot("takes");
   at.click("primaryButton");
