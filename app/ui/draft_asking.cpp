@@ -107,8 +107,7 @@ void DraftModel::showMethods(const std::optional<planning::Recommendation>& reco
     m_methodValues.push_back(choice.method);
     const std::vector<std::string> lines = words::choiceLines(voice(), choice, m_draft.attribute.empty() ? "…" : m_draft.attribute);
     MethodRow row;
-    row.name = rows.empty() ? tr("Recommended") : shown(words::capitalised(words::methodName(voice(), choice.method)));
-    row.says = shown(lines.front());
+    row.says = rows.empty() ? tr("Recommended. %1").arg(shown(lines.front())) : shown(lines.front());
     QStringList why;
     for (std::size_t i = 1; i < lines.size(); ++i) why << shown(lines[i]);
     why << shown(words::choiceChance(voice(), choice, claim)) << shown(words::choicePrice(voice(), choice));

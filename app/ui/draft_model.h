@@ -26,13 +26,12 @@ public:
 /// A way to ask, with what speaks for it.
 struct MethodRow {
   Q_GADGET
-  Q_PROPERTY(QString name MEMBER name)
   Q_PROPERTY(QString says MEMBER says)
   Q_PROPERTY(QString why MEMBER why)
   Q_PROPERTY(bool taken MEMBER taken)
 
 public:
-  QString name, says, why;
+  QString says, why;
   bool taken = false;
 };
 

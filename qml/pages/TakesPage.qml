@@ -7,6 +7,7 @@ PageFrame {
     id: root
 
     required property DraftModel model
+    property bool allWays: false
 
     objectName: "takesPage"
     over: model.panelLine
@@ -31,19 +32,26 @@ PageFrame {
 
             CheckLine {
                 required property int index
-                required property string name
                 required property string says
                 required property string why
                 required property bool taken
 
                 objectName: "method" + index
                 width: root.columnWidth
-                text: name + ". " + says
+                visible: index < 3 || taken || root.allWays
+                text: says
                 more: why
                 ticked: taken
                 onTickRequested: root.model.chooseMethod(index)
             }
         }
+    }
+    LinkButton {
+        objectName: "moreWays"
+        visible: root.model.methods.count > 3 && !root.allWays
+        text: qsTr("More ways to ask")
+        quiet: true
+        onClicked: root.allWays = true
     }
     ChoiceRow {
         objectName: "marked"

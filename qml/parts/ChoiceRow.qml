@@ -31,7 +31,7 @@ Column {
         spacing: 12
 
         function pillsWidth(): real {
-            let sum = beside.width + spacing;
+            let sum = beside.visible ? beside.width + spacing : 0;
             for (let i = 0; i < pills.count; i++) {
                 const pill = pills.itemAt(i);
                 sum += (pill ? pill.width : 0) + (i > 0 ? spacing : 0);
@@ -46,7 +46,7 @@ Column {
             height: Theme.target
             topPadding: 0
             rightPadding: 12
-            visible: root.centred
+            visible: root.centred && root.label !== ""
             text: root.label
             color: Theme.muted
             font.pixelSize: Theme.body * 1.125

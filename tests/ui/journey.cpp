@@ -31,6 +31,7 @@ void addDrink(Window& at, const std::string& name, bool batch, const std::string
 }
 
 void chooseMethod(Window& at, const std::string& words) {
+  at.click("moreWays");
   for (int row = 0; at.item("method" + std::to_string(row)); ++row)
     if (at.item("method" + std::to_string(row))->property("text").toString().contains(QString::fromStdString(words))) {
       at.click("method" + std::to_string(row));
