@@ -1,6 +1,7 @@
 #include "stats/psychometric.h"
 
 #include "stats/check.h"
+#include "stats/normal.h"
 #include "stats/two_out_of_five.h"
 
 #include <boost/math/quadrature/gauss.hpp>
@@ -16,9 +17,6 @@ namespace {
 
 constexpr double root2 = std::numbers::sqrt2, root3 = std::numbers::sqrt3, root6 = root2 * root3;
 
-double phi(double z) { return std::exp(-z * z / 2.0) / std::sqrt(2.0 * std::numbers::pi); }
-double Phi(double z) { return std::erfc(-z / root2) / 2.0; }
-
 // Integrates a smooth function that a normal density damps; panels of width 3 hold it to the last digits.
 template <class F>
 double integrate(F&& f, double low, double high) {
@@ -32,22 +30,22 @@ double integrate(F&& f, double low, double high) {
 
 double triangle(double d) {
   const double shift = d * root2 / root3;
-  const auto f = [=](double z) { return (Phi(-z * root3 + shift) + Phi(-z * root3 - shift)) * phi(z); };
+  const auto f = [=](double z) { return (normalBelow(-z * root3 + shift) + normalBelow(-z * root3 - shift)) * normalDensity(z); };
   return 2.0 * integrate(f, 0.0, 9.0);
 }
 
 double tetrad(double d) {
-  const auto f = [=](double z) { return phi(z) * (2.0 * Phi(z) * Phi(z - d) - Phi(z - d) * Phi(z - d)); };
+  const auto f = [=](double z) { return normalDensity(z) * (2.0 * normalBelow(z) * normalBelow(z - d) - normalBelow(z - d) * normalBelow(z - d)); };
   return 1.0 - 2.0 * integrate(f, -9.0, 9.0);
 }
 
 double threeAfc(double d) {
-  const auto f = [=](double z) { return phi(z) * Phi(z + d) * Phi(z + d); };
+  const auto f = [=](double z) { return normalDensity(z) * normalBelow(z + d) * normalBelow(z + d); };
   return integrate(f, -9.0, 9.0);
 }
 
 double duoTrio(double d) {
-  const double a = Phi(d / root2), b = Phi(d / root6);
+  const double a = normalBelow(d / root2), b = normalBelow(d / root6);
   return 1.0 - a - b + 2.0 * a * b;
 }
 
@@ -65,7 +63,7 @@ double rightAnswers(Method method, double dPrime) {
       case Method::triangle: return triangle(dPrime);
       case Method::duoTrio: return duoTrio(dPrime);
       case Method::tetrad: return tetrad(dPrime);
-      case Method::pair: return Phi(dPrime / root2);
+      case Method::pair: return normalBelow(dPrime / root2);
       case Method::threeAfc: return threeAfc(dPrime);
       case Method::twoOutOfFive: return twoOutOfFive(std::min(dPrime, 40.0)).pc;
       case Method::preference: break;
@@ -78,12 +76,12 @@ double rightAnswers(Method method, double dPrime) {
 double rightAnswersSlope(Method method, double d) {
   requireDPrime(method, d);
   switch (method) {
-    case Method::triangle: return root2 / root3 * phi(d / root6) * (2.0 * Phi(d / root2) - 1.0);
+    case Method::triangle: return root2 / root3 * normalDensity(d / root6) * (2.0 * normalBelow(d / root2) - 1.0);
     case Method::duoTrio:
-      return phi(d / root2) / root2 * (2.0 * Phi(d / root6) - 1.0) + phi(d / root6) / root6 * (2.0 * Phi(d / root2) - 1.0);
-    case Method::tetrad: return 2.0 * root2 * phi(d / root2) * (2.0 * Phi(d / root6) - 1.0);
-    case Method::pair: return phi(d / root2) / root2;
-    case Method::threeAfc: return root2 * phi(d / root2) * Phi(d / root6);
+      return normalDensity(d / root2) / root2 * (2.0 * normalBelow(d / root6) - 1.0) + normalDensity(d / root6) / root6 * (2.0 * normalBelow(d / root2) - 1.0);
+    case Method::tetrad: return 2.0 * root2 * normalDensity(d / root2) * (2.0 * normalBelow(d / root6) - 1.0);
+    case Method::pair: return normalDensity(d / root2) / root2;
+    case Method::threeAfc: return root2 * normalDensity(d / root2) * normalBelow(d / root6);
     case Method::twoOutOfFive: return d == 0.0 ? 0.0 : twoOutOfFive(std::min(d, 40.0)).slope;
     case Method::preference: break;
   }

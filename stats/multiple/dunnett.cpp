@@ -3,6 +3,7 @@
 #include "stats/check.h"
 #include "stats/multiple/quantile.h"
 #include "stats/multiple/spread.h"
+#include "stats/normal.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +13,6 @@
 namespace oddglass::stats {
 namespace {
 
-double below(double z) { return std::erfc(-z / std::numbers::sqrt2) / 2.0; }
 
 /// One load and how many treatments have it.
 struct Load {
@@ -42,8 +42,8 @@ class GivenControl {
   double outside(double z, double d) const {
     double logBelow = 0.0;
     for (const Load& each : loads_) {
-      double far = below((each.load * z - d) / each.rest);
-      if (isTwoSided_) far += below((-each.load * z - d) / each.rest);
+      double far = normalBelow((each.load * z - d) / each.rest);
+      if (isTwoSided_) far += normalBelow((-each.load * z - d) / each.rest);
       logBelow += each.count * std::log1p(-std::min(1.0, far));
     }
     return -std::expm1(logBelow);
@@ -54,7 +54,7 @@ class GivenControl {
     double chance = 1.0;
     for (const Load& each : loads_) {
       const double high = (d - each.load * z) / each.rest, low = (-d - each.load * z) / each.rest;
-      const double one = !isTwoSided_ ? below(high) : z > 0.0 ? below(high) - below(low) : below(-low) - below(-high);
+      const double one = !isTwoSided_ ? normalBelow(high) : z > 0.0 ? normalBelow(high) - normalBelow(low) : normalBelow(-low) - normalBelow(-high);
       chance *= std::pow(std::max(0.0, one), each.count);
     }
     return chance;

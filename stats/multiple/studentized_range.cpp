@@ -3,6 +3,7 @@
 #include "stats/check.h"
 #include "stats/multiple/quantile.h"
 #include "stats/multiple/spread.h"
+#include "stats/normal.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,8 +12,6 @@
 namespace oddglass::stats {
 namespace {
 
-double density(double z) { return std::exp(-z * z / 2.0) / std::sqrt(2.0 * std::numbers::pi); }
-double below(double z) { return std::erfc(-z / std::numbers::sqrt2) / 2.0; }
 
 /// k times the integral of `inner(z)` over the largest value z, by the trapezoidal rule.
 template <class Inner>
@@ -29,8 +28,8 @@ double rangeAbove(double w, int groups) {
   if (w > 60.0) return 0.0;  // below the smallest number
   const double others = groups - 1.0;
   return overLargest(w / 2.0 - 6.5, std::sqrt(80.0 + w * w / 2.0), groups, [&](double z) {
-    const double all = below(z), far = below(z - w);
-    return density(z) * std::pow(all, others) * -std::expm1(others * std::log1p(-std::min(1.0, far / all)));
+    const double all = normalBelow(z), far = normalBelow(z - w);
+    return normalDensity(z) * std::pow(all, others) * -std::expm1(others * std::log1p(-std::min(1.0, far / all)));
   });
 }
 
@@ -39,8 +38,8 @@ double rangeBelow(double w, int groups) {
   if (w > 60.0) return 1.0;
   return overLargest(-9.5, 9.5 + std::min(w, 9.5), groups, [&](double z) {
     // The difference is taken in the tail where both are small.
-    const double within = z > w / 2.0 ? below(w - z) - below(-z) : below(z) - below(z - w);
-    return within > 0.0 ? density(z) * std::pow(within, groups - 1.0) : 0.0;
+    const double within = z > w / 2.0 ? normalBelow(w - z) - normalBelow(-z) : normalBelow(z) - normalBelow(z - w);
+    return within > 0.0 ? normalDensity(z) * std::pow(within, groups - 1.0) : 0.0;
   });
 }
 

@@ -1,5 +1,7 @@
 #include "stats/ordinal/link.h"
 
+#include "stats/normal.h"
+
 #include <cmath>
 #include <numbers>
 
@@ -42,17 +44,16 @@ struct Normal {
 
   explicit Normal(double x) {
     if (!std::isfinite(x)) return;
-    density = std::exp(-x * x / 2.0) / std::sqrt(2.0 * std::numbers::pi);
+    density = normalDensity(x);
     turn = -x * density;
     second = (x * x - 1.0) * density;
   }
 };
 
-double normalUpTo(double x) { return std::erfc(-x / std::numbers::sqrt2) / 2.0; }
 
 Slice probit(double a, double b) {
   // From the nearer tail, so that nothing cancels.
-  const double p = b > 0.0 ? normalUpTo(-b) - normalUpTo(-a) : normalUpTo(a) - normalUpTo(b);
+  const double p = b > 0.0 ? normalBelow(-b) - normalBelow(-a) : normalBelow(a) - normalBelow(b);
   const Normal atA(a), atB(b);
   Slice slice;
   slice.log = std::log(p);
