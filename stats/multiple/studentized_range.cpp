@@ -12,7 +12,6 @@
 namespace oddglass::stats {
 namespace {
 
-
 /// k times the integral of `inner(z)` over the largest value z, by the trapezoidal rule.
 template <class Inner>
 double overLargest(double low, double high, int groups, const Inner& inner) {

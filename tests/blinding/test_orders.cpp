@@ -70,7 +70,7 @@ TEST_CASE("Orders come in the order of place and round") {
 
 TEST_CASE("Any order may come to any place") {
   std::map<int, std::set<stats::TriangleOrder>> seen;
-  for (int which = 0; which < 200; ++which)
+  for (std::uint8_t which = 0; which < 200; ++which)
     for (const auto& flight : deal(6, 1, which)) seen[flight.place.value].insert(sides(flight));
   for (int place = 1; place <= 6; ++place) CHECK(seen[place].size() == 6);
 }

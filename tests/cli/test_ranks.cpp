@@ -38,7 +38,7 @@ Rows rowsWithSums(const std::vector<double>& sums, int tasters) {
   Rows rows(static_cast<std::size_t>(tasters), std::vector<double>(k));
   for (auto& row : rows) std::iota(row.begin(), row.end(), 1.0);
   std::vector<double> over(k);
-  for (std::size_t i = 0; i < k; ++i) over[i] = tasters * (i + 1.0) - sums[i];
+  for (std::size_t i = 0; i < k; ++i) over[i] = tasters * (static_cast<double>(i) + 1.0) - sums[i];
   std::mt19937 chance(1);
   for (int step = 0; step < 200'000 && std::ranges::any_of(over, [](double each) { return each != 0.0; }); ++step) {
     auto& row = rows[chance() % rows.size()];

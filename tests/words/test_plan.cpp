@@ -155,7 +155,7 @@ TEST_CASE("every method speaks in whole sentences, and alone in the second perso
           setup.wave = 6;
           setup.lots.resize(lots, {500, 500, 0});
           setup.mayHaveNone = method == Method::preference;
-          if (rounds > 1 && lots == 2 && planning::hasGuessing(method) && panel == 6) setup.stopping = Stopping{};
+          if (rounds > 1 && lots == 2 && hasGuessing(method) && panel == 6) setup.stopping = Stopping{};
           for (const std::string& line : allLines(voice, setup)) {
             INFO(static_cast<int>(method) << ", " << panel << " people, " << rounds << " rounds: " << line);
             CHECK_FALSE(line.empty());

@@ -1,0 +1,72 @@
+// The notes of a batch: written, corrected, withdrawn.
+#include "ui/beverage_model.h"
+
+#include "domain/names.h"
+#include "shelf/notes.h"
+#include "ui/kinds.h"
+#include "ui/voice.h"
+#include "words/numbers.h"
+
+#include <algorithm>
+
+namespace oddglass::ui {
+
+void BeverageModel::clearNote() {
+  m_noteDay = shown(today());
+  m_noteKind = static_cast<int>(NoteKind::other);
+  m_noteGravity = m_noteText = m_noteReplaced = m_again = QString();
+  m_replaces.reset();
+  emit changed();
+}
+
+void BeverageModel::saveNote() { saveNote(false); }
+void BeverageModel::saveNoteAgain() { saveNote(true); }
+
+void BeverageModel::saveNote(bool again) {
+  try {
+    Note note;
+    note.beverage = m_id;
+    note.replaces = m_replaces;
+    note.doneOn = plain(m_noteDay.trimmed());
+    note.kind = static_cast<NoteKind>(m_noteKind);
+    if (note.kind == NoteKind::reading) note.gravity = typedScaled(m_noteGravity, 10000, "gravity");
+    note.text = plain(m_noteText);
+    ask([note, again, id = m_id](Cellar& cellar) {
+      shelf::add(cellar.store(), cellar.chance, note, again);
+      return read(cellar.store(), id);
+    }, [this](const Read& read) {
+      fill(read);
+      clearNote();
+    });
+  } catch (const Problem& problem) {
+    fail(problem);
+  }
+}
+
+void BeverageModel::leaveAgain() {
+  m_again.clear();
+  emit changed();
+}
+
+void BeverageModel::correctNote(int row) {
+  const Note& note = m_noteValues.at(static_cast<std::size_t>(row));
+  m_replaces = note.id;
+  m_noteDay = shown(note.doneOn);
+  m_noteKind = static_cast<int>(note.kind);
+  m_noteGravity = gravityText(note.gravity);
+  m_noteText = shown(note.text);
+  m_noteReplaced = tr("This corrects the note of %1. The old one stays in the record.").arg(shown(note.doneOn));
+  emit changed();
+}
+
+void BeverageModel::leaveCorrection() { clearNote(); }
+
+void BeverageModel::withdrawNote(int row) {
+  const NoteId note = m_noteValues.at(static_cast<std::size_t>(row)).id;
+  ask([note, id = m_id](Cellar& cellar) {
+    shelf::withdraw(cellar.store(), cellar.chance, note);
+    return read(cellar.store(), id);
+  }, [this](const Read& read) { fill(read); });
+}
+
+}  // namespace oddglass::ui
