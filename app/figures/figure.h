@@ -18,7 +18,10 @@ enum class Anchor { start, middle, end };
 struct Line {
   double x1 = 0, y1 = 0, x2 = 0, y2 = 0;
   double stroke = 1;
+  bool dashed = false;  ///< in dashes and gaps of `dash` points
 };
+
+inline constexpr double dash = 4;
 
 /// A box or a bar, filled with its role. An outline of 1 point in `outline` is drawn when `outlined`. `radius` rounds the corners.
 struct Rect {
@@ -39,6 +42,13 @@ struct Ring {
   double stroke = 2;
 };
 
+/// An open ellipse around x, y. `turn` is how far its `rx` axis is turned from x towards y, in degrees.
+struct Ellipse {
+  double x = 0, y = 0, rx = 0, ry = 0;
+  double turn = 0;
+  double stroke = 1;
+};
+
 /// One line of plain text; `y` is its baseline, `size` the height of the type in points.
 struct Text {
   double x = 0, y = 0;
@@ -49,7 +59,7 @@ struct Text {
 
 /// One thing to paint, later ones over earlier ones. `readOut` is what a pointer or a screen reader is told about it; empty for mere decoration.
 struct Mark {
-  std::variant<Line, Rect, Disc, Ring, Text> shape;
+  std::variant<Line, Rect, Disc, Ring, Ellipse, Text> shape;
   Role role = Role::ink;
   std::string readOut;
 };

@@ -50,8 +50,10 @@ struct Writer {
     return inside.empty() ? tag + "/>" : tag + '>' + inside + "</" + std::string(name) + '>';
   }
   std::string operator()(const Line& l) const {
-    return closed("<line" + with("x1", l.x1) + with("y1", l.y1) + with("x2", l.x2) + with("y2", l.y2) +
-                      with("stroke", colour(inks, role)) + with("stroke-width", l.stroke), "line");
+    std::string tag = "<line" + with("x1", l.x1) + with("y1", l.y1) + with("x2", l.x2) + with("y2", l.y2) +
+                      with("stroke", colour(inks, role)) + with("stroke-width", l.stroke);
+    if (l.dashed) tag += with("stroke-dasharray", dash);
+    return closed(tag, "line");
   }
   std::string operator()(const Rect& r) const {
     std::string tag = "<rect" + with("x", r.x) + with("y", r.y) + with("width", r.width) + with("height", r.height) +
@@ -65,6 +67,11 @@ struct Writer {
   std::string operator()(const Ring& r) const {
     return closed("<circle" + with("cx", r.x) + with("cy", r.y) + with("r", r.radius) + with("fill", "none") +
                       with("stroke", colour(inks, role)) + with("stroke-width", r.stroke), "circle");
+  }
+  std::string operator()(const Ellipse& e) const {
+    return closed("<ellipse" + with("cx", e.x) + with("cy", e.y) + with("rx", e.rx) + with("ry", e.ry) +
+                      with("transform", "rotate(" + number(e.turn) + ' ' + number(e.x) + ' ' + number(e.y) + ')') + with("fill", "none") +
+                      with("stroke", colour(inks, role)) + with("stroke-width", e.stroke), "ellipse");
   }
   std::string operator()(const Text& t) const {
     return "<text" + with("x", t.x) + with("y", t.y) + with("font-size", t.size) + with("text-anchor", anchorName(t.anchor)) +

@@ -36,7 +36,9 @@ struct Brush {
     return colours.ink;
   }
   void operator()(const figures::Line& line) const {
-    painter.setPen(QPen(colour(role), line.stroke, Qt::SolidLine, Qt::FlatCap));
+    QPen pen(colour(role), line.stroke, Qt::SolidLine, Qt::FlatCap);
+    if (line.dashed) pen.setDashPattern({figures::dash / line.stroke, figures::dash / line.stroke});
+    painter.setPen(pen);
     painter.drawLine(QPointF(line.x1, line.y1), QPointF(line.x2, line.y2));
   }
   void operator()(const figures::Rect& rect) const {
@@ -53,6 +55,15 @@ struct Brush {
     painter.setPen(QPen(colour(role), ring.stroke));
     painter.setBrush(Qt::NoBrush);
     painter.drawEllipse(QPointF(ring.x, ring.y), ring.radius, ring.radius);
+  }
+  void operator()(const figures::Ellipse& ellipse) const {
+    painter.save();
+    painter.translate(ellipse.x, ellipse.y);
+    painter.rotate(ellipse.turn);
+    painter.setPen(QPen(colour(role), ellipse.stroke));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawEllipse(QPointF(0, 0), ellipse.rx, ellipse.ry);
+    painter.restore();
   }
   void operator()(const figures::Text& text) const {
     const QFont font = typeface();

@@ -1,3 +1,4 @@
+#include "figures/frame.h"
 #include "figures/interval.h"
 #include "figures/layout.h"
 #include "figures/shares.h"
@@ -6,59 +7,13 @@
 
 #include <cmath>
 #include <limits>
-#include <optional>
 #include <string>
 #include <vector>
 
 using namespace oddglass::figures;
+using oddglass::tests::fault;
 
 namespace {
-
-struct Box {
-  double left, top, right, bottom;
-  std::string text;
-};
-
-/// Where the ink of a text may lie: ascenders up to the size above its baseline, descenders a quarter below.
-Box boxOf(const Text& t) {
-  const double wide = roomFor(t.text, t.size);
-  const double left = t.anchor == Anchor::start ? t.x : t.anchor == Anchor::middle ? t.x - wide / 2 : t.x - wide;
-  return {left, t.y - t.size, left + wide, t.y + t.size / 4, t.text};
-}
-
-std::optional<Box> boxOf(const Mark& mark) {
-  if (const auto* t = std::get_if<Text>(&mark.shape)) return boxOf(*t);
-  if (const auto* r = std::get_if<Rect>(&mark.shape)) return Box{r->x, r->y, r->x + r->width, r->y + r->height, "bar"};
-  if (const auto* d = std::get_if<Disc>(&mark.shape)) return Box{d->x - d->radius, d->y - d->radius, d->x + d->radius, d->y + d->radius, "disc"};
-  if (const auto* l = std::get_if<Line>(&mark.shape)) return Box{std::min(l->x1, l->x2), std::min(l->y1, l->y2), std::max(l->x1, l->x2), std::max(l->y1, l->y2), "line"};
-  return std::nullopt;
-}
-
-/// Everything inside the box, no text over another text, a bar or a disc.
-std::string fault(const Figure& figure) {
-  constexpr double slack = 1e-9;
-  std::vector<Box> texts, solids;
-  for (const Mark& mark : figure.marks) {
-    const auto box = boxOf(mark);
-    if (!box) return "an unknown mark";
-    if (box->left < -slack || box->top < -slack || box->right > figure.width + slack || box->bottom > figure.height + slack)
-      return box->text + " is cut";
-    if (std::holds_alternative<Text>(mark.shape)) texts.push_back(*box);
-    else if (!std::holds_alternative<Line>(mark.shape)) solids.push_back(*box);
-  }
-  const auto overlap = [](const Box& a, const Box& b) {
-    return a.left < b.right - slack && b.left < a.right - slack && a.top < b.bottom - slack && b.top < a.bottom - slack;
-  };
-  for (std::size_t i = 0; i < texts.size(); ++i) {
-    for (std::size_t j = i + 1; j < texts.size(); ++j)
-      if (overlap(texts[i], texts[j])) return texts[i].text + " lies over " + texts[j].text;
-    for (const Box& solid : solids)
-      if (overlap(texts[i], solid)) return texts[i].text + " lies over a " + solid.text;
-  }
-  for (const auto& row : figure.table.rows)
-    if (row.size() != figure.table.headers.size()) return "a row of the table is short";
-  return "";
-}
 
 IntervalPicture interval(double low, double high) {
   IntervalPicture p;

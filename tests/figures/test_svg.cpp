@@ -62,3 +62,16 @@ TEST_CASE("numbers in the SVG are short and have a point") {
   CHECK(text.find("<circle cx=\"100\"") != std::string::npos);
   CHECK(text.find("<title>read</title></circle>") != std::string::npos);
 }
+
+TEST_CASE("a dashed line and a turned ellipse keep their dashes and their turn") {
+  Figure figure{100, 50, "t", "s", {}, {}};
+  figure.marks.push_back({Line{1, 2, 3, 4, 1, true}, Role::ink, {}});
+  figure.marks.push_back({Line{5, 2, 3, 4, 1}, Role::ink, {}});
+  figure.marks.push_back({Ellipse{50, 25, 20, 10, -30, 1}, Role::accent, "around"});
+  const std::string text = svg(figure);
+  CHECK(whatIsWrong(text) == "");
+  CHECK(text.find("stroke-dasharray=\"4\"") != std::string::npos);
+  CHECK(text.find("stroke-dasharray") == text.rfind("stroke-dasharray"));
+  CHECK(text.find("rx=\"20\" ry=\"10\" transform=\"rotate(-30 50 25)\" fill=\"none\"") != std::string::npos);
+  CHECK(text.find("<title>around</title></ellipse>") != std::string::npos);
+}
