@@ -1,28 +1,21 @@
 #include "ui/figure_item.h"
 
+#include <QKeyEvent>
 #include <QPainter>
 #include <algorithm>
 
 namespace oddglass::ui {
 namespace {
 
+/// How much further than their ink marks are met, in points: by a pointer, by a finger.
+constexpr double pointerReach = 4, fingerReach = 16;
 constexpr double narrowest = 300, widest = 1200;
-
-QRectF around(const figures::Mark& mark) {
-  struct Box {
-    QRectF operator()(const figures::Line& l) const { return QRectF(QPointF(l.x1, l.y1), QPointF(l.x2, l.y2)).normalized().adjusted(-4, -4, 4, 4); }
-    QRectF operator()(const figures::Rect& r) const { return {r.x, r.y - 4, r.width, r.height + 8}; }
-    QRectF operator()(const figures::Disc& d) const { return {d.x - d.radius - 4, d.y - d.radius - 4, 2 * d.radius + 8, 2 * d.radius + 8}; }
-    QRectF operator()(const figures::Ring& r) const { return {r.x - r.radius - 4, r.y - r.radius - 4, 2 * r.radius + 8, 2 * r.radius + 8}; }
-    QRectF operator()(const figures::Text&) const { return {}; }
-  };
-  return std::visit(Box{}, mark.shape);
-}
 
 }  // namespace
 
 FigureItem::FigureItem(QQuickItem* parent) : QQuickPaintedItem(parent) {
   setAcceptHoverEvents(true);
+  setAcceptedMouseButtons(Qt::LeftButton);
   connect(this, &FigureItem::lookChanged, this, [this] { update(); });
 }
 
@@ -63,7 +56,9 @@ void FigureItem::layOut() {
   } else {
     m_figure = m_source.layOut(std::clamp(width() / m_textScale, narrowest, widest), print::figureMeasure());
   }
+  m_told = figures::readOuts(m_figure);
   setImplicitHeight(m_figure.height * m_textScale);
+  tell({});
   emit laidOut();
   update();
 }
@@ -71,13 +66,47 @@ void FigureItem::layOut() {
 void FigureItem::paint(QPainter* painter) {
   painter->scale(m_textScale, m_textScale);
   print::paintFigure(*painter, m_figure, {m_ink, m_muted, m_hair, m_accent, m_soft});
+  constexpr double apart = 3;
+  const QRectF inside = QRectF(0, 0, m_figure.width, m_figure.height).adjusted(0.5, 0.5, -0.5, -0.5);
+  for (const figures::ReadOut& each : m_told) {
+    if (QString::fromStdString(each.sentence) != m_readOut) continue;
+    const QRectF area(QPointF(each.area.left, each.area.top), QPointF(each.area.right, each.area.bottom));
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(m_ink, 1));
+    painter->setBrush(Qt::NoBrush);
+    painter->drawRoundedRect(area.adjusted(-apart, -apart, apart, apart).intersected(inside), apart, apart);
+  }
 }
 
-void FigureItem::hoverMoveEvent(QHoverEvent* event) {
-  const QPointF at = event->position() / m_textScale;
-  const auto hit = std::find_if(m_figure.marks.rbegin(), m_figure.marks.rend(),
-                                [&](const figures::Mark& mark) { return !mark.readOut.empty() && around(mark).contains(at); });
-  tell(hit == m_figure.marks.rend() ? QString() : QString::fromStdString(hit->readOut));
+void FigureItem::tellAt(const QPointF& position, double reach) {
+  const QPointF at = position / m_textScale;
+  tell(QString::fromStdString(figures::readOutAt(m_figure, at.x(), at.y(), reach)));
+}
+
+void FigureItem::hoverMoveEvent(QHoverEvent* event) { tellAt(event->position(), pointerReach); }
+
+void FigureItem::mousePressEvent(QMouseEvent* event) {
+  tellAt(event->position(), event->source() == Qt::MouseEventNotSynthesized ? pointerReach : fingerReach);
+}
+
+void FigureItem::keyPressEvent(QKeyEvent* event) {
+  const std::vector<figures::ReadOut>& all = m_told;
+  const auto now = std::find_if(all.begin(), all.end(), [&](const figures::ReadOut& each) { return QString::fromStdString(each.sentence) == m_readOut; });
+  const auto tellOne = [&](auto which) { tell(QString::fromStdString(which->sentence)); };
+  if (all.empty()) return event->ignore();
+  switch (event->key()) {
+    case Qt::Key_Right:
+    case Qt::Key_Down: return tellOne(now == all.end() ? all.begin() : now + 1 == all.end() ? now : now + 1);
+    case Qt::Key_Left:
+    case Qt::Key_Up: return tellOne(now == all.begin() || now == all.end() ? all.begin() : now - 1);
+    case Qt::Key_Home: return tellOne(all.begin());
+    case Qt::Key_End: return tellOne(all.end() - 1);
+    case Qt::Key_Escape:
+      if (!m_readOut.isEmpty()) return tell({});
+      break;
+    default: break;
+  }
+  event->ignore();
 }
 
 void FigureItem::hoverLeaveEvent(QHoverEvent*) { tell({}); }
@@ -86,6 +115,7 @@ void FigureItem::tell(const QString& readOut) {
   if (readOut == m_readOut) return;
   m_readOut = readOut;
   emit readOutChanged();
+  update();
 }
 
 }  // namespace oddglass::ui

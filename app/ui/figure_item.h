@@ -1,12 +1,14 @@
 #pragma once
 #include <QObject>
 #include "figures/figure.h"
+#include "figures/read_outs.h"
 #include "print/paint_figure.h"
 
 #include <QQuickPaintedItem>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 #include <functional>
+#include <vector>
 
 namespace oddglass::ui {
 
@@ -21,7 +23,7 @@ public:
   bool isDrawn() const { return static_cast<bool>(layOut); }
 };
 
-/// Shows a figure on a page: its marks, a read-out of what the pointer is on, and its numbers as lines for who reads rather than looks.
+/// Shows a figure on a page: its marks, a read-out of what pointer, finger or arrow keys are on, and its numbers as lines for who reads rather than looks.
 class FigureItem : public QQuickPaintedItem {
   Q_OBJECT
   QML_NAMED_ELEMENT(FigureCanvas)
@@ -45,7 +47,7 @@ public:
   QString sentence() const;
   /// The numbers behind the figure, one row a line, with the names of their columns.
   QStringList tableLines() const;
-  /// What is under the pointer, in words; empty when nothing is.
+  /// What is pointed at, in words; empty when nothing is.
   const QString& readOut() const { return m_readOut; }
 
 signals:
@@ -58,12 +60,16 @@ protected:
   void geometryChange(const QRectF& now, const QRectF& before) override;
   void hoverMoveEvent(QHoverEvent* event) override;
   void hoverLeaveEvent(QHoverEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
 
 private:
   void layOut();
   void tell(const QString& readOut);
+  void tellAt(const QPointF& position, double reach);
   FigureSource m_source;
   figures::Figure m_figure;
+  std::vector<figures::ReadOut> m_told;  ///< everything the figure says mark by mark
   qreal m_textScale = 1;
   QColor m_ink, m_muted, m_hair, m_accent, m_soft;
   QString m_readOut;
