@@ -5,15 +5,12 @@
 #include <cmath>
 
 namespace oddglass::stats {
-namespace {
 
-void requireColumn(const char* name, const Factor& factor, std::size_t rows) {
-  if (factor.of.size() != rows) throw BadInput(name, "must have as many rows as the response");
-  for (int level : factor.of)
-    if (level < 0 || level >= factor.levels) throw BadInput(name, "holds a label that is not among its levels");
+void requireColumn(const char* name, const Factor& column, std::size_t rows) {
+  if (column.of.size() != rows) throw BadInput(name, "must have as many rows as the answers");
+  for (int level : column.of)
+    if (level < 0 || level >= column.levels) throw BadInput(name, "holds a label that is not among its levels");
 }
-
-}  // namespace
 
 void requireSound(const ScoreRows& rows) {
   if (rows.response.empty()) throw BadInput("response", "there are no answers");

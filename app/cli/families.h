@@ -34,5 +34,7 @@ void describeScores(CLI::App& app, Command::Work& chosen);
 void describeRatings(CLI::App& app, Command::Work& chosen);
 void describeRanks(CLI::App& app, Command::Work& chosen);
 void describeChoices(CLI::App& app, Command::Work& chosen);
+void describeChecks(CLI::App& app, Command::Work& chosen);
+void describeRight(CLI::App& app, Command::Work& chosen);
 
 }  // namespace oddglass::cli

@@ -3,6 +3,7 @@
 #include "domain/problem.h"
 
 #include <algorithm>
+#include <set>
 
 namespace oddglass::cli {
 
@@ -52,6 +53,18 @@ Labels LongTable::labels(const Given& column, int atLeast) const {
   if (labels.factor.levels < atLeast) refuse(0, column, "every row says " + labels.names.front() + "; a comparison needs two");
   for (const std::string& value : values) labels.factor.of.push_back(static_cast<int>(std::ranges::lower_bound(labels.names, value) - labels.names.begin()));
   return labels;
+}
+
+void LongTable::requireOnce(const std::vector<const Labels*>& labels, const Given& column, const std::string& verb) const {
+  std::set<std::vector<int>> seen;
+  for (std::size_t row = 0; row < kept_.size(); ++row) {
+    std::vector<int> together;
+    for (const Labels* each : labels) together.push_back(each->factor.of[row]);
+    if (seen.insert(together).second) continue;
+    std::string text;
+    for (std::size_t i = 0; i < labels.size(); ++i) text += (i == 0 ? "" : i == 1 ? ' ' + verb + ' ' : ", ") + labels[i]->names[static_cast<std::size_t>(together[i])];
+    refuse(row, column, text + " before");
+  }
 }
 
 void LongTable::refuse(std::size_t row, const Given& column, const std::string& text) const { table_.refuse(table_.rows[kept_[row]], column.text(), text); }

@@ -34,6 +34,9 @@ class LongTable {
   Labels labels(const Given& column, int atLeast = 1) const;
   /// As typed, missing ones empty.
   std::vector<std::string> texts(const Given& column) const;
+  /// Refuses the first row in which the same labels come together again; the message is "taster VERB sample before", in the order of `labels`,
+  /// and names `column`.
+  void requireOnce(const std::vector<const Labels*>& labels, const Given& column, const std::string& verb) const;
   /// Says what is wrong in the column of a kept row.
   [[noreturn]] void refuse(std::size_t row, const Given& column, const std::string& text) const;
 

@@ -1,3 +1,4 @@
+#include "cli/arranged.h"
 #include "cli/families.h"
 #include "cli/long_table.h"
 #include "cli/options.h"
@@ -8,8 +9,6 @@
 #include "stats/ranks/page.h"
 #include "stats/ranks/pairs.h"
 
-#include <algorithm>
-#include <map>
 #include <sstream>
 
 namespace oddglass::cli {
@@ -33,10 +32,7 @@ NamedRanks readRanks(const RankOptions& options) {
   NamedRanks named;
   named.samples = table.labels(*options.sample, 2);
   const Labels tasters = table.labels(*options.taster);
-  std::map<std::pair<int, int>, bool> seen;
-  for (std::size_t row = 0; row < table.rows(); ++row)
-    if (!seen.emplace(std::pair(tasters.factor.of[row], named.samples.factor.of[row]), true).second)
-      table.refuse(row, *options.sample, tasters.names[static_cast<std::size_t>(tasters.factor.of[row])] + " ranked " + named.samples.names[static_cast<std::size_t>(named.samples.factor.of[row])] + " before");
+  table.requireOnce({&tasters, &named.samples}, *options.sample, "ranked");
   // Turned, so that more is always higher.
   if (*options.bestFirst)
     for (double& value : values) value = -value;
@@ -58,20 +54,6 @@ std::vector<int> orderOf(const Given& expected, const Labels& samples) {
 Json ratioJson(const std::optional<stats::RankF>& f) {
   if (!f) return nullptr;
   return Json{{"F", numberOrNull(f->F)}, {"df1", f->df1}, {"df2", f->df2}, {"p_value", numberOrNull(f->pValue)}};
-}
-
-void addArranged(Json& json, const stats::ArrangedP& p) {
-  json["p_exact"] = numberOrNull(p.exact);
-  json["p_permutation"] = p.drawn ? numberOrNull(p.drawn->pValue) : Json();
-  json["permutation_error"] = p.drawn ? numberOrNull(p.drawn->error) : Json();
-}
-
-/// Of an exact and a drawn p one at most is there.
-std::string whyOf(const std::optional<stats::Reason>& reason, const stats::ArrangedP& p) {
-  if (reason) return why(*reason);
-  if (p.exact) return "every arrangement was counted, so none was drawn";
-  if (p.drawn) return "too many arrangements to count, so 100,000 were drawn";
-  return why(stats::Reason::tooLarge);
 }
 
 Json friedmanJson(const stats::Friedman& found) {

@@ -91,7 +91,7 @@ constexpr Describe families[]{describeCount, describePower, describeLink, descri
                               describeSignal, describeSequential, describeDesign,
                               describeShelf, describePlan, describeSeal, describeTable, describeEnding, describeLooking, describeReport, describeKeeping,
                               describePanel, describeLean, describeExpect, describeAlike, describeOrder, describeTrend, describeScores, describeRatings,
-                              describeRanks, describeChoices};
+                              describeRanks, describeChoices, describeRight, describeChecks};
 
 }  // namespace
 

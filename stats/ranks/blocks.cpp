@@ -23,12 +23,6 @@ std::vector<int> doubledMidranks(const std::vector<double>& values) {
   return doubled;
 }
 
-void requireColumn(const char* name, const Factor& factor, std::size_t rows) {
-  if (factor.of.size() != rows) throw BadInput(name, "must have as many rows as the ranks");
-  for (int level : factor.of)
-    if (level < 0 || level >= factor.levels) throw BadInput(name, "holds a label that is not among its levels");
-}
-
 }  // namespace
 
 std::vector<double> midranks(const std::vector<double>& values) {

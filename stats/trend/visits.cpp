@@ -10,12 +10,6 @@
 namespace oddglass::stats {
 namespace {
 
-void requireColumn(const char* name, const Factor& factor, std::size_t rows) {
-  if (factor.of.size() != rows) throw BadInput(name, "must have as many rows as the response");
-  for (int level : factor.of)
-    if (level < 0 || level >= factor.levels) throw BadInput(name, "holds a label that is not among its levels");
-}
-
 void requireNumbers(const char* name, const std::vector<double>& values) {
   for (double value : values)
     if (!(std::fabs(value) <= 1e12)) throw BadInput(name, "must be finite numbers of at most 1e12");
