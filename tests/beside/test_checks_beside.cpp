@@ -43,7 +43,7 @@ TEST_CASE("Cochran's Q beside R: by its formula, by friedman.test, and every way
     const Json theirs = beside::inR("x <- " + matrixForR(table) + R"(
 k <- ncol(x); C <- colSums(x); R <- rowSums(x); q <- (k - 1) * (k * sum(C^2) - sum(x)^2) / (k * sum(x) - sum(R^2))
 f <- friedman.test(x)
-m <- x[R > 0 & R < k, , drop = FALSE]; exact <- NA
+m <- x[R > 0 & R < k, , drop = FALSE]; exact <- NA_real_
 if (prod(choose(k, rowSums(m))) <= 3e5) {
   sums <- matrix(0, 1, k)
   for (i in seq_len(nrow(m))) { w <- t(apply(combn(k, sum(m[i, ])), 2, function(j) tabulate(j, k))); sums <- do.call(rbind, lapply(seq_len(nrow(w)), function(j) sweep(sums, 2, w[j, ], "+"))) }
