@@ -7,6 +7,7 @@
 #include "stats/checks/checked.h"
 #include "stats/checks/correspondence.h"
 
+#include <algorithm>
 #include <numeric>
 
 namespace oddglass::cli {
@@ -101,6 +102,7 @@ Json mapJson(const std::vector<stats::CheckedDescriptor>& found, const NamedChec
     if (ofDescriptor[j] == 0.0) json["never_checked"].push_back(named.descriptors[j]);
   for (std::size_t i = 0; i < ofSample.size(); ++i)
     if (ofSample[i] == 0.0) json["samples_without_checks"].push_back(named.samples[i]);
+  if (std::ranges::any_of(found, [](const auto& each) { return each.leftOut > 0; })) json["note"] = "by those who answered for every sample";
   if (map.why) json["why"] = map.why == stats::Reason::noSpread ? "the samples were described alike" : "a map needs two samples and two descriptors with checks";
   return json;
 }

@@ -39,7 +39,7 @@ struct CheckedDescriptor {
 };
 
 /// One entry for each descriptor. Holm over the descriptors takes the exact or drawn p, and chi-square's where there is neither. No p is drawn when
-/// those who tell samples apart gave more than 20,000 checks and blanks altogether: it would take minutes.
+/// those who tell samples apart gave more than 20,000 checks and blanks altogether: it would take too long.
 /// BadInput names the column: checked other than 0 or 1, one sample, a box answered twice (taster), labels outside their levels.
 /// Sources: `cochran.h`; Holm 1979.
 std::vector<CheckedDescriptor> checkedDescriptors(const CheckRows& rows);

@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <random>
 
+using oddglass::testing::requireReasons;
 using oddglass::testing::requireRefused;
 using oddglass::testing::Terminal;
 using checks::Json;
@@ -103,6 +105,7 @@ TEST_CASE("checks: several descriptors, missing boxes, words nobody used, a tabl
   const Table malty{{1, 0, 0}, {1, 0, 1}, {1, 1, 0}, {1, 0, 0}, {1, 0, 0}}, sharp{{0, 0, 1}, {0, 1, 1}, {0, 0, 1}, {0, 0, 0}, {1, 0, 1}}, none{{0, 0, 0}, {0, 0, 0}, {0, 0, 0}, {0, 0, 0}, {0, 0, 0}};
   const std::string file = run.write("boxes.csv", "who,what,word,box\n" + lines(malty, "malty") + lines(sharp, "sharp") + lines(none, "smoky") + "t9,A,malty,1\nt9,B,malty,NA\nt9,C,malty,0\n");
   const Printed got = run.json(columns, {file});
+  requireReasons(got);
   REQUIRE(got.at("descriptors").size() == 3);
   const Printed &first = got.at("descriptors")[0], &second = got.at("descriptors")[1], &last = got.at("descriptors")[2];
   CHECK(first.at("tasters") == 5);
@@ -120,6 +123,7 @@ TEST_CASE("checks: several descriptors, missing boxes, words nobody used, a tabl
   CHECK(got.at("map").at("descriptors").size() == 2);
   CHECK(got.at("map").at("samples").size() == 3);
   CHECK(got.at("map").at("inertia").size() == 1);
+  CHECK(got.at("map").at("note").is_string());
   const auto plain = run(columns, {file});
   CHECK(plain.status == 0);
   CHECK(plain.out.find("smoky") != std::string::npos);
@@ -161,4 +165,32 @@ TEST_CASE("checks: impossible tables are refused by name and line") {
   many = head;
   for (int i = 0; i < 201; ++i) many += "b,A,w" + std::to_string(i) + ",1\n";
   refused(many, "--descriptor");
+}
+
+TEST_CASE("right and checks: whatever stands in a table is answered with reasons, or refused in one line") {
+  Terminal run;
+  std::mt19937 chance(41);
+  int done = 0, refused = 0;
+  for (int i = 0; i < 400; ++i) {
+    // Small tables full of holes; now and then a cell that cannot be.
+    const bool isChecks = i % 2 == 0;
+    const unsigned tasters = 1 + static_cast<unsigned>(chance() % 6), samples = 1 + static_cast<unsigned>(chance() % 3), words = 1 + static_cast<unsigned>(chance() % 3);
+    std::string text = "who,what,word,box,liked\n";
+    for (unsigned t = 0; t < tasters; ++t)
+      for (unsigned s = 0; s < samples; ++s)
+        for (unsigned w = 0; w < (isChecks ? words : 1); ++w) {
+          if (chance() % 6 == 0) continue;
+          const std::string box = chance() % 8 == 0 ? "NA" : chance() % 300 == 0 ? "9" : std::to_string(isChecks ? chance() % 2 : 1 + chance() % 5);
+          text += 't' + std::to_string(t) + ",s" + std::to_string(s) + ",w" + std::to_string(w) + ',' + box + ',' + std::to_string(1 + chance() % 9) + '\n';
+        }
+    const std::string file = run.write("holes.csv", text);
+    const auto ran = run("--json " + (isChecks ? columns : "right --response box --liking liked --sample what --taster who"), {file});
+    INFO(text << ran.out << ran.err);
+    REQUIRE((ran.status == 0 || ran.status == 2));
+    REQUIRE(ran.linesOfError() == (ran.status == 0 ? 0 : 1));
+    if (ran.status == 0) requireReasons(ran.json());
+    ++(ran.status == 0 ? done : refused);
+  }
+  CHECK(done > 100);
+  CHECK(refused > 20);
 }

@@ -3,6 +3,7 @@
 
 using oddglass::testing::number;
 using oddglass::testing::Ran;
+using oddglass::testing::requireReasons;
 using oddglass::testing::requireRefused;
 using oddglass::testing::Terminal;
 using checks::Json;
@@ -54,20 +55,6 @@ void requireLike(const oddglass::cli::Json& got, const Json& expected, double to
   }
 }
 
-/// A null never stands without "why" in the same object or above it.
-void requireReasons(const oddglass::cli::Json& json, bool isExplained) {
-  if (json.is_object()) {
-    isExplained = isExplained || json.contains("why");
-    for (const auto& [key, value] : json.items()) {
-      INFO(key << " of " << json.dump());
-      if (value.is_null()) REQUIRE(isExplained);
-      else requireReasons(value, isExplained);
-    }
-  }
-  if (json.is_array())
-    for (const auto& each : json) requireReasons(each, isExplained);
-}
-
 const Json& caseOf(const Json& family, const std::string& id) {
   for (const auto& each : family)
     if (each["id"] == id) return each;
@@ -87,7 +74,7 @@ TEST_CASE("panel measures, through the program") {
   const Json& out = icc["expected"];
   requireLike(got, {{"icc2_1", {{"estimate", out["ICC21"]}, {"low", out["ICC21_CI95"][0]}, {"high", out["ICC21_CI95"][1]}}}, {"icc2_k", {{"estimate", out["ICC2k"]}}}, {"cronbach_alpha", out["ICC3k"]}}, 1e-6);
   CHECK(got.at("tasters").size() == 4);
-  requireReasons(got, false);
+  requireReasons(got);
   for (const char* id : {"cronbach_sf", "cronbach_wine"}) {
     const Json& each = caseOf(agreement, id);
     got = run.json("panel " + run.write("alpha.csv", scoresOf(turned(each["inputs"]["data"]))) + scoreColumns);
@@ -108,11 +95,11 @@ TEST_CASE("panel measures, through the program") {
     for (const char* key : {"spread", "repeat_sd", "discrimination_F", "p_value", "agreement"}) CHECK(taster.contains(key));
     CHECK(taster.at("repeat_sd").is_null());
   }
-  requireReasons(got, false);
+  requireReasons(got);
   got = run.json("panel " + run.write("holes.csv", "taster,sample,score\na,x,1\na,y,2\nb,x,3\n") + scoreColumns);
   CHECK(got.at("icc2_1").at("estimate").is_null());
   CHECK(got.at("kendall_w").is_null());
-  requireReasons(got, false);
+  requireReasons(got);
 }
 
 TEST_CASE("lean, through the program") {
@@ -122,7 +109,7 @@ TEST_CASE("lean, through the program") {
   const auto names = one["inputs"]["tasters"].get<std::vector<std::string>>();
   auto got = run.json("lean " + run.write("lean.csv", pairsOf(names, one["inputs"]["own"], one["inputs"]["reference"])) + scoreColumns + " --maker brewer --own batch --reference reference");
   requireLike(got.at("lean"), one["expected"], 1e-9);
-  requireReasons(got, false);
+  requireReasons(got);
   const Json& flat = caseOf(mine, "bias_no_spread");
   Json own = Json::array(), reference = Json::array();
   for (const auto& row : flat["inputs"]["differences_person_x_session"]) own.push_back(5.0 + row[0].get<double>()), reference.push_back(5.0);
@@ -136,7 +123,7 @@ TEST_CASE("lean, through the program") {
   CHECK_THAT(got.at("per_session")[0].at("estimate").get<double>(), WithinAbs(3.0, 1e-12));
   CHECK(got.at("per_session")[1].at("se").is_null());
   CHECK(got.at("lean").at("df") == 2.0);
-  requireReasons(got, false);
+  requireReasons(got);
 }
 
 TEST_CASE("label, through the program") {
@@ -158,7 +145,7 @@ TEST_CASE("expectations, through the program") {
   const auto got = run.json("expect " + run.write("expect.csv", csv) + " --probability said --came-true came");
   requireLike(got, each["expected"], 1e-10);
   CHECK(got.at("curve").is_null());
-  requireReasons(got, false);
+  requireReasons(got);
   requireRefused(run, "expect " + run.write("bad.csv", "said,came\n1,1\n") + " --probability said --came-true came", "line 2");
 }
 
@@ -180,7 +167,7 @@ TEST_CASE("alikeness, through the program") {
     for (auto& value : own) value = 6.0 + value.get<double>(), reference.push_back(6.0);
     const auto got = run.json("alike " + run.write("alike.csv", pairsOf(people(own.size()), own, reference)) + scoreColumns + " --batch batch --reference reference --limit " + number(each["inputs"]["limit"]));
     requireLike(got, each["expected"], 1e-9);
-    requireReasons(got, false);
+    requireReasons(got);
   }
 }
 
@@ -199,7 +186,7 @@ TEST_CASE("change over time, through the program") {
     requireLike(got.at("slope"), {{"estimate", out["slope"]}, {"se", out["se_slope"]}, {"p_value", out["p_slope"]}, {"low", out["slope_ci95"][0]}, {"high", out["slope_ci95"][1]}}, 1e-9);
     CHECK(got.at("confounded") == true);
     CHECK(got.at("last_two_alike").at("p_value").is_null());
-    requireReasons(got, false);
+    requireReasons(got);
   }
   const Json mine = checks::family("people_and_time");
   const Json& peak = caseOf(mine, "trend_peak_closed");
@@ -209,7 +196,7 @@ TEST_CASE("change over time, through the program") {
   auto got = run.json("trend " + run.write("peak.csv", csv) + columns + " --limit 1");
   const auto& out = peak["expected"];
   requireLike(got, {{"aicc", {{"linear", out["aicc_linear"]}, {"quadratic", out["aicc_quadratic"]}}}, {"shape", out["shape"]}, {"peak", out["peak"]}}, 1e-7);
-  requireReasons(got, false);
+  requireReasons(got);
   const Json& two = caseOf(mine, "last_two_with_control");
   csv = "taster,night,months,cup,score\n";
   for (std::size_t t = 0; t < 6; ++t)
@@ -220,7 +207,7 @@ TEST_CASE("change over time, through the program") {
   got = run.json("trend " + run.write("two.csv", csv) + columns + " --sample cup --batch batch --control control --limit " + number(two["inputs"]["limit"]));
   requireLike(got.at("last_two_alike"), two["expected"], 1e-9);
   CHECK(got.at("confounded") == false);
-  requireReasons(got, false);
+  requireReasons(got);
   // Without the control no more is said than that the sittings were alike.
   got = run.json("trend " + run.write("two.csv", csv) + columns + " --sample cup --batch batch --limit 2");
   CHECK(got.at("confounded") == true);
@@ -244,10 +231,10 @@ TEST_CASE("order effects, through the program") {
   CHECK(got.at("carry_over").at("df1") == 3.0);
   CHECK(got.at("carry_over").at("previous").size() == 4);
   CHECK(got.at("halo").at("df") == 20);
-  requireReasons(got, false);
+  requireReasons(got);
   got = run.json("order " + file + scoreColumns + " --position place");
   CHECK(got.at("carry_over").at("p_value").is_null());
-  requireReasons(got, false);
+  requireReasons(got);
   CHECK_FALSE(got.contains("halo"));
   requireRefused(run, "order " + run.write("bad.csv", "taster,sample,score,place,before\na,A,1,1,\na,B,2,2,Z\n") + scoreColumns + " --position place --previous before", "line 3");
 }

@@ -4,6 +4,7 @@
 #include <map>
 
 using oddglass::testing::number;
+using oddglass::testing::requireReasons;
 using oddglass::testing::requireRefused;
 using oddglass::testing::Terminal;
 using checks::Json;
@@ -26,17 +27,6 @@ std::string csv(const std::vector<int>& said, const std::vector<double>& liked) 
 void same(const Printed& got, const Json& wanted) {
   if (wanted.is_null()) CHECK(got.is_null());
   else CHECK_THAT(got.get<double>(), WithinAbs(wanted.get<double>(), 1e-9));
-}
-
-/// Every null has its reason in the same object.
-void requireReasons(const Printed& json) {
-  bool isEmpty = false;
-  for (const auto& [key, value] : json.items()) {
-    if (value.is_object()) requireReasons(value);
-    isEmpty = isEmpty || value.is_null();
-  }
-  INFO(json);
-  CHECK(isEmpty <= json.contains("why"));
 }
 
 }  // namespace
