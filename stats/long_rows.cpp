@@ -1,16 +1,10 @@
 #include "stats/long_rows.h"
 
-#include "stats/error.h"
+#include "stats/column.h"
 
 #include <cmath>
 
 namespace oddglass::stats {
-
-void requireColumn(const char* name, const Factor& column, std::size_t rows) {
-  if (column.of.size() != rows) throw BadInput(name, "must have as many rows as the answers");
-  for (int level : column.of)
-    if (level < 0 || level >= column.levels) throw BadInput(name, "holds a label that is not among its levels");
-}
 
 void requireSound(const ScoreRows& rows) {
   if (rows.response.empty()) throw BadInput("response", "there are no answers");

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -22,9 +21,6 @@ struct ScoreRows {
   std::optional<Factor> session;
   std::optional<Factor> position;
 };
-
-/// Throws BadInput that names the column unless it has so many rows, each with one of its levels.
-void requireColumn(const char* name, const Factor& column, std::size_t rows);
 
 /// Throws BadInput that names the column when one has another length, a label outside its levels, a score that is not finite, or
 /// when there are no rows or fewer than two samples.

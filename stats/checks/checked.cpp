@@ -1,5 +1,6 @@
 #include "stats/checks/checked.h"
 
+#include "stats/column.h"
 #include "stats/error.h"
 #include "stats/multiple/adjust.h"
 

@@ -2,6 +2,7 @@
 
 #include "stats/binomial.h"
 #include "stats/check.h"
+#include "stats/column.h"
 
 #include <algorithm>
 #include <array>

@@ -1,5 +1,6 @@
 #include "stats/trend/visits.h"
 
+#include "stats/column.h"
 #include "stats/error.h"
 
 #include <algorithm>

@@ -74,20 +74,6 @@ struct Terminal {
   }
 };
 
-/// A null never stands without "why" in the same object or above it.
-inline void requireReasons(const cli::Json& json, bool isExplained = false) {
-  if (json.is_object()) {
-    isExplained = isExplained || json.contains("why");
-    for (const auto& [key, value] : json.items()) {
-      INFO(key << " of " << json.dump());
-      if (value.is_null()) REQUIRE(isExplained);
-      else requireReasons(value, isExplained);
-    }
-  }
-  if (json.is_array())
-    for (const auto& each : json) requireReasons(each, isExplained);
-}
-
 /// True when a command was refused as bad input: status 2, one line on stderr that holds `named`, with --json the same on stdout.
 inline void requireRefused(Terminal& terminal, const std::string& words, const std::string& named, const std::vector<std::string>& more = {}) {
   INFO(words);

@@ -1,4 +1,5 @@
 #include "cli/ran.h"
+#include "cli/reasons.h"
 #include "stats/cases.h"
 
 #include <map>
