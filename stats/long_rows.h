@@ -11,6 +11,11 @@ struct Factor {
   int levels = 0;
 };
 
+/// The levels that occur, in rising order.
+std::vector<int> levelsIn(const Factor& factor);
+/// The same column with only these levels, numbered anew in their order.
+Factor occurring(const Factor& factor);
+
 /// Scores in long form, one answer a row; every column has as many rows as `response`. `sample` has two levels or more.
 /// Rows may be missing or repeated in any pattern: an answer that was not given is simply not here.
 struct ScoreRows {

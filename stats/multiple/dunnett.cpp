@@ -128,4 +128,28 @@ std::optional<double> dunnettCritical(double above, const DunnettPlan& plan) {
                           [&](double d) { return dunnettBelow(d, plan); });
 }
 
+DunnettTable::DunnettTable(const DunnettPlan& plan) : plan_(plan) {
+  requirePlan(plan);
+  if (!plan.isTwoSided) throw BadInput("plan", "must be two-sided");
+  const double step = spreadStep(plan.df, plan.loads.size());
+  onLadder_ = [given = GivenControl(plan), known = std::map<int, double>(), step](int rung) mutable {
+    const auto [at, isNew] = known.try_emplace(rung, 0.0);
+    if (isNew) at->second = given.above(std::exp(rung * step));
+    return at->second;
+  };
+}
+
+double DunnettTable::above(double value) const {
+  requireValue(value, plan_);
+  if (plan_.df >= asGoodAsKnown || value < 1e-300) return dunnettAbove(value, plan_);
+  const double step = spreadStep(plan_.df, plan_.loads.size()), place = std::log(value) / step;
+  const double nearest = std::round(place);
+  return meanOverSpread(plan_.df, plan_.loads.size(), false, [&](double s) { return onLadder_(static_cast<int>(std::lround(std::log(s) / step + place))); }, nearest - place);
+}
+
+std::optional<double> DunnettTable::critical(double probability) const {
+  requireOpenShare("probability", probability);
+  return whereUpperTailIs(probability, false, [&](double d) { return above(d); }, [&](double d) { return dunnettBelow(d, plan_); });
+}
+
 }  // namespace oddglass::stats

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -26,5 +27,20 @@ double dunnettAbove(double value, const DunnettPlan& plan);
 double dunnettBelow(double value, const DunnettPlan& plan);
 /// The value that is passed with probability `above`, strictly between 0 and 1; empty where it lies beyond 1e303.
 std::optional<double> dunnettCritical(double above, const DunnettPlan& plan);
+
+/// The same two-sided figures for one plan and many values: the integrals over the control lie on one ladder of values and are done once, since the
+/// trapezoidal rule over the estimate may start anywhere. The figures agree with `dunnettAbove` to 1e-12. Not for several threads at once.
+class DunnettTable {
+ public:
+  /// `plan` as above, two-sided.
+  explicit DunnettTable(const DunnettPlan& plan);
+  /// P(largest |t| > value), value 0 or more.
+  double above(double value) const;
+  std::optional<double> critical(double probability) const;
+
+ private:
+  DunnettPlan plan_;
+  std::function<double(int)> onLadder_;
+};
 
 }  // namespace oddglass::stats

@@ -42,7 +42,7 @@ SampleScores meansAlone(SampleScores scores, const BalancedTable& table, const S
     if (!each.variance) each.why = each.why.value_or(why);
   for (int s = 0; s < table.samples; ++s) scores.means.push_back({s, table.means[static_cast<std::size_t>(s)], {}, {}, {}, {}});
   const auto difference = [&](int a, int b) { return SampleDifference{a, b, table.means[static_cast<std::size_t>(a)] - table.means[static_cast<std::size_t>(b)], {}, {}, {}, {}, {}}; };
-  for (int a = 0; a < table.samples; ++a)
+  for (int a = 0; question.withPairs && a < table.samples; ++a)
     for (int b = a + 1; b < table.samples; ++b) scores.pairs.push_back(difference(a, b));
   for (int s = 0; question.reference && s < table.samples; ++s)
     if (s != *question.reference) scores.fromReference.push_back(difference(s, *question.reference));
@@ -95,7 +95,7 @@ SampleScores classicalScores(const BalancedTable& table, const ScoreQuestion& qu
   // The critical values are the same for all: found once.
   SampleDifference tukey{0, 0, 0.0, se, interaction.df, {}, {}, {}}, dunnett = tukey;
   const std::vector<double> loads = equalLoads(table.samples - 1);
-  addTukey(tukey, table.samples, question.level);
+  if (question.withPairs) addTukey(tukey, table.samples, question.level);
   if (question.reference) addDunnett(dunnett, loads, question.level);
   const auto fill = [&](SampleDifference& each, const SampleDifference& zero) {
     each.se = se;

@@ -10,15 +10,6 @@
 namespace oddglass::stats {
 namespace {
 
-/// The levels of a factor that occur, numbered anew.
-Factor occurring(const Factor& factor) {
-  std::vector<int> number(static_cast<std::size_t>(factor.levels), -1);
-  Factor found;
-  for (int level : std::set<int>(factor.of.begin(), factor.of.end())) number[static_cast<std::size_t>(level)] = found.levels++;
-  for (int level : factor.of) found.of.push_back(number[static_cast<std::size_t>(level)]);
-  return found;
-}
-
 /// The fixed part, and where its columns are.
 struct Model {
   FixedEffects fixed;
@@ -98,7 +89,7 @@ SampleScores nothingButPlaces(SampleScores scores, const ScoreRows& rows, const 
   const int samples = rows.sample.levels;
   for (int a = 0; a < samples; ++a) {
     scores.means.push_back({a, {}, {}, {}, {}, {}});
-    for (int b = a + 1; b < samples; ++b) scores.pairs.push_back({a, b, {}, {}, {}, {}, {}, {}});
+    for (int b = a + 1; question.withPairs && b < samples; ++b) scores.pairs.push_back({a, b, {}, {}, {}, {}, {}, {}});
     if (question.reference && a != *question.reference) scores.fromReference.push_back({a, *question.reference, {}, {}, {}, {}, {}, {}});
   }
   return scores;
@@ -145,7 +136,7 @@ SampleScores mixedScores(const ScoreRows& rows, const ScoreQuestion& question) {
     else scores.why = scores.why.value_or(Reason::noConvergence);
     list.push_back(one.difference);
   };
-  for (int a = 0; a < samples; ++a)
+  for (int a = 0; question.withPairs && a < samples; ++a)
     for (int b = a + 1; b < samples; ++b) add(scores.pairs, a, b, [&](SampleDifference& each) { addTukey(each, samples, question.level); });
   if (!question.reference) return scores;
   const std::vector<double> loads = referenceLoads(fit, model, samples, *question.reference);

@@ -9,10 +9,11 @@
 
 namespace oddglass::stats {
 
-/// What is asked of scores. level in (0, 1); `reference` is the number of a sample.
+/// What is asked of scores. level in (0, 1); `reference` is the number of a sample. Without `withPairs` the list of pairs stays empty: it takes most of the time.
 struct ScoreQuestion {
   double level = 0.95;
   std::optional<int> reference;
+  bool withPairs = true;
 };
 
 /// How the samples were judged.
@@ -67,7 +68,7 @@ struct SampleScores {
   std::optional<ScoreTest> test;
   std::vector<ScoreNote> notes;
   std::vector<SampleMean> means;              ///< one for each sample
-  std::vector<SampleDifference> pairs;        ///< every pair (0, 1), (0, 2) ..., by Tukey-Kramer
+  std::vector<SampleDifference> pairs;        ///< every pair (0, 1), (0, 2) ..., by Tukey-Kramer; empty where none was asked for
   std::vector<SampleDifference> fromReference;///< every other sample minus the reference, by Dunnett; empty without a reference
   std::optional<Reason> why;
   std::string about;
