@@ -31,6 +31,7 @@ void describeAlike(CLI::App& app, Command::Work& chosen);
 void describeOrder(CLI::App& app, Command::Work& chosen);
 void describeTrend(CLI::App& app, Command::Work& chosen);
 void describeScores(CLI::App& app, Command::Work& chosen);
+void describeProfile(CLI::App& app, Command::Work& chosen);
 void describeRatings(CLI::App& app, Command::Work& chosen);
 void describeRanks(CLI::App& app, Command::Work& chosen);
 void describeChoices(CLI::App& app, Command::Work& chosen);

@@ -72,7 +72,8 @@ void LongTable::refuse(std::size_t row, const Given& column, const std::string& 
 int labelOf(const Labels& labels, const Given& wanted) { return static_cast<int>(std::ranges::find(labels.names, wanted.oneOf(labels.names)) - labels.names.begin()); }
 
 NamedScores readScores(const ScoreColumns& columns) {
-  LongTable table(*columns.file, {columns.response.get(), columns.sample.get(), columns.taster.get(), columns.round.get(), columns.session.get(), columns.position.get()});
+  LongTable table(*columns.file, {columns.response.get(), columns.sample.get(), columns.taster.get(), columns.round.get(), columns.session.get(), columns.position.get(),
+                                  columns.descriptor.get()});
   table.keepAnswered(*columns.response);
   NamedScores scores;
   scores.rows.response = table.numbers(*columns.response);
@@ -90,6 +91,7 @@ NamedScores readScores(const ScoreColumns& columns) {
   take(columns.round, scores.rows.round, &scores.rounds);
   take(columns.session, scores.rows.session, &scores.sessions);
   take(columns.position, scores.rows.position, nullptr);
+  if (columns.descriptor) scores.descriptors = table.labels(*columns.descriptor);
   return scores;
 }
 

@@ -50,13 +50,14 @@ int labelOf(const Labels& labels, const Given& wanted);
 
 /// The columns that score commands share. Those that were not given are left out of the rows.
 struct ScoreColumns {
-  std::shared_ptr<Given> file, response, sample, taster, round, session, position;
+  std::shared_ptr<Given> file, response, sample, taster, round, session, position, descriptor;
 };
 
 /// Scores with the names of their labels.
 struct NamedScores {
   stats::ScoreRows rows;
   std::vector<std::string> samples, tasters, rounds, sessions;
+  Labels descriptors;  ///< empty unless a command has them
 };
 
 /// Reads scores; rows without a response are left out. One sample only is refused.

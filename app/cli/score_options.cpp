@@ -9,6 +9,7 @@ namespace oddglass::cli {
 ScoreColumns scoreColumns(Command& command, const std::set<std::string>& more) {
   ScoreColumns columns;
   columns.file = command.argument("FILE", "A CSV table, one answer a row");
+  if (more.contains("--descriptor")) columns.descriptor = command.option("--descriptor", "D", "The column that names the descriptor");
   columns.response = command.option("--response", "R", "The column of scores");
   columns.sample = command.option("--sample", "S", "The column that names the sample");
   columns.taster = command.option("--taster", "T", "The column that names the taster");

@@ -10,7 +10,7 @@
 
 namespace oddglass::cli {
 
-/// FILE, --response, --sample and --taster, and those of --round, --session and --position that are named.
+/// FILE, --response, --sample and --taster, and those of --descriptor, --round, --session and --position that are named.
 ScoreColumns scoreColumns(Command& command, const std::set<std::string>& more);
 
 /// --limit: a number above 0.

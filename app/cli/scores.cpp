@@ -9,17 +9,6 @@ namespace oddglass::cli {
 namespace {
 
 using stats::SampleScores;
-using stats::ScoreNote;
-
-std::string sentence(const ScoreNote& note) {
-  switch (note.kind) {
-    case ScoreNote::Kind::againstResidual: return "nobody scored a sample twice, so samples are judged against the residual";
-    case ScoreNote::Kind::belowZero: return "the variance of " + note.term + " is estimated below zero; the test stays the same";
-    case ScoreNote::Kind::atZero: return "the variance of " + note.term + " is estimated at zero, so it left the model";
-    case ScoreNote::Kind::confounded: return "these answers cannot tell " + note.term + " from the rest, so it was left out";
-  }
-  return {};
-}
 
 std::string reasonOf(const SampleScores& scores) {
   const std::string text = why(scores.why.value_or(stats::Reason::noSpread));
@@ -47,8 +36,7 @@ Json modelJson(const SampleScores& scores) {
 Json testJson(const SampleScores& scores) {
   Json json{{"F", nullptr}, {"df1", nullptr}, {"df2", nullptr}, {"p_value", nullptr}};
   if (scores.test) json = {{"F", numberOrNull(scores.test->F)}, {"df1", numberOrNull(scores.test->df1)}, {"df2", numberOrNull(scores.test->df2)}, {"p_value", numberOrNull(scores.test->pValue)}};
-  std::string notes;
-  for (const ScoreNote& note : scores.notes) notes += (notes.empty() ? "" : "; ") + sentence(note);
+  const std::string notes = notesOf(scores.notes);
   json["note"] = notes.empty() ? Json(nullptr) : Json(notes);
   return withReason(std::move(json), !scores.test, reasonOf(scores));
 }
