@@ -81,6 +81,17 @@ std::string whyNoOrder(stats::Reason reason) {
   return reason == stats::Reason::notGiven ? "every pair stood one way round only, so no effect of the place can be told" : "the place alone would explain the choices, so its effect has no finite value";
 }
 
+/// The reasons beside the nulls of the outermost keys.
+std::string whyNot(const stats::BradleyTerry& found) {
+  if (found.why) return why(*found.why);
+  std::string reasons;
+  const auto add = [&](const std::string& reason) { reasons += (reasons.empty() ? "" : "; ") + reason; };
+  if (found.whyNoOrder) add(whyNoOrder(*found.whyNoOrder));
+  if (!found.fit) add(found.isRegularised ? "with half wins added the fit cannot be tested" : "there are no more pairs than estimates, so the fit cannot be tested");
+  if (!found.equal || (found.order && !found.noOrder)) add(why(stats::Reason::noConvergence));
+  return reasons;
+}
+
 Json judged(const NamedChoices& named) {
   const stats::BradleyTerry found = stats::bradleyTerry(named.choices, static_cast<int>(named.samples.size()));
   Json json{{"worth", Json::object()}, {"se", Json::object()}};
@@ -96,8 +107,7 @@ Json judged(const NamedChoices& named) {
   json["order_lr"] = ratioJson(found.noOrder);
   json["fit"] = ratioJson(found.fit);
   json["log_likelihood"] = found.why ? Json() : numberOrNull(found.logLikelihood);
-  if (found.why) json["why"] = why(*found.why);
-  else if (found.whyNoOrder) json["why"] = whyNoOrder(*found.whyNoOrder);
+  if (const std::string reasons = whyNot(found); !reasons.empty()) json["why"] = reasons;
   json["circular_triads"] = triads(named);
   return json;
 }

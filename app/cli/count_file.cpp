@@ -12,10 +12,13 @@
 namespace oddglass::cli {
 namespace {
 
-/// People without enough rounds for this are beyond the range of stats; named here by the file.
+/// The most rounds of one person that are worked out by people.
 constexpr int mostRounds = 200;
+constexpr const char* tooManyRounds = "somebody has more than 200 rounds, which is more than is worked out by people";
 
 Json replicatedJson(const std::vector<stats::PersonCount>& people, double guess, double level) {
+  if (std::ranges::any_of(people, [](const stats::PersonCount& each) { return each.trials > mostRounds; }))
+    return {{"mu", nullptr}, {"low", nullptr}, {"high", nullptr}, {"gamma", nullptr}, {"log_likelihood", nullptr}, {"lr", nullptr}, {"p_value", nullptr}, {"why", tooManyRounds}};
   const auto fit = stats::fitReplicated(people, guess);
   const auto share = stats::shareOfPeople(people, guess, level);
   if (!fit || !share) return nullptr;
@@ -25,7 +28,8 @@ Json replicatedJson(const std::vector<stats::PersonCount>& people, double guess,
   return json;
 }
 
-Json tastersJson(const std::vector<TasterRows>& tasters, const std::vector<stats::SharePosteriorOfPeople>& each) {
+/// `whyNone` stands beside people of whom nothing is in `each`.
+Json tastersJson(const std::vector<TasterRows>& tasters, const std::vector<stats::SharePosteriorOfPeople>& each, const std::string& whyNone) {
   Json list = Json::array();
   for (std::size_t i = 0; i < tasters.size(); ++i) {
     Json one{{"taster", tasters[i].taster}, {"trials", tasters[i].rows.size()}, {"correct", tasters[i].right()}};
@@ -35,7 +39,7 @@ Json tastersJson(const std::vector<TasterRows>& tasters, const std::vector<stats
       one["low"] = numberOrNull(each[i].low);
       one["high"] = numberOrNull(each[i].high);
     } else {
-      one["why"] = why(stats::Reason::noGuessing);
+      one["why"] = whyNone;
     }
     list.push_back(std::move(one));
   }
@@ -92,9 +96,9 @@ Json countFile(stats::Method method, const Given& file, const TrialColumns& colu
   const std::vector<TrialRow> rows = readTrials(isPreference, file, columns);
   const std::vector<TasterRows> tasters = byTaster(rows);
   std::vector<stats::PersonCount> people;
+  bool byPeople = !isPreference;
   for (const TasterRows& taster : tasters) {
-    if (!isPreference && taster.rows.size() > mostRounds)
-      throw Problem(Trouble::outOfRange, columns.taster.text(), {{"text", taster.taster + ", " + std::to_string(taster.rows.size())}, {"low", "1"}, {"high", "200"}});
+    byPeople = byPeople && taster.rows.size() <= mostRounds;
     people.push_back({taster.right(), static_cast<int>(taster.rows.size())});
   }
   const Votes votes = isPreference ? votesOf(tasters) : Votes{};
@@ -102,7 +106,7 @@ Json countFile(stats::Method method, const Given& file, const TrialColumns& colu
   Json json = isPreference ? countedJson(method, votes.first, votes.first + votes.second, alpha, level, limit) : countedJson(method, right, static_cast<int>(rows.size()), alpha, level, limit);
   const double guess = stats::guessing(method);
   json["replicated"] = isPreference ? Json() : replicatedJson(people, guess, level);
-  json["tasters"] = tastersJson(tasters, isPreference ? std::vector<stats::SharePosteriorOfPeople>{} : stats::eachPerson(people, guess, level));
+  json["tasters"] = tastersJson(tasters, byPeople ? stats::eachPerson(people, guess, level) : std::vector<stats::SharePosteriorOfPeople>{}, isPreference ? why(stats::Reason::noGuessing) : tooManyRounds);
   json["preference"] = columns.prefers.isGiven() && !isPreference ? preferenceJson(method, rows, tasters, level) : Json();
   if (isPreference) {
     json["no_preference"] = noPreferenceJson(votes.first, votes.second, votes.none, alpha);

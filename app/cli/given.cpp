@@ -63,7 +63,14 @@ double Given::openShareOr(double usual) const { return isGiven() ? openShare() :
 const std::string& Given::oneOf(const std::vector<std::string>& choices) const {
   if (std::ranges::find(choices, text()) != choices.end()) return *typed;
   std::string all;
-  for (const auto& each : choices) all += (all.empty() ? "" : ", ") + each;
+  for (const auto& each : choices) {
+    // Labels of a table may be many.
+    if (all.size() + each.size() > 1000) {
+      all += " ...";
+      break;
+    }
+    all += (all.empty() ? "" : ", ") + each;
+  }
   throw Problem(Trouble::notAChoice, name, {{"text", *typed}, {"choices", all}});
 }
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <map>
 #include <optional>
 #include <set>
 
@@ -14,9 +15,17 @@ namespace {
 
 constexpr std::size_t mostBytes = 256U << 20, mostRows = 1000000;
 
+/// What can be read in one line; a cell may hold megabytes.
+std::string inShort(const std::string& text, std::size_t most = 60) {
+  if (text.size() <= most) return text;
+  std::size_t end = most;
+  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xc0) == 0x80) --end;
+  return text.substr(0, end) + " ...";
+}
+
 [[noreturn]] void refuseAt(const std::string& file, int line, const std::string& column, const std::string& text) {
-  throw Problem(Trouble::badFile, column.empty() ? "file" : column,
-                {{"file", file}, {"line", std::to_string(line)}, {"column", column.empty() ? "1" : column}, {"text", text}});
+  const std::string shown = column.empty() ? "1" : inShort(column, 200);
+  throw Problem(Trouble::badFile, column.empty() ? "file" : shown, {{"file", file}, {"line", std::to_string(line)}, {"column", shown}, {"text", text}});
 }
 
 bool isUtf8(std::string_view text) {
@@ -104,11 +113,19 @@ class Rows {
   int line_ = 1;
 };
 
+/// The one that parts most names of the first row that is not empty; what stands in quotes parts nothing.
 char separatorOf(std::string_view text) {
-  const std::string_view header = text.substr(0, text.find('\n'));
+  std::map<char, int> parted{{',', 0}, {';', 0}, {'\t', 0}};
+  bool isQuoted = false;
+  for (std::size_t at = std::min(text.find_first_not_of("\r\n"), text.size()); at < text.size(); ++at) {
+    if (text[at] == '"') isQuoted = !isQuoted;
+    if (isQuoted) continue;
+    if (text[at] == '\r' || text[at] == '\n') break;
+    if (const auto found = parted.find(text[at]); found != parted.end()) ++found->second;
+  }
   char best = ',';
-  for (char candidate : {',', ';', '\t'})
-    if (std::ranges::count(header, candidate) > std::ranges::count(header, best)) best = candidate;
+  for (char candidate : {';', '\t'})
+    if (parted[candidate] > parted[best]) best = candidate;
   return best;
 }
 
@@ -125,18 +142,18 @@ bool CsvTable::has(std::string_view column) const { return std::ranges::find(col
 
 std::size_t CsvTable::column(std::string_view name) const {
   const auto found = std::ranges::find(columns, name);
-  if (found == columns.end()) refuseAt(file, 1, std::string(name), "there is no column \"" + std::string(name) + "\"");
+  if (found == columns.end()) refuseAt(file, 1, std::string(name), "there is no column \"" + inShort(std::string(name)) + '"');
   return static_cast<std::size_t>(found - columns.begin());
 }
 
-void CsvTable::refuse(const CsvRow& row, std::string_view name, const std::string& text) const { refuseAt(file, row.line, std::string(name), text); }
+void CsvTable::refuse(const CsvRow& row, std::string_view name, const std::string& text) const { refuseAt(file, row.line, std::string(name), inShort(text, 400)); }
 
 const std::string& CsvTable::text(const CsvRow& row, std::string_view name) const { return row.cells[column(name)]; }
 
 int CsvTable::whole(const CsvRow& row, std::string_view name, int low, int high) const {
   const std::string& cell = text(row, name);
   const auto value = wholeIn(cell);
-  if (!value) refuse(row, name, '"' + cell + "\" is no whole number");
+  if (!value) refuse(row, name, '"' + inShort(cell) + "\" is no whole number");
   if (*value < low || *value > high) refuse(row, name, cell + " lies outside " + std::to_string(low) + " to " + std::to_string(high));
   return *value;
 }
@@ -148,9 +165,9 @@ double CsvTable::number(const CsvRow& row, std::string_view name, double low, do
   const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
   if (end != digits.data() + digits.size() || (error != std::errc{} && error != std::errc::result_out_of_range) || std::isnan(value)) {
     const bool hasComma = cell.find(',') != std::string::npos;
-    refuse(row, name, '"' + cell + (hasComma ? "\" is no number; write the fraction after a point" : "\" is no number"));
+    refuse(row, name, '"' + inShort(cell) + (hasComma ? "\" is no number; write the fraction after a point" : "\" is no number"));
   }
-  if (error == std::errc::result_out_of_range || value < low || value > high) refuse(row, name, cell + " is out of range");
+  if (error == std::errc::result_out_of_range || value < low || value > high) refuse(row, name, inShort(cell) + " is out of range");
   return value;
 }
 
@@ -179,7 +196,7 @@ CsvTable parseCsv(std::string_view text, const std::string& file) {
   std::set<std::string> names;
   for (std::size_t i = 0; i < table.columns.size(); ++i) {
     if (table.columns[i].empty()) refuseAt(file, header->line, std::to_string(i + 1), "a column without a name");
-    if (!names.insert(table.columns[i]).second) refuseAt(file, header->line, table.columns[i], "two columns are called \"" + table.columns[i] + "\"");
+    if (!names.insert(table.columns[i]).second) refuseAt(file, header->line, table.columns[i], "two columns are called \"" + inShort(table.columns[i]) + '"');
   }
   while (auto row = rows.next()) {
     if (row->cells.size() != table.columns.size())

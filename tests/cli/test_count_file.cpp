@@ -110,6 +110,22 @@ TEST_CASE("the same table however it is written") {
   CHECK(run.json(options, {run.write("quoted.csv", "\"who\",\"right\"\n\"Ann\",\"1\"\nBo,0\nCy,1\nDee,1\nEve,0\nFay,1\nGil,NA\nHan,.\nIda,\n")}) == plain);
 }
 
+TEST_CASE("more rounds than are worked out by people are pooled all the same, with the reason") {
+  Terminal run;
+  std::string table = "who,right\n";
+  for (int i = 0; i < 300; ++i) table += (i % 3 ? "Ann," : "Bo,") + std::to_string(i % 2) + '\n';
+  table += "Ann,1\n";
+  for (int i = 0; i < 50; ++i) table += "Ann,0\n";
+  const Json got = run.json(options, {run.write("many.csv", table)}), pooled = run.json("count --method triangle --trials 351 --correct 151");
+  for (const char* key : {"p_value", "critical", "pc", "pd", "d_prime", "posterior"}) CHECK(got.at(key) == pooled.at(key));
+  CHECK(got.at("replicated").at("mu").is_null());
+  CHECK(got.at("replicated").at("why").is_string());
+  REQUIRE(got.at("tasters").size() == 2);
+  CHECK(got.at("tasters")[0].at("trials") == 251);
+  CHECK(got.at("tasters")[0].at("median").is_null());
+  CHECK(got.at("tasters")[0].at("why").is_string());
+}
+
 TEST_CASE("what is wrong in a table is named by line") {
   Terminal run;
   const auto refused = [&](const std::string& text, const std::string& named) { requireRefused(run, options, named, {run.write("bad.csv", text)}); };

@@ -29,6 +29,10 @@ TEST_CASE("Semicolons and tabs are found, a byte order mark and empty lines are 
   CHECK(cellsOf(parseCsv("a\tb\n1\t\n", "t.csv")) == Cells{{"1", ""}});
   CHECK(cellsOf(parseCsv("a,b\n1,\n", "t.csv")) == Cells{{"1", ""}});
   CHECK(cellsOf(parseCsv("a,b\n1,", "t.csv")) == Cells{{"1", ""}});
+  CHECK(cellsOf(parseCsv("\n\r\na;b\n1;2\n", "t.csv")) == Cells{{"1", "2"}});
+  // The separator is that of the header row alone, whatever stands in its quotes or in later rows.
+  CHECK(cellsOf(parseCsv("\"one, two, three\";b\n1;2\n", "t.csv")) == Cells{{"1", "2"}});
+  CHECK(cellsOf(parseCsv("a;b\r1,5,7;2\r", "t.csv")) == Cells{{"1,5,7", "2"}});
 }
 
 TEST_CASE("Rows know their lines, also after a quoted line end") {

@@ -220,6 +220,24 @@ TEST_CASE("a person's range by a second way: plain sums over a fine grid, betas 
   CHECK_THAT(below(each[0].median), WithinAbs(0.5, 2e-3));
 }
 
+TEST_CASE("a great many people: the grid finds where they are known") {
+  // With one round each the closed form of the pooled count holds for any number of people.
+  std::vector<PersonCount> once(20000, PersonCount{0, 1});
+  for (int k = 0; k < 9000; ++k) once[k].correct = 1;
+  const auto share = shareOfPeople(once, 1.0 / 3.0, 0.95).value();
+  const auto closed = SharePosterior::of(9000, 20000, 1.0 / 3.0).value();
+  CHECK_THAT(share.low, WithinAbs(closed.quantile(0.025), 1e-6));
+  CHECK_THAT(share.high, WithinAbs(closed.quantile(0.975), 1e-6));
+  // 3000 people alike in counts as a beta with a = b = 1 (mu 1/2, gamma 1/3) makes them, without guessing: 0, 1 and 2 of 2 equally often. What is
+  // known of a person with 2 of 2 then comes down to that beta with 2 more hits, Beta(3, 1), whose cdf is t^3.
+  std::vector<PersonCount> twice;
+  for (int k = 0; k < 3000; ++k) twice.push_back({k % 3, 2});
+  const auto each = eachPerson(twice, 0.0, 0.9);
+  CHECK_THAT(each[2].median, WithinAbs(std::cbrt(0.5), 2e-3));
+  CHECK_THAT(each[2].low, WithinAbs(std::cbrt(0.05), 5e-3));
+  CHECK_THAT(each[1].median, WithinAbs(0.5, 2e-3));
+}
+
 TEST_CASE("counts that cannot be are refused") {
   CHECK_THROWS_AS(shareOfPeople({{4, 3}}, 1.0 / 3.0, 0.9), BadInput);
   CHECK_THROWS_AS(fitReplicated({{1, 3}}, 1.0), BadInput);
