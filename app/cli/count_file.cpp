@@ -3,7 +3,6 @@
 #include "cli/counted.h"
 #include "cli/trial_rows.h"
 #include "cli/why.h"
-#include "domain/problem.h"
 #include "stats/preference.h"
 #include "stats/replicated.h"
 

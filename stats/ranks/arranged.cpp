@@ -149,10 +149,13 @@ bool eachRankSums(const RankBlocks& ranks, double steps, const std::function<voi
     from = 1;
   }
   chances.add(packing.pack(sums), 1.0);
-  double taken = 0.0;
+  double taken = 0.0, left = 0.0;
+  for (std::size_t i = from; i < blocks.size(); ++i) left += blocks[i].first;
   for (std::size_t i = from; i < blocks.size(); ++i) {
+    // A taster more never leaves fewer sets of sums (ranks added in the order of the sums keep them apart), so it is known early when all that is left would be too much.
+    if (taken + static_cast<double>(chances.size()) * left > steps) return false;
     taken += static_cast<double>(chances.size()) * blocks[i].first;
-    if (taken > steps) return false;
+    left -= blocks[i].first;
     chances = withTaster(chances, blocks[i].second, blocks[i].first, packing, ranks.samples, areSorted);
   }
   chances.each([&](const Packed& key, double chance) {
