@@ -86,7 +86,7 @@ TEST_CASE("a damaged table is answered in one object with reasons, or refused in
   int done = 0, refused = 0;
   for (const TableCommand& each : everyTable()) {
     requireAnswered(run("--json " + each.words, {run.write("t.csv", each.text)}), each.words);
-    for (int i = 0; i < 120; ++i) {
+    for (int i = 0; i < 60; ++i) {
       std::string text = each.text;
       for (std::size_t k = 1 + below(chance, 3); k > 0; --k) damage(text, chance);
       const Ran ran = run("--json " + each.words, {run.write("t.csv", text)});
@@ -94,8 +94,8 @@ TEST_CASE("a damaged table is answered in one object with reasons, or refused in
       ++(ran.status == 0 ? done : refused);
     }
   }
-  CHECK(done > 200);
-  CHECK(refused > 200);
+  CHECK(done > 300);
+  CHECK(refused > 300);
 }
 
 TEST_CASE("tables as wide, as long in one cell or as empty as they come") {
