@@ -39,10 +39,13 @@ inline const std::vector<TableCommand>& everyTable() {
   const std::string scores = scoreTable(), trials = trialTable(), columns = " --response y --sample s --taster t";
   const std::string ranks = "t,s,r\nT1,A,1\nT1,B,2\nT1,C,3\nT2,A,2\nT2,B,1\nT2,C,3\nT3,A,1\nT3,B,3\nT3,C,2\nT4,A,1\nT4,B,2.5\nT4,C,2.5\n";
   const std::string pairs = "l,r,w,t\nA,B,A,T1\nB,C,C,T1\nC,A,A,T1\nB,A,tie,T2\nB,C,B,T2\nA,C,C,T2\nA,B,B,T3\nC,B,B,T3\nC,A,,T3\n";
+  std::string ticks = "t,s,d,c\n";
+  for (int i = 0; i < 48; ++i) ticks += "T" + std::to_string(i % 8) + ',' + "ABC"[i / 8 % 3] + ',' + (i / 24 ? "sour" : "fruity") + ',' + std::to_string(i * 5 % 7 % 2) + '\n';
   static const std::vector<TableCommand> all{
       {"scores" + columns, scores}, {"scores --round k --session v --position p --reference ale" + columns, scores}, {"panel --round k" + columns, scores}, {"order --position p --previous before --session v --round k --beside whole" + columns, scores},
       {"ratings --response whole --sample s --taster t", scores}, {"ratings --response whole --sample s --taster t --session v --position p --points 5 --reference cider", scores},
       {"trend --response y --age age --taster t --session v", scores}, {"trend --response y --age age --taster t --session v --sample s --batch ale --control cider --limit 1", scores},
+      {"right --response whole --liking y --sample s --taster t", scores}, {"checks --sample s --taster t --descriptor d --checked c", ticks},
       {"lean --session v --maker T1 --own ale --reference cider" + columns, scores}, {"label --session v --maker T1 --own ale --reference cider --condition condition" + columns, scores},
       {"alike --batch ale --reference cider --limit 1" + columns, scores}, {"ranks --rank r --sample s --taster t --expected A,B,C", ranks}, {"ranks --rank whole --sample v --taster k --best-first", scores},
       {"choices --left l --right r --winner w --taster t", pairs}, {"count --method triangle --taster t --correct right --prefers prefers --sure sure", trials}, {"count --method preference --taster t --prefers prefers", trials},
