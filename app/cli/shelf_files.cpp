@@ -12,7 +12,8 @@ namespace oddglass::cli {
 namespace {
 
 Json shelfJson(const exchange::Brought& brought) {
-  return {{"beverages", brought.beverages}, {"lots", brought.lots}, {"notes", brought.notes}, {"tasters", brought.tasters}, {"already_there", brought.alreadyThere}};
+  return {{"beverages", brought.beverages}, {"lots", brought.lots}, {"notes", brought.notes}, {"tasters", brought.tasters}, {"words", brought.words}, {"merged_words", brought.mergedWords},
+          {"retired_words", brought.retiredWords}, {"already_there", brought.alreadyThere}};
 }
 
 Json idsJson(const std::vector<SessionId>& sessions) {
@@ -36,7 +37,7 @@ void describeDemo(CLI::App& app, Command::Work& chosen) {
 }
 
 void describePut(CLI::App& app, Command::Work& chosen) {
-  Command command(app, chosen, "put", "Puts drinks, lots, notes and tasters of a file onto the shelf");
+  Command command(app, chosen, "put", "Puts drinks, lots, notes, tasters and words of a file onto the shelf");
   const auto file = command.argument("FILE", "A file in the interchange form");
   command.does([=](Desk& desk) -> Answer {
     file->text();
@@ -55,6 +56,7 @@ void describeImport(CLI::App& app, Command::Work& chosen) {
     for (const std::string& file : *files) {
       const exchange::Brought one = exchange::importFile(*store, desk.clock(), desk.chance(), file);
       all.beverages += one.beverages, all.lots += one.lots, all.notes += one.notes, all.tasters += one.tasters, all.alreadyThere += one.alreadyThere;
+      all.words += one.words, all.mergedWords += one.mergedWords, all.retiredWords += one.retiredWords;
       all.sessions.insert(all.sessions.end(), one.sessions.begin(), one.sessions.end());
       all.leftOut.insert(all.leftOut.end(), one.leftOut.begin(), one.leftOut.end());
     }

@@ -49,6 +49,12 @@ ODDGLASS_NAMES(CameFrom, N(here, "here"), N(import, "import"), N(demo, "demo"));
 ODDGLASS_NAMES(ErasureKind, N(words, "words"), N(everything, "everything"));
 ODDGLASS_NAMES(Clue, N(taste, "taste"), N(smell, "smell"), N(mouthfeel, "mouthfeel"), N(look, "look"), N(fizz, "fizz"), N(guess, "guess"));
 ODDGLASS_NAMES(Sureness, N(guess, "guess"), N(fairly, "fairly"), N(sure, "sure"));
+ODDGLASS_NAMES(WordClass, N(grain, "grain"), N(roast, "roast"), N(fruity, "fruity"), N(floral, "floral"), N(hop, "hop"), N(spice, "spice"), N(sweet, "sweet"),
+               N(sour, "sour"), N(bitter, "bitter"), N(mouthfeel, "mouthfeel"), N(yeast, "yeast"), N(air, "air"), N(sulphur, "sulphur"), N(spoiled, "spoiled"),
+               N(cellar, "cellar"), N(other, "other"));
+ODDGLASS_NAMES(Leaning, N(fault, "fault"), N(either, "either"), N(wanted, "wanted"));
+ODDGLASS_NAMES(WordChangeKind, N(added, "added"), N(renamed, "renamed"), N(merged, "merged"), N(takenApart, "taken_apart"), N(retired, "retired"),
+               N(broughtBack, "brought_back"));
 
 }  // namespace
 
@@ -83,6 +89,6 @@ const std::vector<E>& allOf() {
 
 FOR(Origin) FOR(Kind) FOR(AbvFrom) FOR(Allergen) FOR(IngredientsKnown) FOR(StockChange) FOR(NoteKind) FOR(Question) FOR(Method)
 FOR(Claim) FOR(Sought) FOR(ItemKind) FOR(Outcome) FOR(State) FOR(Event) FOR(ShownAs) FOR(VoidReason) FOR(CameFrom) FOR(ErasureKind)
-FOR(Clue) FOR(Sureness)
+FOR(Clue) FOR(Sureness) FOR(WordClass) FOR(Leaning) FOR(WordChangeKind)
 
 }  // namespace oddglass

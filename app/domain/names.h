@@ -3,6 +3,7 @@
 #include "domain/plan.h"
 #include "domain/shelf.h"
 #include "domain/state.h"
+#include "domain/vocabulary.h"
 
 #include <optional>
 #include <string_view>

@@ -21,6 +21,9 @@ enum class Trouble {
   alreadyThere,     ///< {text} is there already
   alreadyStabilised,  ///< this batch was stabilised on {day}
   stillInUse,       ///< cannot be archived while a sealed session pours it
+  ofTheProgram,     ///< {text} belongs to the list that comes with the program and keeps its name
+  wordRetired,      ///< {text} is retired and takes no other word in
+  ringOfWords,      ///< {text} is merged into {other} already
   badFile,          ///< {file}, line {line}, column {column}: {text}
   // the plan
   needsTwoLots,     ///< a comparison needs a second drink

@@ -22,5 +22,6 @@ using LotId = Uid<struct LotTag>;
 using TasterId = Uid<struct TasterTag>;
 using SessionId = Uid<struct SessionTag>;
 using NoteId = Uid<struct NoteTag>;
+using WordId = Uid<struct WordTag>;
 
 }  // namespace oddglass

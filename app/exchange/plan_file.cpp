@@ -106,7 +106,7 @@ SessionId planFromFile(store::Store& store, Clock& clock, Chance& chance, const 
   const Node file(document);
   requireForm(file);
   if (file.has("sessions") && !file.at("sessions").json().empty())
-    file.at("sessions").refuse(Trouble::notAChoice, {{"text", "sessions"}, {"choices", "plan, beverages, lots, notes, tasters"}});
+    file.at("sessions").refuse(Trouble::notAChoice, {{"text", "sessions"}, {"choices", "plan, beverages, lots, notes, tasters, words"}});
   store::Together together(store);
   Brought brought;
   bringShelf(store, clock, file, brought);

@@ -1,5 +1,7 @@
 #include "exchange/shelf_json.h"
 
+#include "exchange/each_record.h"
+#include "exchange/words_json.h"
 #include "shelf/beverages.h"
 #include "shelf/bring.h"
 #include "shelf/lots.h"
@@ -134,30 +136,10 @@ Taster tasterFrom(const Node& node) {
   return taster;
 }
 
-/// Calls `work` for each entry of a list. What the shelf refuses is named with its place in the file, and an id must not stand twice.
-template <class Read, class Work>
-void each(const Node& file, const char* key, Read&& read, Work&& work) {
-  std::set<std::string> ids;
-  for (const Node& node : file.maybeList(key)) {
-    const auto record = read(node);
-    if (!ids.insert(record.id.text).second) node.at("id").refuse(Trouble::alreadyThere, {{"text", record.id.text}});
-    try {
-      work(record);
-    } catch (const Problem& problem) {
-      if (problem.values().contains("line")) throw;
-      const auto missing = problem.trouble() == Trouble::unknown ? Trouble::brokenReference : problem.trouble();
-      auto values = problem.values();
-      values.emplace("text", problem.argument());
-      const auto part = node.maybe(problem.argument().c_str());
-      (part ? *part : node).refuse(missing, values);
-    }
-  }
-}
-
 }  // namespace
 
 void requireForm(const Node& file) {
-  file.onlyKeys({"format", "version", "written_by", "written_at", "about", "beverages", "lots", "notes", "tasters", "plan", "sessions"});
+  file.onlyKeys({"format", "version", "written_by", "written_at", "about", "beverages", "lots", "notes", "tasters", "words", "merged_words", "retired_words", "plan", "sessions"});
   if (!file.has("format") || !file.at("format").json().is_string() || file.at("format").text(60) != "oddglass") file.refuse("this is no file of Oddglass");
   const auto version = file.at("version").whole(1, 1000000);
   if (version > formVersion) file.at("version").refuse(Trouble::fileNewer, {{"version", std::to_string(version)}});
@@ -185,25 +167,28 @@ void writeShelf(store::Store& store, const ShelfPart& part, Json& file) {
     if (part.everything)
       for (const Note& note : shelf::notesOf(store, drink.id)) file["notes"].push_back(noteJson(note));
   }
+  if (part.everything) writeWords(store, file);
 }
 
 void bringShelf(store::Store& store, Clock& clock, const Node& file, Brought& brought) {
   const auto count = [&brought](bool isNew, int& counter) { ++(isNew ? counter : brought.alreadyThere); };
-  each(file, "tasters", tasterFrom, [&](const Taster& taster) { count(shelf::bring(store, clock, taster), brought.tasters); });
-  each(file, "beverages", beverageFrom, [&](const Beverage& drink) { count(shelf::bring(store, clock, drink), brought.beverages); });
-  each(file, "lots", lotFrom, [&](const Lot& lot) {
+  eachRecord(file, "tasters", tasterFrom, [&](const Taster& taster) { count(shelf::bring(store, clock, taster), brought.tasters); });
+  eachRecord(file, "beverages", beverageFrom, [&](const Beverage& drink) { count(shelf::bring(store, clock, drink), brought.beverages); });
+  eachRecord(file, "lots", lotFrom, [&](const Lot& lot) {
     const bool isNew = shelf::bring(store, clock, lot);
     if (isNew && lot.bottles > 0) shelf::move(store, clock, lot.id, StockChange::added, lot.bottles);
     count(isNew, brought.lots);
   });
-  each(file, "notes", noteFrom, [&](const Note& note) { count(shelf::bring(store, note), brought.notes); });
+  eachRecord(file, "notes", noteFrom, [&](const Note& note) { count(shelf::bring(store, note), brought.notes); });
+  bringWords(store, clock, file, brought);
 }
 
 void requireShelf(const Node& file) {
-  each(file, "tasters", tasterFrom, [](const Taster&) {});
-  each(file, "beverages", beverageFrom, [](const Beverage&) {});
-  each(file, "lots", lotFrom, [](const Lot&) {});
-  each(file, "notes", noteFrom, [](const Note&) {});
+  eachRecord(file, "tasters", tasterFrom, [](const Taster&) {});
+  eachRecord(file, "beverages", beverageFrom, [](const Beverage&) {});
+  eachRecord(file, "lots", lotFrom, [](const Lot&) {});
+  eachRecord(file, "notes", noteFrom, [](const Note&) {});
+  requireWords(file);
 }
 
 }  // namespace oddglass::exchange

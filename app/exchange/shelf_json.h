@@ -20,10 +20,10 @@ struct ShelfPart {
   std::map<TasterId, Taster> people;  ///< as they are to be written
 };
 
-/// Adds "beverages", "lots", "notes" and "tasters" to `file`.
+/// Adds "beverages", "lots", "notes" and "tasters" to `file`; with everything also the vocabulary as it differs from the program's own.
 void writeShelf(store::Store& store, const ShelfPart& part, canon::Json& file);
 
-/// Reads these four lists of `file` and puts them onto the shelf; counts them in `brought`. Part of the caller's transaction.
+/// Reads these lists of `file` and puts them onto the shelf; counts them in `brought`. Part of the caller's transaction.
 void bringShelf(store::Store& store, Clock& clock, const Node& file, Brought& brought);
 
 /// Reads them without a store, for the form alone.

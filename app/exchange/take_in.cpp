@@ -53,7 +53,7 @@ Brought put(store::Store& store, Clock& clock, const std::filesystem::path& path
   requireForm(file);
   for (const char* key : {"sessions", "plan"})
     if (file.has(key) && !file.at(key).json().empty())
-      file.at(key).refuse(Trouble::notAChoice, {{"text", key}, {"choices", "beverages, lots, notes, tasters"}});
+      file.at(key).refuse(Trouble::notAChoice, {{"text", key}, {"choices", "beverages, lots, notes, tasters, words"}});
   Brought brought;
   store::Together together(store);
   bringShelf(store, clock, file, brought);

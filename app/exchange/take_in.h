@@ -13,12 +13,14 @@ namespace oddglass::exchange {
 /// What a file brought into the store.
 struct Brought {
   int beverages = 0, lots = 0, notes = 0, tasters = 0;  ///< new on the shelf
+  int words = 0;                        ///< own tasting words that are new here
+  int mergedWords = 0, retiredWords = 0; ///< words that were merged or retired by the file
   int alreadyThere = 0;                 ///< records whose id was known; they stay as they are here
   std::vector<SessionId> sessions;      ///< sessions that came whole
   std::vector<SessionId> leftOut;       ///< sessions whose key was never opened where the file was written: a plan alone cannot be carried on here
 };
 
-/// Puts beverages, lots, notes and tasters of an interchange file onto the shelf: the whole file or nothing of it. A file with sessions is
+/// Puts beverages, lots, notes, tasters and words of an interchange file onto the shelf: the whole file or nothing of it. A file with sessions is
 /// refused (notAChoice, "sessions"): it wants `importFile`. All Problems name the file, the line and the path.
 Brought put(store::Store& store, Clock& clock, const std::filesystem::path& file);
 

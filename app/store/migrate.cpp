@@ -51,10 +51,12 @@ void moreMethods(SQLite::Database& db, Clock&, Chance&) {
   putTransitions(db);
 }
 
+void tastingWords(SQLite::Database& db, Clock&, Chance&) { db.exec(schema3); }
+
 }  // namespace
 
 const std::vector<Step>& steps() {
-  static const std::vector<Step> all{firstShape, moreMethods};
+  static const std::vector<Step> all{firstShape, moreMethods, tastingWords};
   return all;
 }
 

@@ -11,6 +11,9 @@ extern const char* const schema1;
 /// The statements of migration 2.
 extern const char* const schema2;
 
+/// The statements of migration 3.
+extern const char* const schema3;
+
 /// Tables whose rows are never changed or deleted.
 const std::vector<std::string>& keptTables();
 

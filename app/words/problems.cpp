@@ -23,6 +23,9 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::alreadyThere: return QT_TRANSLATE_NOOP("words", "“{text}” is there already. Nothing was changed. Use the one that is there, or choose another name.");
     case Trouble::alreadyStabilised: return QT_TRANSLATE_NOOP("words", "This batch was stabilised on {day}. Nothing was added. If it was really done twice, say so once more.");
     case Trouble::stillInUse: return QT_TRANSLATE_NOOP("words", "A sealed session still pours this. It stays on the shelf. Put it away after the reveal.");
+    case Trouble::ofTheProgram: return QT_TRANSLATE_NOOP("words", "“{text}” belongs to the list that comes with the program and keeps its name. Nothing was changed. Retire it, or merge it into a word of your own.");
+    case Trouble::wordRetired: return QT_TRANSLATE_NOOP("words", "“{text}” is retired and takes no other word in. Nothing was changed. Bring it back first, or choose another one.");
+    case Trouble::ringOfWords: return QT_TRANSLATE_NOOP("words", "“{text}” counts as “{other}” already, so the two cannot be merged this way round. Nothing was changed. Choose another word.");
     case Trouble::badFile: return QT_TRANSLATE_NOOP("words", "{file}, line {line}, column {column}: {text}. Nothing was read in. Mend that place and try again.");
 
     case Trouble::needsTwoLots: return QT_TRANSLATE_NOOP("words", "A comparison needs a second drink. The plan is kept. Add the bought one, or another of your own.");
@@ -107,6 +110,7 @@ Values generalWords(const Voice& voice) {
           {"time", say(voice, QT_TRANSLATE_NOOP("words", "an earlier time"))},
           {"day", say(voice, QT_TRANSLATE_NOOP("words", "an earlier day"))},
           {"state", say(voice, QT_TRANSLATE_NOOP("words", "where it stands now"))},
+          {"other", say(voice, QT_TRANSLATE_NOOP("words", "this word"))},
           {"limit", "…"}, {"low", "…"}, {"high", "…"}, {"have", "…"}, {"need", "…"}, {"grams", "…"}, {"ceiling", "…"},
           {"round", "…"}, {"code", "…"}, {"item", "…"}, {"line", "…"}, {"column", "…"}};
 }
@@ -150,6 +154,10 @@ std::string fieldName(const Voice& voice, const std::string& argument) {
       {"session", QT_TRANSLATE_NOOP("words", "the session")},
       {"taster", QT_TRANSLATE_NOOP("words", "the taster")},
       {"beverage", QT_TRANSLATE_NOOP("words", "the drink")},
+      {"word", QT_TRANSLATE_NOOP("words", "the word")},
+      {"into", QT_TRANSLATE_NOOP("words", "the word it is merged into")},
+      {"drinks", QT_TRANSLATE_NOOP("words", "the list of drinks")},
+      {"meaning", QT_TRANSLATE_NOOP("words", "what it means")},
   };
   const auto found = names.find(argument);
   if (found != names.end()) return say(voice, found->second);

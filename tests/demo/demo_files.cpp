@@ -3,6 +3,7 @@
 #include "demo/demo_evenings.h"
 #include "demo/demo_methods.h"
 #include "exchange/write_out.h"
+#include "shelf/vocabulary.h"
 
 using namespace oddglass;
 
@@ -31,6 +32,24 @@ canon::Json meadPlan() {
           {"care_settled", true}};
 }
 
+/// Two words of this table: one of their own, and one that came to be counted as another.
+void addWords(DemoShelf& demo) {
+  TastingWord hedge;
+  hedge.text = "hedge after rain";
+  hedge.wordClass = WordClass::floral;
+  hedge.drinks = {Kind::mead, Kind::cider};
+  hedge.leaning = Leaning::wanted;
+  hedge.meaning = "Wet leaves and elderflower, as on the way to the orchard.";
+  shelf::addWord(*demo.store, demo.clock, demo.chance, hedge);
+  TastingWord cupboard;
+  cupboard.text = "old cupboard";
+  cupboard.wordClass = WordClass::cellar;
+  cupboard.drinks = {Kind::beer, Kind::mead, Kind::cider};
+  cupboard.leaning = Leaning::fault;
+  const WordId old = shelf::addWord(*demo.store, demo.clock, demo.chance, cupboard);
+  shelf::mergeWord(*demo.store, demo.clock, old, shelf::resolve(builtInWords(), "musty")->id);
+}
+
 }  // namespace
 
 std::map<std::string, std::string> demoFiles() {
@@ -38,6 +57,7 @@ std::map<std::string, std::string> demoFiles() {
   const SessionId first = playPorterEvening(demo), second = playCiderEvening(demo);
   std::vector<PlayedEvening> more;
   for (auto* play : {playTetrad, playPair, playPreference, playAlike, playSequential, playThreeComparisons, playWrongPour, playErased}) more.push_back(play(demo));
+  addWords(demo);
   constexpr Millis written = 1785571200000;  // 1 August 2026, 8:00 UTC
   canon::Json shelf = exchange::interchangeOfAll(*demo.store, demo.clock);
   shelf.erase("sessions");

@@ -4,6 +4,7 @@
 #include "session/ending.h"
 #include "session/look.h"
 #include "session/record.h"
+#include "shelf/vocabulary.h"
 #include "store/keep.h"
 #include "store/migrate.h"
 #include "tasting/board.h"
@@ -39,31 +40,35 @@ std::set<std::string> namesOf(store::Store& store, const char* type) {
   return names;
 }
 
-}  // namespace
-
-TEST_CASE("a store of version 1 is brought up with all it holds, and its evening goes on") {
-  Cellar cellar;
-  layDown(cellar, "version_1.sql", 1);
-  const auto store = cellar.open();
+/// Opens a store of an older version: a copy is kept first, and nothing that guards the file is lost on the way.
+std::unique_ptr<store::Store> broughtUp(Cellar& cellar, const std::string& name, int version) {
+  layDown(cellar, name, version);
+  auto store = cellar.open();
   CHECK(store::versionOf(store->db()) == store::newestVersion());
   const auto copies = store::backups(*store);
   REQUIRE(copies.size() == 1);
   CHECK(copies[0].reason == store::BackupReason::beforeMigration);
-
-  // Nothing that guards the file was lost on the way, and the steps that may be taken are today's.
   Cellar another;
   const auto fresh = another.open();
   for (const char* type : {"table", "trigger", "view", "index"}) CHECK(namesOf(*store, type) == namesOf(*fresh, type));
+  // The steps that may be taken are today's.
   SQLite::Statement steps(store->db(), "SELECT count(*) FROM transition");
   steps.executeStep();
   CHECK(steps.getColumn(0).getInt() == static_cast<int>(transitions().size()));
-
-  const auto all = session::sessions(*store);
-  REQUIRE(all.size() == 2);
-  for (const auto& each : all) {
+  for (const auto& each : session::sessions(*store)) {
     INFO(each.title);
     CHECK(session::verify(*store, each.id).holds());
   }
+  return store;
+}
+
+}  // namespace
+
+TEST_CASE("a store of version 1 is brought up with all it holds, and its evening goes on") {
+  Cellar cellar;
+  const auto store = broughtUp(cellar, "version_1.sql", 1);
+  const auto all = session::sessions(*store);
+  REQUIRE(all.size() == 2);
   const auto over = std::ranges::find(all, State::revealed, &session::SessionLine::state), open = std::ranges::find(all, State::tasting, &session::SessionLine::state);
   REQUIRE(over != all.end());
   REQUIRE(open != all.end());
@@ -82,4 +87,36 @@ TEST_CASE("a store of version 1 is brought up with all it holds, and its evening
   CHECK(session::reveal(*store, cellar.clock, open->id).commitmentHolds);
   CHECK(session::verify(*store, open->id).holds());
   CHECK(session::revealed(*store, open->id).panel.size() == 2);
+}
+
+TEST_CASE("a store of version 2 is brought up with its other methods, its evening goes on, and words can be added") {
+  Cellar cellar;
+  const auto store = broughtUp(cellar, "version_2.sql", 2);
+  const auto all = session::sessions(*store);
+  REQUIRE(all.size() == 2);
+  const auto over = std::ranges::find(all, State::revealed, &session::SessionLine::state), open = std::ranges::find(all, State::tasting, &session::SessionLine::state);
+  REQUIRE(over != all.end());
+  REQUIRE(open != all.end());
+  CHECK(session::revealed(*store, over->id).plan.stopping);
+
+  // Places 1 and 2 are taken; the first of three pairs is locked at place 1, and the second is poured there next.
+  CHECK(tasting::board(*store, open->id).locked == 1);
+  const auto flight = tasting::nextFlight(*store, open->id, {1}).value();
+  CHECK(flight.round == Round{2});
+  CHECK(flight.method == Method::pair);
+  tasting::begin(*store, cellar.clock, open->id, {1}, flight.round);
+  tasting::HandIn in{{1}, flight.round, {}, tasting::Via::device, {{{1}, flight.cups[0].code.value, {}}, {{2}, 3, {}}, {{3}, 1, {}}}};
+  cellar.chance.fill(in.clientId);
+  tasting::handIn(*store, cellar.clock, cellar.chance, open->id, in);
+  session::close(*store, cellar.clock, open->id);
+  CHECK(session::reveal(*store, cellar.clock, open->id).commitmentHolds);
+  CHECK(session::verify(*store, open->id).holds());
+
+  CHECK(shelf::vocabulary(*store) == builtInWords());
+  TastingWord word;
+  word.text = "hedge";
+  word.drinks = {Kind::mead};
+  shelf::addWord(*store, cellar.clock, cellar.chance, word);
+  const auto words = shelf::vocabulary(*store);
+  CHECK(shelf::resolve(words, "Hedge") == &words.back());
 }

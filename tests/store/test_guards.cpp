@@ -194,12 +194,39 @@ TEST_CASE("references and ranges hold") {
   CHECK_THAT(session.refusal("INSERT INTO stock_move (lot_id, at, kind, bottles) SELECT id, 0, 'given', 3 FROM lot"), Contains("CHECK"));
 }
 
+TEST_CASE("words are retired and never deleted, merges lead in no ring, and changes of the list stay") {
+  Table table;
+  RawSession session(table.store, std::string(32, '7'));
+  SQLite::Database& db = table.store.db();
+  const auto uid = [](char digit) { return "'" + std::string(32, digit) + "'"; };
+  store::write(table.store, [&](SQLite::Database&) {
+    db.exec("INSERT INTO own_word (uid, word, class, leaning) VALUES (" + uid('1') + ", 'hedge', 'floral', 'wanted')");
+    db.exec("INSERT INTO word_same_as VALUES (" + uid('1') + ", " + uid('2') + "), (" + uid('2') + ", " + uid('3') + ")");
+    db.exec("INSERT INTO word_change (at, kind, word, text) VALUES (0, 'added', " + uid('1') + ", 'hedge')");
+  });
+  CHECK_THAT(session.refusal("DELETE FROM own_word"), Contains("own_word: retired"));
+  CHECK_THAT(session.refusal("UPDATE own_word SET uid = " + uid('4')), Contains("own_word: its uid is kept"));
+  CHECK_THAT(session.refusal("INSERT INTO own_word (uid, word, class, leaning) VALUES (" + uid('4') + ", 'x', 'wheel', 'wanted')"), Contains("CHECK"));
+  CHECK_THAT(session.refusal("INSERT INTO own_word (uid, word, class, leaning) VALUES (" + uid('4') + ", '  ', 'hop', 'wanted')"), Contains("CHECK"));
+  CHECK_THAT(session.refusal("INSERT INTO own_word_drink VALUES (77, 'mead')"), Contains("FOREIGN KEY"));
+  CHECK_THAT(session.refusal("INSERT INTO word_same_as VALUES (" + uid('3') + ", " + uid('1') + ")"), Contains("a ring of words"));
+  CHECK_THAT(session.refusal("INSERT INTO word_same_as VALUES (" + uid('4') + ", " + uid('4') + ")"), Contains("CHECK"));
+  CHECK_THAT(session.refusal("INSERT INTO word_same_as VALUES (" + uid('1') + ", " + uid('4') + ")"), Contains("UNIQUE"));
+  CHECK_THAT(session.refusal("UPDATE word_same_as SET same_as = " + uid('4')), Contains("word_same_as: taken apart"));
+  CHECK(session.refusal("INSERT INTO word_same_as VALUES (" + uid('3') + ", " + uid('4') + ")").empty());
+  CHECK_THAT(session.refusal("UPDATE word_change SET at = 1"), Contains("word_change: kept"));
+  CHECK_THAT(session.refusal("DELETE FROM word_change"), Contains("word_change: kept"));
+  CHECK_THAT(session.refusal("INSERT OR REPLACE INTO word_change SELECT * FROM word_change"), Contains("word_change: kept"));
+  CHECK_THAT(session.refusal("INSERT INTO word_change (at, kind, word, text) VALUES (0, 'merged', " + uid('1') + ", 'hedge')"), Contains("CHECK"));
+}
+
 TEST_CASE("no trigger is lost") {
   Table table;
-  // Two for each of the 19 tables that are kept, one for each of the 5 that are only unchanged, and the 12 that are written out in the schema.
+  // Two for each of the 19 tables that are kept, one for each of the 5 that are only unchanged, the 12 that are written out in the first schema,
+  // and the 6 of the vocabulary.
   CHECK(store::keptTables().size() == 19);
   CHECK(store::unchangedTables().size() == 5);
-  CHECK(table.store.db().execAndGet("SELECT count(*) FROM sqlite_schema WHERE type = 'trigger'").getInt() == 2 * 19 + 5 + 12);
+  CHECK(table.store.db().execAndGet("SELECT count(*) FROM sqlite_schema WHERE type = 'trigger'").getInt() == 2 * 19 + 5 + 12 + 6);
   SQLite::Statement loose(table.store.db(), "SELECT name FROM pragma_table_list WHERE type = 'table' AND strict = 0 AND schema = 'main' AND name NOT LIKE 'sqlite_%'");
   CHECK_FALSE(loose.executeStep());
 }

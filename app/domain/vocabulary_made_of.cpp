@@ -1,0 +1,91 @@
+#include "domain/vocabulary_rows.h"
+
+#include "domain/mark.h"
+
+namespace oddglass {
+
+// What a drink is made of: grain, roast, fruit, flowers, hops, spice and wood.
+std::span<const WordRow> wordsMadeOf() {
+  using enum WordClass;
+  using enum Leaning;
+  using namespace drinks;
+  static constexpr WordRow rows[] = {
+      {"1f7e08ca51bf1d652f9e360e6cbed4ff", QT_TRANSLATE_NOOP("words", "bread"), QT_TRANSLATE_NOOP("words", "fresh bread; bread crust"),
+       grain, beer, "", wanted, Care::none},
+      {"3c13198bbfd4766e82ebe78000414599", QT_TRANSLATE_NOOP("words", "biscuit"), QT_TRANSLATE_NOOP("words", "dry biscuit"),
+       grain, beer, "", wanted, Care::none},
+      {"1bfc884e2b30b124bd2bae0f8aa692e4", QT_TRANSLATE_NOOP("words", "malty"), QT_TRANSLATE_NOOP("words", "malt; malt sweetness"),
+       grain, beer, "", either, Care::none},
+      {"3e91944a704eaba1f6af92d9321ac2ef", QT_TRANSLATE_NOOP("words", "raw grain"), QT_TRANSLATE_NOOP("words", "husk; chaff; grainy"),
+       grain, beer, "", fault, Care::none},
+      {"84751152029331722fb5bb0c86463e53", QT_TRANSLATE_NOOP("words", "wort"), QT_TRANSLATE_NOOP("words", "sweet wort; raw wort; unfermented wort"),
+       grain, beer, "", fault, Care::pressure},
+      {"dd2c152132076278ca2cdb9963264222", QT_TRANSLATE_NOOP("words", "nutty"), QT_TRANSLATE_NOOP("words", "nuts; hazelnut; walnut"),
+       grain, all, "", either, Care::none},
+      {"d33562d6329101c8b1c2a48fbbef53af", QT_TRANSLATE_NOOP("words", "hay"), QT_TRANSLATE_NOOP("words", "straw; dry grass"),
+       grain, all, "", either, Care::none},
+      {"f3bfbdcafcd566729220341441b3d64f", QT_TRANSLATE_NOOP("words", "toast"), QT_TRANSLATE_NOOP("words", "toasted bread"),
+       roast, beer | mead | wine, "", wanted, Care::none},
+      {"bc7e463aaed1d06a1e68f52e50e082a9", QT_TRANSLATE_NOOP("words", "caramel"), QT_TRANSLATE_NOOP("words", "toffee; burnt sugar"),
+       roast, all, "", either, Care::none},
+      {"5fce089582aff53d1cbae8feeedd1672", QT_TRANSLATE_NOOP("words", "chocolate"), QT_TRANSLATE_NOOP("words", "cocoa"),
+       roast, beer | mead, "", wanted, Care::none},
+      {"20ac0ad6fc37522aa3fe8b9b89586996", QT_TRANSLATE_NOOP("words", "coffee"), QT_TRANSLATE_NOOP("words", "roasted coffee"),
+       roast, beer, "", wanted, Care::none},
+      {"251ed7439ac5bd3ccb797816c4643fe8", QT_TRANSLATE_NOOP("words", "burnt"), QT_TRANSLATE_NOOP("words", "charred; acrid"),
+       roast, beer | mead, "", either, Care::none},
+      {"bd1e80eb96a5f2f8c0bdd0cf08c48d69", QT_TRANSLATE_NOOP("words", "banana"), QT_TRANSLATE_NOOP("words", "pear drop"),
+       fruity, all, QT_TRANSLATE_NOOP("words", "isoamyl acetate"), either, Care::none},
+      {"aec517a713d09584ced16c6a81d7dad7", QT_TRANSLATE_NOOP("words", "apple and pear"), QT_TRANSLATE_NOOP("words", "ripe apple; ripe pear"),
+       fruity, all, QT_TRANSLATE_NOOP("words", "ethyl hexanoate"), either, Care::none},
+      {"2f9c035fee0e31930c35551bf01af3d0", QT_TRANSLATE_NOOP("words", "citrus"), QT_TRANSLATE_NOOP("words", "lemon; orange; lime; grapefruit"),
+       fruity, all, "", wanted, Care::none},
+      {"c05e437c52e2fa3249bffd206c331ff9", QT_TRANSLATE_NOOP("words", "stone fruit"), QT_TRANSLATE_NOOP("words", "peach; apricot; plum"),
+       fruity, all, "", wanted, Care::none},
+      {"2b9f634bf33f3cc5f6efd0a90dc80f42", QT_TRANSLATE_NOOP("words", "red berries"), QT_TRANSLATE_NOOP("words", "strawberry; raspberry; cherry"),
+       fruity, all, "", wanted, Care::none},
+      {"372daaf2e61a99f20564a4d9984fc79c", QT_TRANSLATE_NOOP("words", "dark berries"), QT_TRANSLATE_NOOP("words", "blackcurrant; blackberry; bilberry"),
+       fruity, all, "", wanted, Care::none},
+      {"1eb3c5fbda1234c0e0c8f18e7036e6a6", QT_TRANSLATE_NOOP("words", "tropical fruit"), QT_TRANSLATE_NOOP("words", "pineapple; mango; passion fruit"),
+       fruity, all, "", wanted, Care::none},
+      {"96c1f03c5e80404fc4dbe7397ef642c6", QT_TRANSLATE_NOOP("words", "dried fruit"), QT_TRANSLATE_NOOP("words", "raisin; fig; prune; date"),
+       fruity, all, "", either, Care::none},
+      {"a21ec0348552b82b3b8d5515dd980075", QT_TRANSLATE_NOOP("words", "flowers"), QT_TRANSLATE_NOOP("words", "floral; blossom; elderflower"),
+       floral, all, QT_TRANSLATE_NOOP("words", "linalool"), wanted, Care::none},
+      {"e7cb3155b8d256d85b3933015d64af88", QT_TRANSLATE_NOOP("words", "rose"), QT_TRANSLATE_NOOP("words", "rose water"),
+       floral, all, QT_TRANSLATE_NOOP("words", "2-phenylethanol"), either, Care::none},
+      {"a5e8bbfa7f43c947386f2508c6e4d7d0", QT_TRANSLATE_NOOP("words", "honey"), QT_TRANSLATE_NOOP("words", "honeyed"),
+       floral, all, "", either, Care::none},
+      {"51efef27256dffeb9705f216525664b8", QT_TRANSLATE_NOOP("words", "beeswax"), QT_TRANSLATE_NOOP("words", "wax; waxy"),
+       floral, mead | wine, "", either, Care::none},
+      {"43bec3a8d128f72b93a3d6a338c8e2ab", QT_TRANSLATE_NOOP("words", "grassy"), QT_TRANSLATE_NOOP("words", "cut grass; green leaf"),
+       hop, beer | cider | wine, QT_TRANSLATE_NOOP("words", "cis-3-hexenol"), either, Care::none},
+      {"167f7d3ee8aebfe32a1f2441c94f29d3", QT_TRANSLATE_NOOP("words", "resin"), QT_TRANSLATE_NOOP("words", "pine; resinous"),
+       hop, beer, "", wanted, Care::none},
+      {"bffc4c221f97ef11f6d6d2804e54cecb", QT_TRANSLATE_NOOP("words", "herbal"), QT_TRANSLATE_NOOP("words", "herbs; mint; tea"),
+       hop, all, "", either, Care::none},
+      {"c4e6917e612f458587b00af590be9f8b", QT_TRANSLATE_NOOP("words", "green pepper"), QT_TRANSLATE_NOOP("words", "bell pepper; leafy"),
+       hop, wine, QT_TRANSLATE_NOOP("words", "methoxypyrazines"), either, Care::none},
+      {"f4a0718f3ce743018b8303ae0fa02fd2", QT_TRANSLATE_NOOP("words", "stalky"), QT_TRANSLATE_NOOP("words", "stems; twigs"),
+       hop, cider | wine, "", fault, Care::none},
+      {"d602ec37fab5a97795f68a70d9596950", QT_TRANSLATE_NOOP("words", "clove"), QT_TRANSLATE_NOOP("words", "cloves"),
+       spice, beer | cider | wine, QT_TRANSLATE_NOOP("words", "4-vinylguaiacol"), either, Care::none},
+      {"0a904a6c06b6b5ff7d2b0539146188c3", QT_TRANSLATE_NOOP("words", "pepper"), QT_TRANSLATE_NOOP("words", "black pepper; white pepper"),
+       spice, all, "", either, Care::none},
+      {"257fcf56cf7752623c74b78e57976c7d", QT_TRANSLATE_NOOP("words", "aniseed"), QT_TRANSLATE_NOOP("words", "liquorice; fennel"),
+       spice, all, "", either, Care::none},
+      {"f3f1a8d9e996d862ef434d3d796f1d3d", QT_TRANSLATE_NOOP("words", "warm spice"), QT_TRANSLATE_NOOP("words", "cinnamon; nutmeg; ginger"),
+       spice, all, "", wanted, Care::none},
+      {"240cabd67793fdff59af49e862c75729", QT_TRANSLATE_NOOP("words", "vanilla"), "",
+       spice, all, QT_TRANSLATE_NOOP("words", "vanillin"), wanted, Care::none},
+      {"9e4f29b244ce92c3601030da24e80897", QT_TRANSLATE_NOOP("words", "coconut"), "",
+       spice, beer | mead | wine, QT_TRANSLATE_NOOP("words", "oak lactone"), either, Care::none},
+      {"560d8367c8dafa26fd88a6c157e38241", QT_TRANSLATE_NOOP("words", "raw wood"), QT_TRANSLATE_NOOP("words", "sawdust; plank"),
+       spice, all, "", fault, Care::none},
+      {"7346d97d50fa0770c30a771ec16146d0", QT_TRANSLATE_NOOP("words", "smoke"), QT_TRANSLATE_NOOP("words", "smoky; bonfire"),
+       spice, all, QT_TRANSLATE_NOOP("words", "guaiacol, 4-ethylphenol"), either, Care::none},
+  };
+  return rows;
+}
+
+}  // namespace oddglass
