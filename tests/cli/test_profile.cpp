@@ -3,6 +3,9 @@
 #include "stats/cases.h"
 #include "stats/open_table.h"
 
+#include <cctype>
+#include <cmath>
+
 using oddglass::testing::number;
 using oddglass::testing::Ran;
 using oddglass::testing::requireReasons;
@@ -217,12 +220,15 @@ TEST_CASE("profile: broken tables never break the program") {
   for (int round = 0; round < 200; ++round) {
     std::string text = good;
     for (std::size_t hits = 1 + next(6); hits > 0; --hits) {
-      const std::size_t place = next(text.size());
-      switch (next(4)) {
+      const std::size_t place = next(text.size()), end = text.find('\n', place);
+      // Most often an answer is missing; the rest is damage.
+      switch (next(12)) {
         case 0: text[place] = ",;\"\n\t.0-eNaA\xff"[next(14)]; break;
         case 1: text.erase(place, 1 + next(30)); break;
         case 2: text.insert(place, text.substr(next(text.size()), next(20))); break;
-        default: text.insert(place, std::string(1, "\0\"\r,1"[next(5)])); break;
+        case 3: text.insert(place, std::string(1, "\0\"\r,1"[next(5)])); break;
+        default:
+          if (end != std::string::npos && end > 0 && std::isdigit(static_cast<unsigned char>(text[end - 1]))) text.erase(end - 1, 1);
       }
     }
     const Ran ran = run("--json " + columns + "--reference w --limit 1 " + (round % 2 ? "--scale " : "") + run.write("broken.csv", text));
