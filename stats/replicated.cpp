@@ -61,6 +61,42 @@ Peak bestOverall(const People& people) {
   return fine.logLikelihood > best.logLikelihood ? fine : best;
 }
 
+// Products below the normal range are worked with very slowly; all that is left out lies far below 1e-140.
+std::vector<double> withoutTraces(std::vector<double> chances) {
+  for (double& chance : chances)
+    if (chance < 1e-150) chance = 0.0;
+  return chances;
+}
+
+// The chances of the sum of two independent counts.
+std::vector<double> together(const std::vector<double>& one, const std::vector<double>& other) {
+  std::vector<double> sum(one.size() + other.size() - 1, 0.0);
+  for (std::size_t i = 0; i < one.size(); ++i) {
+    if (one[i] == 0.0) continue;
+    for (std::size_t k = 0; k < other.size(); ++k) sum[i + k] += one[i] * other[k];
+  }
+  return withoutTraces(std::move(sum));
+}
+
+// The same for two counts with the same chances: half of the products.
+std::vector<double> twice(const std::vector<double>& one) {
+  std::vector<double> sum(2 * one.size() - 1, 0.0);
+  for (std::size_t i = 0; i < one.size(); ++i) {
+    if (one[i] == 0.0) continue;
+    sum[2 * i] += one[i] * one[i];
+    const double both = 2.0 * one[i];
+    for (std::size_t k = i + 1; k < one.size(); ++k) sum[i + k] += both * one[k];
+  }
+  return withoutTraces(std::move(sum));
+}
+
+// The sum over people with the same chances, by doubling.
+std::vector<double> manyAlike(const std::vector<double>& one, int people) {
+  if (people == 1) return withoutTraces(one);
+  const std::vector<double> half = manyAlike(one, people / 2);
+  return people % 2 == 0 ? twice(half) : together(one, twice(half));
+}
+
 }  // namespace
 
 std::vector<double> personCounts(int trials, double guess, double mu, double gamma) {
@@ -73,17 +109,15 @@ std::vector<double> personCounts(int trials, double guess, double mu, double gam
 
 std::vector<double> tableCounts(const std::vector<int>& rounds, double guess, double mu, double gamma) {
   requireModel(guess, mu, gamma);
-  std::map<int, std::vector<double>> one;
-  std::vector<double> sum{1.0};
+  std::map<int, int> peopleOf;
+  int all = 0;
   for (const int trials : rounds) {
-    if (!one.contains(trials)) one[trials] = personCounts(trials, guess, mu, gamma);
-    const auto& chances = one[trials];
-    if (sum.size() + chances.size() > 20'002) throw BadInput("rounds", "must not be above 20,000 in all");
-    std::vector<double> next(sum.size() + chances.size() - 1, 0.0);
-    for (std::size_t i = 0; i < sum.size(); ++i)
-      for (std::size_t k = 0; k < chances.size(); ++k) next[i + k] += sum[i] * chances[k];
-    sum = std::move(next);
+    requireRounds(trials);
+    if ((all += trials) > 20'000) throw BadInput("rounds", "must not be above 20,000 in all");
+    ++peopleOf[trials];
   }
+  std::vector<double> sum{1.0};
+  for (const auto& [trials, people] : peopleOf) sum = together(sum, manyAlike(personCounts(trials, guess, mu, gamma), people));
   return sum;
 }
 

@@ -5,6 +5,7 @@
 #include "planning/amounts.h"
 #include "planning/outlook.h"
 #include "planning/recommend.h"
+#include "session/follow.h"
 #include "words/came_out.h"
 #include "words/method.h"
 #include "words/plan.h"
@@ -41,13 +42,16 @@ Json outlookJson(const planning::Outlook& outlook) {
             {"finds", std::move(finds)}, {"alike", nullptr}, {"sequential", nullptr}};
   if (!outlook.canShow) json["why"] = "no count reaches this risk";
   else if (!outlook.needed) json["why"] = outlook.sequential ? "looked at after each round" : "both kinds of answers count";
-  if (outlook.comparisons > 1) {
-    json["needed_in_turn"] = Json::array();
-    for (const auto& each : outlook.neededInTurn) json["needed_in_turn"].push_back(numberOrNull(each));
-  }
+  const auto inTurn = [](const std::vector<std::optional<int>>& counts) {
+    Json list = Json::array();
+    for (const auto& each : counts) list.push_back(numberOrNull(each));
+    return list;
+  };
+  if (outlook.comparisons > 1) json["needed_in_turn"] = inTurn(outlook.neededInTurn);
   if (outlook.sequential)
     json["sequential"] = {{"every", outlook.sequential->every}, {"last", outlook.sequential->last}, {"none", endJson(outlook.sequential->nobody)}, {"p1", endJson(outlook.sequential->share)}};
   if (outlook.alike) json["alike"] = {{"limit", outlook.alike->limitPm / 1000.0}, {"largest", numberOrNull(outlook.alike->largest)}, {"chance", numberOrNull(outlook.alike->chance)}};
+  if (outlook.alike && outlook.comparisons > 1) json["alike"]["largest_in_turn"] = inTurn(outlook.alike->largestInTurn);
   return json;
 }
 
@@ -69,7 +73,9 @@ Json choiceJson(const planning::Choice& choice) {
 
 // The methods that answer the question, the recommended one first.
 void addRecommendation(const words::Voice& voice, const session::DraftFacts& facts, const planning::Setup& setup, Answer& answer) {
-  const planning::Recommendation recommendation = planning::recommend(facts.draft.question, setup);
+  const auto found = session::recommendationFor(facts);
+  if (!found) return;
+  const planning::Recommendation& recommendation = *found;
   Json ranked = Json::array();
   for (const planning::Choice& choice : recommendation.choices) {
     Json json = choiceJson(choice);
@@ -79,14 +85,20 @@ void addRecommendation(const words::Voice& voice, const session::DraftFacts& fac
   }
   answer.json["recommended"] = std::move(ranked);
   const planning::Choice& best = recommendation.best();
+  answer.lines.push_back(words::pickedLine(voice, recommendation, facts.draft.method, facts.draft.methodChosen));
   answer.lines.push_back("Recommended: " + words::methodName(voice, best.method) + ". " + words::choiceChance(voice, best, planning::claimOf(setup)) + ' ' + words::choicePrice(voice, best));
   for (const planning::Because because : best.because) answer.lines.push_back("  " + words::reasonLine(voice, because));
   if (!recommendation.references) return;
   const planning::TwoReferences& two = *recommendation.references;
   answer.json["one_target"] = choiceJson(two.oneTarget);
   answer.json["three_comparisons"] = choiceJson(two.three);
-  for (const words::WayToCompare& way : words::referencesWords(voice, two, planning::claimOf(setup)).ways) {
-    answer.lines.push_back(way.name + (way.isRecommended ? " (recommended):" : ":"));
+  answer.json["one_is_better"] = two.oneIsBetter;
+  std::vector<PlannedLot> lots;
+  for (const session::DraftLot& each : facts.lots) lots.push_back(each.lot);
+  const words::ReferencesWords references = words::referencesWords(voice, two, planning::claimOf(setup), lots);
+  answer.lines.push_back(references.advice);
+  for (const words::WayToCompare& way : references.ways) {
+    answer.lines.push_back(way.name + ':');
     for (const std::string& line : way.lines) answer.lines.push_back("  " + line);
   }
 }
@@ -101,7 +113,7 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts) {
   std::vector<std::string> lotNames;
   for (const session::DraftLot& each : facts.lots) lotNames.push_back(words::lotTitle(voice, each.lot));
   for (const std::string& name : lotNames) lots.push_back(name);
-  Answer answer{Json{{"id", draft.id.text}, {"title", draft.title}, {"state", "draft"}, {"question", nameOf(draft.question)}, {"method", nameOf(draft.method)},
+  Answer answer{Json{{"id", draft.id.text}, {"title", draft.title}, {"state", "draft"}, {"question", nameOf(draft.question)}, {"method", nameOf(draft.method)}, {"method_chosen", draft.methodChosen},
                      {"lots", std::move(lots)}, {"panel", facts.panel.size()}, {"makers", facts.makers.size()}, {"places", facts.places()}, {"rounds", draft.rounds},
                      {"cup_ml", draft.cupMl}, {"evenings", draft.evenings}, {"wave", draft.wave}, {"attribute", draft.attribute.empty() ? Json(nullptr) : Json(draft.attribute)},
                      {"expected", draft.expected ? Json(draft.expected->value) : Json(nullptr)}, {"marked", draft.marked ? Json(draft.marked->value) : Json(nullptr)},
@@ -121,7 +133,7 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts) {
     for (const planning::TooSmall rule : outlook.tooSmall) answer.lines.push_back(words::tooSmallLine(voice, outlook, rule));
     for (const planning::WayOut& way : outlook.waysOut) answer.lines.push_back(words::wayOutLine(voice, way, outlook, draft.sought));
     addLines(answer.lines, words::amountLines(voice, setup, amounts, lotNames));
-    if (setup.lots.size() >= 2) addRecommendation(voice, facts, setup, answer);
+    addRecommendation(voice, facts, setup, answer);
   } catch (const Problem& problem) {
     answer.json["why_no_outlook"] = words::sentence(voice, problem);
   }

@@ -35,6 +35,17 @@ constexpr bool hasGuessing(Method method) { return formOf(method).hasRight && !f
 /// True where one named thing is compared, and so a lot has to be expected to have more of it.
 constexpr bool namesAThing(Method method) { return method == Method::pair || method == Method::threeAfc; }
 
+/// True where a method answers a question: a preference is asked for as such, and what is more so of one named thing. Whether they differ may be
+/// asked of a named thing too.
+constexpr bool answers(Method method, Question question) {
+  switch (question) {
+    case Question::differ: return formOf(method).hasRight;
+    case Question::more: return namesAThing(method);
+    case Question::prefer: return !formOf(method).hasRight;
+  }
+  return false;
+}
+
 /// True where three lots may be compared in three pairs: a right answer that needs no named thing.
 constexpr bool comparesThree(Method method) { return method == Method::triangle || method == Method::duoTrio || method == Method::tetrad; }
 

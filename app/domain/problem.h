@@ -40,6 +40,7 @@ enum class Trouble {
   needsThree,       ///< three lots are compared in pairs by a triangle, duo-trio or tetrad only
   noAttribute,      ///< a test of one named thing needs the thing and the lot that is asked about
   doesNotFit,       ///< {what} does not go with this method
+  otherQuestion,    ///< {method} does not answer {question}; both by their names in domain/names.h
   abvMissing,
   // the session's state
   wrongState,       ///< not while the session is {state}

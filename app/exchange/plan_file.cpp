@@ -4,6 +4,7 @@
 #include "domain/text.h"
 #include "exchange/shelf_json.h"
 #include "session/drafts.h"
+#include "session/follow.h"
 #include "shelf/beverages.h"
 #include "shelf/folded.h"
 #include "shelf/lots.h"
@@ -44,11 +45,12 @@ TasterId tasterNamed(store::Store& store, const Node& node) {
   return onlyOne(node, found, "taster");
 }
 
-// A question or a method that is left out follows from the other one.
+// A question that is left out follows from the method; a method that is left out, from the question until the recommendation is known.
 void readAsking(const Node& node, Draft& draft) {
   const auto question = node.maybe("question"), method = node.maybe("method");
   if (question) draft.question = question->choice<Question>();
   if (method) draft.method = method->choice<Method>();
+  draft.methodChosen = method.has_value();
   if (question && !method) draft.method = draft.question == Question::more ? Method::pair : draft.question == Question::prefer ? Method::preference : Method::triangle;
   if (method && !question) draft.question = namesAThing(draft.method) ? Question::more : draft.method == Method::preference ? Question::prefer : Question::differ;
 }
@@ -115,6 +117,11 @@ SessionId planFromFile(store::Store& store, Clock& clock, Chance& chance, const 
   draft.id = session::newDraft(store, clock, chance, draft.title, as);
   try {
     session::saveDraft(store, clock, draft);
+    // What the file says of a method that it does not name is kept, so that it can be said when it does not go with the recommended one.
+    if (const auto method = session::methodToFollow(draft, session::recommendationFor(session::draftFacts(store, draft.id)))) {
+      draft.method = *method;
+      session::saveDraft(store, clock, draft);
+    }
   } catch (const Problem& problem) {
     const auto part = plan.maybe(problem.argument().c_str());
     (part ? *part : plan).refuse(problem.trouble(), problem.values());

@@ -176,6 +176,8 @@ void requireSound(const Node& node, const Plan& plan) {
   need(plan.gammaPm >= 0 && plan.gammaPm < 1000, "analysis", "gamma must be 0 to 999 in a thousand");
   need(plan.cupMl >= 1 && plan.cupMl <= 1000, "cup_ml", "a cup must hold 1 to 1000 ml");
   need(plan.panelPlanned >= 0 && plan.makersPlanned >= 0, "panel", "people cannot be fewer than none");
+  need(answers(plan.method, plan.question), "method", "the method does not answer the question");
+  need(!namesAThing(plan.method) || (!plan.attribute.empty() && plan.expected && plan.expected->value <= 2), "method", "the method needs a thing and the lot that is asked about as having more of it");
   need(plan.lots.size() == 2 || (plan.lots.size() == 3 && comparesThree(plan.method) && plan.rounds % 3 == 0), "lots", "two lots are compared, or three pair by pair");
   for (std::size_t i = 0; i < plan.lots.size(); ++i) need(plan.lots[i].slot == Slot{static_cast<int>(i) + 1}, "lots", "lots are numbered from 1");
   std::set<Item> items;

@@ -65,10 +65,21 @@ std::optional<int> largestBeside(int trials, double guess, double limit, double 
   return std::nullopt;
 }
 
-// Into how many parts alpha goes, so that the range agrees with the verdict over the pairs: Holm's own step where it is shown, else all of them.
+// Into how many parts Holm's step of a pair divides alpha.
+double partsOf(double own, const std::vector<double>& others) {
+  return 1.0 + static_cast<double>(std::ranges::count_if(others, [&](double other) { return other >= own; }));
+}
+
+// Into how many parts alpha goes, so that the range agrees with the verdict over the pairs: Holm's own step where one is reached, else all of them.
 double sharesOfAlpha(const Reading& reading, const OtherPairs& others) {
-  if (reading.verdict != Verdict::shown && reading.verdict != Verdict::both) return static_cast<double>(others.p.size() + 1);
-  return 1.0 + static_cast<double>(std::ranges::count_if(others.p, [&](double other) { return other >= *reading.pValue; }));
+  switch (reading.verdict) {
+    case Verdict::shown: return partsOf(*reading.pValue, others.p);
+    case Verdict::alike: return partsOf(*reading.alikeP, others.alikeP);
+    case Verdict::both: return std::min(partsOf(*reading.pValue, others.p), partsOf(*reading.alikeP, others.alikeP));
+    case Verdict::notShown:
+    case Verdict::none: break;
+  }
+  return static_cast<double>(others.p.size() + 1);
 }
 
 // What every reading of forced choices holds before its verdict.

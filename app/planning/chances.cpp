@@ -2,6 +2,7 @@
 
 #include "planning/stopping.h"
 #include "stats/binomial.h"
+#include "stats/multiple/adjust.h"
 #include "stats/power.h"
 #include "stats/psychometric.h"
 #include "stats/signal/plan.h"
@@ -19,8 +20,11 @@ stats::Rates ratesOf(Method method, double dPrime) {
   return method == Method::aNotA ? stats::aNotARates(dPrime, stats::plannedCriterion) : stats::sameDifferentRates(dPrime, stats::plannedTau);
 }
 
+// What each comparison is held against, the clearest first.
+std::vector<double> risksOf(const Setup& setup) { return stats::holmRisks(setup.alpha(), setup.comparisons()); }
+
 stats::FisherRoundsPower fisher(const Setup& setup, const Size& size, double dPrime) {
-  return stats::fisherPowerOfRounds(size.people, size.rounds, ratesOf(setup.method, dPrime), setup.gamma(), setup.alphaFirst());
+  return stats::fisherPowerOfRounds(size.people, size.rounds, ratesOf(setup.method, dPrime), setup.gamma(), risksOf(setup).front());
 }
 
 double guessingOf(const Setup& setup) { return stats::guessing(statsMethod(setup.method)); }
@@ -31,14 +35,13 @@ Size sizeOf(const Setup& setup) { return {setup.counting(), setup.rounds}; }
 
 std::vector<std::optional<int>> neededInTurn(const Setup& setup, const Size& size) {
   std::vector<std::optional<int>> needed;
-  const int comparisons = setup.comparisons();
-  for (int left = comparisons; left >= 1; --left) {
+  for (const double risk : risksOf(setup)) {
     if (setup.method == Method::preference)
-      needed.push_back(stats::criticalLargerSide(size.people, setup.alpha() / left));
+      needed.push_back(stats::criticalLargerSide(size.people, risk));
     else if (!hasGuessing(setup.method) || setup.stopping)
       needed.push_back(std::nullopt);
     else
-      needed.push_back(stats::criticalNumber(size.trials(), guessingOf(setup), setup.alpha() / left));
+      needed.push_back(stats::criticalNumber(size.trials(), guessingOf(setup), risk));
   }
   return needed;
 }
@@ -66,7 +69,7 @@ Chance chanceOf(const Setup& setup, const Size& size, const Difference& differen
     const double chance = sequentialEnd(setup, size, difference.size).difference;
     return {chance, chance};
   }
-  const auto power = stats::powerOfRounds(statsMethod(setup.method), size.people, size.rounds, difference.size, setup.gamma(), setup.alphaFirst());
+  const auto power = stats::powerOfRounds(statsMethod(setup.method), size.people, size.rounds, difference.size, setup.gamma(), risksOf(setup).front());
   return {power.power, power.independent};
 }
 
@@ -80,8 +83,10 @@ bool canShow(const Setup& setup, const Size& size) {
 AlikeChance alikeChanceOf(const Setup& setup, const Size& size, int limitPm) {
   if (!hasGuessing(setup.method) || setup.stopping) return {};
   const double guess = guessingOf(setup);
-  const auto largest = stats::largestAlike(size.trials(), guess, limitPm / 1000.0, setup.alphaFirst());
-  return {largest, largest ? stats::lowerTail(*largest, size.trials(), guess) : 0.0};
+  AlikeChance alike;
+  for (const double risk : risksOf(setup)) alike.largestInTurn.push_back(stats::largestAlike(size.trials(), guess, limitPm / 1000.0, risk));
+  if (const auto largest = alike.largestInTurn.front()) alike.chance = stats::lowerTail(*largest, size.trials(), guess);
+  return alike;
 }
 
 }  // namespace oddglass::planning

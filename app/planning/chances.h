@@ -37,9 +37,10 @@ Chance chanceOf(const Setup& setup, const Size& size, const Difference& differen
 /// True where some answers could show a difference.
 bool canShow(const Setup& setup, const Size& size);
 
-/// How a verdict of alike stands within a limit in 1/1000: the most right answers (of the comparison with fewest, for three), and the chance when nobody can tell.
+/// How a verdict of alike stands within a limit in 1/1000: the most right answers, for three comparisons of the one with fewest, the second and the
+/// third (Holm, as above), and the chance when nobody can tell: for three, of one by itself, held against the risk of the one with fewest.
 struct AlikeChance {
-  std::optional<int> largest;
+  std::vector<std::optional<int>> largestInTurn;  ///< empty where no verdict of alike can be sought
   double chance = 0.0;
 };
 AlikeChance alikeChanceOf(const Setup& setup, const Size& size, int limitPm);

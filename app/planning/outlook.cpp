@@ -58,7 +58,7 @@ Outlook outlookFor(const Setup& setup) {
                                            sequentialEnd(setup, size, setup.stopping->sharePm / 1000.0)};
   if (setup.limitPm && hasGuessing(setup.method) && !setup.stopping) {
     const AlikeChance alike = alikeChanceOf(setup, size, *setup.limitPm);
-    outlook.alike = AlikeOutlook{*setup.limitPm, alike.largest, alike.chance};
+    outlook.alike = AlikeOutlook{*setup.limitPm, alike.largestInTurn.front(), alike.largestInTurn, alike.chance};
   }
   outlook.tooSmall = tooSmallOf(setup, outlook);
   outlook.waysOut = waysOutOf(setup);

@@ -19,8 +19,9 @@ struct Finding {
 /// How a verdict of *alike* stands.
 struct AlikeOutlook {
   int limitPm;
-  std::optional<int> largest;  ///< most right answers that still say alike; nothing when no count is few enough
-  double chance;               ///< of ending alike when nobody can tell at all
+  std::optional<int> largest;  ///< most right answers that still say alike; nothing when no count is few enough. Of three comparisons: of the one with fewest
+  std::vector<std::optional<int>> largestInTurn;  ///< one for each comparison, the one with fewest right answers first
+  double chance;               ///< of ending alike when nobody can tell at all; for three comparisons of one by itself
 };
 
 /// How a plan with looks ends.

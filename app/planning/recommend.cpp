@@ -91,14 +91,12 @@ TwoReferences referencesOf(const Setup& setup, const Choice& three) {
   both.neededInTurn = neededInTurn(with(setup, three.method), sizeOf(setup));
   both.trials = sizeOf(setup).trials();
   both.oneIsBetter = setup.counting() < fewForThree;
-  bool isFirst = true;
-  for (const auto& [lower, higher] : comparedLots(setup)) {
+  for (const auto& lots : comparedLots(setup)) {
     Setup pair = setup;
-    pair.lots = {setup.lots[static_cast<std::size_t>(lower)], setup.lots[static_cast<std::size_t>(higher)]};
-    Choice choice = choiceOf(pair, three.method, three.because);
-    if (isFirst || choice.amounts.grams.value_or(0.0) > both.oneTarget.amounts.grams.value_or(0.0)) both.oneTarget = std::move(choice);
-    isFirst = false;
+    pair.lots = {setup.lots[static_cast<std::size_t>(lots[0])], setup.lots[static_cast<std::size_t>(lots[1])]};
+    both.pairs.push_back({lots, choiceOf(pair, three.method, three.because)});
   }
+  both.oneTarget = std::ranges::max(both.pairs, {}, [](const PairChoice& pair) { return pair.choice.amounts.grams.value_or(0.0); }).choice;
   return both;
 }
 

@@ -3,6 +3,7 @@
 #include "planning/amounts.h"
 #include "planning/setup.h"
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -37,9 +38,16 @@ struct Choice {
   bool enoughBottles = true;
 };
 
+/// One pair of three lots by itself.
+struct PairChoice {
+  std::array<int, 2> lots;          ///< two indices into the setup's lots, lower first
+  Choice choice;
+};
+
 /// For three lots, such as a batch and two vintages of the reference: what each way of asking costs and finds.
 struct TwoReferences {
-  Choice oneTarget;                 ///< the batch against one of the two; the dearest of the three pairs
+  std::vector<PairChoice> pairs;    ///< one target alone: each of the three pairs, by the method of the three comparisons
+  Choice oneTarget;                 ///< the dearest of these
   Choice three;                     ///< three short comparisons, each pair by itself
   std::vector<std::optional<int>> neededInTurn;  ///< of the three: strongest, second, third (Holm 1979)
   int trials = 0;                   ///< that count in each comparison

@@ -49,8 +49,6 @@ struct Setup {
   /// How much the counting people are taken to differ, 0 to 1. Alone there is only one person to speak of: 0.
   double gamma() const { return panel > 0 ? gammaPm / 1000.0 : 0.0; }
   double alpha() const { return alphaPm / 1000.0; }
-  /// The risk that the strongest of several comparisons is held against. Source: Holm 1979.
-  double alphaFirst() const { return alpha() / comparisons(); }
   /// Rounds of each comparison on the longest evening.
   int roundsAnEvening() const { return (rounds + evenings - 1) / evenings; }
   bool operator==(const Setup&) const = default;

@@ -36,6 +36,11 @@ void requireThere(SQLite::Database& db, const char* table, const char* field, co
   if (!row.executeStep()) throw Problem(Trouble::unknown, field, {{"what", field}, {"text", uid}});
 }
 
+void requireAnswered(const Draft& draft) {
+  if (!answers(draft.method, draft.question))
+    throw Problem(Trouble::otherQuestion, "method", {{"question", std::string(nameOf(draft.question))}, {"method", std::string(nameOf(draft.method))}});
+}
+
 void requireDraft(SQLite::Database& db, std::int64_t session) {
   if (store::stateOf(db, session) != State::draft) throw Problem(Trouble::alreadySealed, "session");
 }
@@ -123,6 +128,7 @@ void saveDraft(store::Store& store, Clock& clock, const Draft& given) {
   draft.attribute = line("attribute", draft.attribute, 60);
   for (auto& [outcome, words] : draft.promises) words = line("promises", words, 500);
   std::erase_if(draft.promises, [](const auto& each) { return each.second.empty(); });
+  requireAnswered(draft);
   within("rounds", draft.rounds, 1, 20);
   within("cup_ml", draft.cupMl, 5, 200);
   within("spares", draft.spares, 0, 12);
@@ -221,6 +227,7 @@ namespace {
 void requireLots(const DraftFacts& facts) {
   const std::size_t count = facts.lots.size();
   if (count < 2 || count > 3) throw Problem(Trouble::needsTwoLots, "lots");
+  requireAnswered(facts.draft);
   if (count == 3 && !comparesThree(facts.draft.method)) throw Problem(Trouble::needsThree, "method");
   std::set<LotId> once;
   for (const DraftLot& each : facts.lots)

@@ -62,6 +62,7 @@ void BoardModel::show(const tasting::Board& board) {
     return !place.isSpare && place.step == tasting::PlaceStep::empty;
   });
   m_allLocked = board.everyoneHasLocked && (nobodyIsMissing || board.saidStop);
+  m_canLook = board.lookIsDue;
   m_lookIsDue = board.lookIsDue && nobodyIsMissing;
   m_seated.clear();
   m_seatedPlaces.clear();
@@ -100,6 +101,9 @@ void BoardModel::show(const tasting::Board& board) {
   } else if (m_lookIsDue) {
     m_headline = tr("Round %1 is locked everywhere.").arg(board.openRounds);
     m_lead = tr("The program looks at the answers for itself and says only whether to go on or to stop. Nobody sees a count.");
+  } else if (m_canLook) {
+    m_headline = tr("Round %1 is locked by everybody who sits.").arg(board.openRounds);
+    m_lead = tr("A place is still empty. Hand this screen to it, or ask whether to go on without it; whoever comes later starts with the first round.");
   } else if (board.saidStop) {
     m_headline = tr("It said: stop.");
     m_lead = tr("The answers so far are enough for the rule that was sealed. No more cups are needed; the table can be closed.");

@@ -39,6 +39,8 @@ class BoardModel : public oddglass::ui::PageModel {
   Q_PROPERTY(bool canPour MEMBER m_canPour NOTIFY changed)
   Q_PROPERTY(bool allLocked MEMBER m_allLocked NOTIFY changed)
   Q_PROPERTY(bool lookIsDue MEMBER m_lookIsDue NOTIFY changed)
+  /// The same although somebody who is expected has not sat down: whoever sits has locked what is open.
+  Q_PROPERTY(bool canLook MEMBER m_canLook NOTIFY changed)
   Q_PROPERTY(bool anybody MEMBER m_anybody NOTIFY changed)
   Q_PROPERTY(QString closeQuestion MEMBER m_closeQuestion NOTIFY changed)
   Q_PROPERTY(QString happening MEMBER m_happening NOTIFY changed)
@@ -86,7 +88,7 @@ private:
   std::optional<tasting::Flight> m_flight;
   QString m_over, m_headline, m_lead, m_closeQuestion, m_happening, m_saidWords;
   QStringList m_seatedPlaces, m_codesThere;
-  bool m_pourWaits = false, m_canPour = false, m_allLocked = false, m_lookIsDue = false, m_anybody = false;
+  bool m_pourWaits = false, m_canPour = false, m_allLocked = false, m_lookIsDue = false, m_canLook = false, m_anybody = false;
   int m_happenedAt = -1;
 };
 

@@ -6,6 +6,7 @@
 #include "report/document.h"
 #include "report/html.h"
 #include "report/json.h"
+#include "report/pictures.h"
 #include "session/ending.h"
 #include "session/look.h"
 #include "ui/voice.h"
@@ -30,21 +31,8 @@ QString shapeName(words::Shape shape) {
 
 FigureSource pictureOf(const std::optional<words::IntervalWords>& said) {
   if (!said) return {};
-  figures::IntervalPicture picture;
-  picture.low = said->low;
-  picture.high = said->high;
-  picture.point = said->point;
-  picture.limit = said->limit;
-  picture.title = said->title;
-  picture.none = said->none;
-  picture.half = said->half;
-  picture.all = said->all;
-  picture.range = said->range;
-  picture.limitLabel = said->limitLabel;
-  picture.sentence = said->sentence;
-  picture.table = {said->headers, said->rows};
   FigureSource source;
-  source.layOut = [picture](double width, const figures::Measure& measure) { return figures::intervalFigure(picture, width, measure); };
+  source.layOut = [picture = report::picture(*said)](double width, const figures::Measure& measure) { return figures::intervalFigure(picture, width, measure); };
   return source;
 }
 
@@ -56,6 +44,16 @@ void add(QStringList& lines, const std::vector<std::string>& texts) {
   for (const std::string& text : texts) add(lines, text);
 }
 
+// What stands under a count, beside its picture.
+QStringList evidenceOf(const words::CameOut& out) {
+  QStringList lines;
+  add(lines, out.notSaid);
+  if (!out.interval || out.range != out.interval->sentence) add(lines, out.range);  // the picture says it already
+  add(lines, out.missed);
+  add(lines, out.weaker);
+  return lines;
+}
+
 struct Read {
   RevealedSession session;
   insight::Findings findings;
@@ -65,7 +63,7 @@ struct Read {
 }  // namespace
 
 CameOutModel::CameOutModel(const Stage& stage, QObject* parent)
-    : PageModel(stage, parent), m_facts(FactRow::staticMetaObject, this), m_people(FactRow::staticMetaObject, this) {
+    : PageModel(stage, parent), m_facts(FactRow::staticMetaObject, this), m_people(FactRow::staticMetaObject, this), m_pairs(PairRow::staticMetaObject, this) {
   nameFields({"text", "out"});
 }
 
@@ -90,15 +88,8 @@ void CameOutModel::load() {
     m_second = shown(out.under);
     m_count = shown(out.count);
     m_figure = pictureOf(out.interval);
-    m_evidence.clear();
-    add(m_evidence, out.notSaid);
-    if (!out.interval || out.range != out.interval->sentence) add(m_evidence, out.range);  // the picture says it already
-    add(m_evidence, out.missed);
-    add(m_evidence, out.weaker);
-    for (const words::CameOut& pair : out.pairs) {
-      add(m_evidence, pair.headline);
-      add(m_evidence, pair.lines());
-    }
+    m_evidence = evidenceOf(out);
+    showPairs(out.pairs);
     add(m_evidence, out.beside);
     add(m_evidence, out.cautions);
     showFacts(out);
@@ -115,6 +106,25 @@ void CameOutModel::load() {
     m_loaded = true;
     emit changed();
   });
+}
+
+void CameOutModel::showPairs(const std::vector<words::CameOut>& pairs) {
+  std::vector<PairRow> rows;
+  for (const words::CameOut& pair : pairs) {
+    QStringList lines = evidenceOf(pair);
+    for (const std::string* each : {&pair.howKnew, &pair.sureness}) add(lines, *each);
+    add(lines, pair.beside);
+    add(lines, pair.cautions);
+    PairRow row;
+    row.shape = shapeName(pair.shape);
+    row.word = shown(pair.word);
+    row.headline = shown(pair.headline);
+    row.count = shown(pair.count);
+    row.figure = pictureOf(pair.interval);
+    row.evidence = lines.join(QLatin1Char('\n'));
+    rows.push_back(row);
+  }
+  m_pairs.set(rows);
 }
 
 void CameOutModel::showFacts(const words::CameOut& out) {

@@ -18,6 +18,21 @@ public:
   QString label, says;
 };
 
+/// One of three pairs: its own verdict, evidence and figure.
+struct PairRow {
+  Q_GADGET
+  Q_PROPERTY(QString shape MEMBER shape)
+  Q_PROPERTY(QString word MEMBER word)
+  Q_PROPERTY(QString headline MEMBER headline)
+  Q_PROPERTY(QString count MEMBER count)
+  Q_PROPERTY(oddglass::ui::FigureSource figure MEMBER figure)
+  Q_PROPERTY(QString evidence MEMBER evidence)
+
+public:
+  QString shape, word, headline, count, evidence;  ///< `evidence`: sentence by sentence, one a line
+  FigureSource figure;
+};
+
 /// What came out: for the room, without any person; for the maker, with everybody as they asked to be shown.
 class CameOutModel : public oddglass::ui::PageModel {
   Q_OBJECT
@@ -35,6 +50,7 @@ class CameOutModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString count MEMBER m_count NOTIFY changed)
   Q_PROPERTY(oddglass::ui::FigureSource figure READ figure NOTIFY changed)
   Q_PROPERTY(QStringList evidence MEMBER m_evidence NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::Rows* pairs READ pairs CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* facts READ facts CONSTANT)
   Q_PROPERTY(QStringList record MEMBER m_record NOTIFY changed)
   Q_PROPERTY(QStringList makerLines MEMBER m_makerLines NOTIFY changed)
@@ -50,6 +66,7 @@ public:
   CameOutModel(const Stage& stage, QObject* parent);
   FigureSource figure() const { return m_figure; }
   Rows* facts() { return &m_facts; }
+  Rows* pairs() { return &m_pairs; }
   Rows* people() { return &m_people; }
   Q_INVOKABLE void load();
   Q_INVOKABLE void decide();
@@ -58,13 +75,14 @@ public:
   Q_INVOKABLE void toHistory() { go(Router::Page::History); }
 
 private:
+  void showPairs(const std::vector<words::CameOut>& pairs);
   void showFacts(const words::CameOut& out);
   void showMaker(const words::MakerPart& part);
   bool m_broken = false, m_loaded = false, m_forMaker = false, m_deciding = false;
   QString m_alarm, m_over, m_shape, m_word, m_headline, m_second, m_count, m_promised, m_decision, m_decided, m_reportFile, m_told;
   QStringList m_evidence, m_record, m_makerLines;
   FigureSource m_figure;
-  Rows m_facts, m_people;
+  Rows m_facts, m_people, m_pairs;
 };
 
 }  // namespace oddglass::ui

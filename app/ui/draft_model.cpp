@@ -1,5 +1,6 @@
 #include "ui/draft_model.h"
 
+#include "session/follow.h"
 #include "session/look.h"
 #include "session/seal.h"
 #include "shelf/beverages.h"
@@ -50,7 +51,8 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
       m_lots(TickRow::staticMetaObject, this),
       m_tasters(TickRow::staticMetaObject, this),
       m_ways(WayRow::staticMetaObject, this),
-      m_methods(MethodRow::staticMetaObject, this) {
+      m_methods(MethodRow::staticMetaObject, this),
+      m_threeWays(CompareRow::staticMetaObject, this) {
   nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "evenings", "wave"});
   for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
   for (const int limit : limitsPm) m_limits << shown(words::shareLimit(voice(), limit));
@@ -58,7 +60,7 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
   m_sealLimits = shown(words::sealLimits(voice()));
 }
 
-DraftModel::Read DraftModel::read(Cellar& cellar, const SessionId& id) {
+DraftModel::Read DraftModel::look(Cellar& cellar, const SessionId& id) {
   store::Store& store = cellar.store();
   Read read;
   read.facts = session::draftFacts(store, id);
@@ -78,8 +80,20 @@ DraftModel::Read DraftModel::read(Cellar& cellar, const SessionId& id) {
   const planning::Setup setup = session::setupOf(read.facts);
   if (setup.lots.size() >= 2 && setup.places() > 0) read.amounts = planning::amountsOf(setup);
   if (setup.counting() > 0) read.outlook = planning::outlookFor(setup);
-  if (setup.lots.size() >= 2 && setup.counting() > 0) read.recommendation = planning::recommend(read.facts.draft.question, setup);
+  read.recommendation = session::recommendationFor(read.facts);
   return read;
+}
+
+// As long as nobody has chosen a method the recommended one is taken, before anything is shown.
+DraftModel::Read DraftModel::read(Cellar& cellar, const SessionId& id) {
+  Read first = look(cellar, id);
+  const auto method = session::methodToFollow(first.facts.draft, first.recommendation);
+  if (!method) return first;
+  Draft draft = session::draft(cellar.store(), id);
+  draft.method = *method;
+  session::fit(draft, first.facts);
+  session::saveDraft(cellar.store(), cellar.clock, draft);
+  return look(cellar, id);
 }
 
 void DraftModel::open(const SessionId& id) {
@@ -119,6 +133,7 @@ void DraftModel::keep() {
 
 void DraftModel::take(Read read) {
   m_facts = std::move(read.facts);
+  followWhatWasPicked(m_facts.draft);
   m_lotValues = std::move(read.lots);
   m_lotNames = std::move(read.lotNames);
   m_people = std::move(read.people);
@@ -130,6 +145,7 @@ void DraftModel::take(Read read) {
   m_careSettled = m_draft.careSettled;
   showAsking();
   showMethods(read.recommendation);
+  showThree(read.recommendation);
   showLots();
   showTasters();
   showPourers();

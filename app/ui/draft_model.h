@@ -35,6 +35,18 @@ public:
   bool taken = false;
 };
 
+/// What may be poured of three drinks: a pair of them, or all three pair by pair.
+struct CompareRow {
+  Q_GADGET
+  Q_PROPERTY(QString says MEMBER says)
+  Q_PROPERTY(QString price MEMBER price)
+  Q_PROPERTY(bool taken MEMBER taken)
+
+public:
+  QString says, price;
+  bool taken = false;
+};
+
 /// The four pages of a plan: The question, What it takes, Care, The seal. Every change is saved to the draft at once.
 class DraftModel : public oddglass::ui::PageModel {
   Q_OBJECT
@@ -65,6 +77,13 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString evenings MEMBER m_evenings NOTIFY changed)
   Q_PROPERTY(QString wave MEMBER m_wave NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* methods READ methods CONSTANT)
+  Q_PROPERTY(QString methodNote MEMBER m_methodNote NOTIFY changed)
+  Q_PROPERTY(bool methodChosen MEMBER m_methodChosen NOTIFY changed)
+  Q_PROPERTY(bool lingers MEMBER m_lingers NOTIFY changed)
+  Q_PROPERTY(bool isThree MEMBER m_isThree NOTIFY changed)
+  Q_PROPERTY(QString threeHeadline MEMBER m_threeHeadline NOTIFY changed)
+  Q_PROPERTY(QString threeAdvice MEMBER m_threeAdvice NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::Rows* threeWays READ threeWays CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* lots READ lots CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* tasters READ tasters CONSTANT)
   Q_PROPERTY(QStringList pourers MEMBER m_pourers NOTIFY changed)
@@ -111,6 +130,7 @@ public:
   Rows* tasters() { return &m_tasters; }
   Rows* ways() { return &m_ways; }
   Rows* methods() { return &m_methods; }
+  Rows* threeWays() { return &m_threeWays; }
   QString attribute() const { return shown(m_draft.attribute); }
   void setAttribute(const QString& text);
   QString title() const { return shown(m_draft.title); }
@@ -134,8 +154,13 @@ public:
   Q_INVOKABLE void chooseQuestion(int index);
   /// Which of the two is expected to have more of it.
   Q_INVOKABLE void chooseExpected(int index);
-  /// One of `methods`, instead of the one that was recommended.
+  /// One of `methods`; from now on it stays, whatever is recommended.
   Q_INVOKABLE void chooseMethod(int row);
+  /// Takes the recommended one again, and follows it from now on.
+  Q_INVOKABLE void letProgramPick();
+  /// One of `threeWays`: leaves the third drink for another day, or keeps all three.
+  Q_INVOKABLE void chooseThreeWay(int row);
+  Q_INVOKABLE void tickLingers();
   /// Which lot stands in the marked cup; the last choice is either.
   Q_INVOKABLE void chooseMarked(int index);
   Q_INVOKABLE void tickAlsoPrefer();
@@ -173,11 +198,14 @@ public:
 
 private:
   struct Read;
+  static Read look(Cellar& cellar, const SessionId& id);
   static Read read(Cellar& cellar, const SessionId& id);
   void take(Read read);
+  void followWhatWasPicked(const Draft& kept);
   void keep();
   void showAsking();
   void showMethods(const std::optional<planning::Recommendation>& recommendation);
+  void showThree(const std::optional<planning::Recommendation>& recommendation);
   void fitToMethod();
   void showLots();
   void showTasters();
@@ -197,12 +225,13 @@ private:
   std::vector<std::optional<TasterId>> m_pourerIds;
   std::vector<planning::WayOut> m_wayValues;
   std::vector<Method> m_methodValues;
+  std::vector<std::vector<int>> m_threeValues;
   QStringList m_questions, m_lotChoices, m_outcomeLabels, m_markedChoices;
-  QString m_questionHeadline, m_questionLead, m_lotsLabel, m_evenings, m_wave;
+  QString m_questionHeadline, m_questionLead, m_lotsLabel, m_evenings, m_wave, m_methodNote, m_threeHeadline, m_threeAdvice;
   int m_question = 0, m_expected = -1, m_marked = -1;
   bool m_namesThing = false, m_mayBeAlike = true, m_asksLiking = false, m_mayAlsoPrefer = false, m_alsoPrefer = false, m_mayHaveNone = false, m_hasMarked = false;
-  bool m_mayStopEarly = false, m_stopsEarly = false;
-  Rows m_lots, m_tasters, m_ways, m_methods;
+  bool m_mayStopEarly = false, m_stopsEarly = false, m_methodChosen = false, m_lingers = false, m_isThree = false;
+  Rows m_lots, m_tasters, m_ways, m_methods, m_threeWays;
   Lane m_lane;
   FigureSource m_figure;
   QStringList m_pourers, m_limits, m_alphas, m_amounts, m_small, m_care, m_sealRule, m_sealPromises;

@@ -2,6 +2,7 @@
 #include "ui/draft_model.h"
 
 #include "figures/shares.h"
+#include "report/pictures.h"
 #include "shelf/lots.h"
 #include "ui/beverage_model.h"
 #include "ui/voice.h"
@@ -22,11 +23,8 @@ QStringList lines(const std::vector<std::string>& texts) {
 }
 
 FigureSource pictureOf(const planning::Outlook& outlook) {
-  const words::OutlookPicture words = words::outlookPicture(voice(), outlook);
-  figures::SharesPicture picture{words.title, {}, words.nothing, words.always, words.sentence, {words.headers, words.rows}};
-  for (const words::OutlookBar& bar : words.bars) picture.bars.push_back({bar.label, bar.share, bar.value, bar.readOut});
   FigureSource source;
-  source.layOut = [picture](double width, const figures::Measure& measure) { return figures::sharesFigure(picture, width, measure); };
+  source.layOut = [picture = report::picture(words::outlookPicture(voice(), outlook))](double width, const figures::Measure& measure) { return figures::sharesFigure(picture, width, measure); };
   return source;
 }
 

@@ -30,6 +30,9 @@ std::string alikeLine(const Voice& voice, const planning::Outlook& outlook) {
   const planning::AlikeOutlook& alike = *outlook.alike;
   Values values{{"limit", shareLimit(voice, alike.limitPm)}, {"often", roughlyOften(voice, alike.chance)}, {"nobody", ifNobodyTells(voice, outlook.claim)}};
   if (!alike.largest) return say(voice, QT_TRANSLATE_NOOP("words", "So few tastings cannot come out as alike within {limit}, whatever is answered."), values);
+  if (alike.largestInTurn.size() == 3)
+    return alikeInTurnLine(voice, alike.largestInTurn, outlook.trials) + ' ' +
+           say(voice, QT_TRANSLATE_NOOP("words", "That is alike within {limit}; one pair by itself would come out like that {often} {nobody}."), values);
   return sayCount(voice, QT_TRANSLATE_NOOP("words", "Alike within {limit} takes no more than 1 right answer. It would come out like that {often} {nobody}."),
                   QT_TRANSLATE_NOOP("words", "Alike within {limit} takes no more than {n} right answers. It would come out like that {often} {nobody}."), *alike.largest, values);
 }

@@ -3,6 +3,7 @@
 #include "domain/names.h"
 #include "words/history.h"
 #include "words/mark.h"
+#include "words/method.h"
 #include "words/numbers.h"
 
 namespace oddglass::words {
@@ -72,6 +73,7 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::needsThree: return QT_TRANSLATE_NOOP("words", "Three lots are compared pair by pair, by a triangle, a duo-trio or a tetrad only. The plan is kept. Choose one of these, or two lots.");
     case Trouble::noAttribute: return QT_TRANSLATE_NOOP("words", "Say what one of them has more of, and which one you expect it of. The plan is kept.");
     case Trouble::doesNotFit: return QT_TRANSLATE_NOOP("words", "{Field} does not go with this way of asking. The plan is kept. Leave it out, or choose another way.");
+    case Trouble::otherQuestion: return QT_TRANSLATE_NOOP("words", "“{question}” is not answered by this way of asking: {method}. Nothing was changed. Choose another way, or ask another question.");
     case Trouble::tableClosed: return QT_TRANSLATE_NOOP("words", "A closed table cannot take late sheets. All that was locked is kept. Keep it as a note; it will not be counted.");
 
     case Trouble::storeInUse: return QT_TRANSLATE_NOOP("words", "The file is in use by another program. Nothing was changed. Close the other one and try again.");
@@ -109,6 +111,8 @@ Values generalWords(const Voice& voice) {
           {"version", say(voice, QT_TRANSLATE_NOOP("words", "not known"))},
           {"time", say(voice, QT_TRANSLATE_NOOP("words", "an earlier time"))},
           {"day", say(voice, QT_TRANSLATE_NOOP("words", "an earlier day"))},
+          {"question", say(voice, QT_TRANSLATE_NOOP("words", "this question"))},
+          {"method", say(voice, QT_TRANSLATE_NOOP("words", "another one"))},
           {"state", say(voice, QT_TRANSLATE_NOOP("words", "where it stands now"))},
           {"other", say(voice, QT_TRANSLATE_NOOP("words", "this word"))},
           {"limit", "…"}, {"low", "…"}, {"high", "…"}, {"have", "…"}, {"need", "…"}, {"grams", "…"}, {"ceiling", "…"},
@@ -168,6 +172,10 @@ std::string sentence(const Voice& voice, const Problem& problem) {
   Values values = problem.values();
   if (const auto state = values.find("state"); state != values.end())
     if (const auto known = named<State>(state->second)) state->second = stateName(voice, *known);
+  if (const auto question = values.find("question"); question != values.end())
+    if (const auto known = named<Question>(question->second)) question->second = questionLine(voice, *known, {});
+  if (const auto method = values.find("method"); method != values.end())
+    if (const auto known = named<Method>(method->second)) method->second = methodName(voice, *known);
   if (const auto locked = values.find("at"); locked != values.end())
     if (const auto at = readWhole(locked->second)) values.emplace("time", timeOfDay(voice, *at));
   const char* source = sourceOf(problem.trouble());

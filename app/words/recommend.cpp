@@ -1,8 +1,11 @@
 #include "words/recommend.h"
 
+#include "words/came_out.h"
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
+
+#include <algorithm>
 
 namespace oddglass::words {
 namespace {
@@ -73,14 +76,42 @@ std::string neededInTurnLine(const Voice& voice, const std::vector<std::optional
   return say(voice, QT_TRANSLATE_NOOP("words", "The clearest of the three needs {first}, then the second {second}, then the third {third}."), values);
 }
 
-ReferencesWords referencesWords(const Voice& voice, const planning::TwoReferences& references, Claim claim) {
+std::string alikeInTurnLine(const Voice& voice, const std::vector<std::optional<int>>& largest, int trials) {
+  if (largest.size() != 3 || !largest[0]) return {};
+  const Values values{{"first", whole(voice, *largest[0])}, {"second", whole(voice, largest[1].value_or(*largest[0]))}, {"third", whole(voice, largest[2].value_or(*largest[0]))}, {"trials", whole(voice, trials)}};
+  if (largest[0] == largest[2]) return say(voice, QT_TRANSLATE_NOOP("words", "Each of the three pairs counts as alike up to {first} right answers of {trials}."), values);
+  return say(voice, QT_TRANSLATE_NOOP("words", "The pair with the fewest right answers counts as alike up to {first} of {trials}, then the next up to {second}, then the last up to {third}."), values);
+}
+
+std::string pickedLine(const Voice& voice, const planning::Recommendation& recommendation, Method taken, bool isChosen) {
+  if (!isChosen) return say(voice, QT_TRANSLATE_NOOP("words", "The program picked this way, and picks again when drinks, people or amounts change."));
+  const planning::Choice& best = recommendation.best();
+  if (best.method == taken) return say(voice, QT_TRANSLATE_NOOP("words", "You chose this way. It is the one that is recommended."));
+  std::string line = say(voice, QT_TRANSLATE_NOOP("words", "You chose this way: {mine}. Better here: {best}."), {{"mine", methodName(voice, taken)}, {"best", methodName(voice, best.method)}});
+  for (const Because because : best.because) line += ' ' + reasonLine(voice, because);
+  return line;
+}
+
+ReferencesWords referencesWords(const Voice& voice, const planning::TwoReferences& references, Claim claim, const std::vector<PlannedLot>& lots) {
   ReferencesWords words;
   words.headline = say(voice, QT_TRANSLATE_NOOP("words", "Three drinks. What is the third for?"));
-  WayToCompare one{say(voice, QT_TRANSLATE_NOOP("words", "One of them is my target; the other another day")), {}, references.oneIsBetter};
-  one.lines = {choicePrice(voice, references.oneTarget), choiceChance(voice, references.oneTarget, claim)};
-  WayToCompare three{say(voice, QT_TRANSLATE_NOOP("words", "Three short comparisons, each pair by itself")), {}, !references.oneIsBetter};
-  three.lines = {choicePrice(voice, references.three), choiceChance(voice, references.three, claim), neededInTurnLine(voice, references.neededInTurn, references.trials)};
-  words.ways = {one, three};
+  words.advice = references.oneIsBetter
+                     ? say(voice, QT_TRANSLATE_NOOP("words", "One target is recommended: with fewer than ten people three comparisons can hardly show anything. (The ten is our own figure.)"))
+                     : say(voice, QT_TRANSLATE_NOOP("words", "With ten people or more three comparisons can show something; one target still needs fewer right answers and fewer cups."));
+  // Beside a batch of one's own, how far two references lie apart is no target.
+  const bool oneIsOwn = std::ranges::count(lots, Origin::batch, &PlannedLot::origin) == 1;
+  for (const planning::PairChoice& pair : references.pairs) {
+    const auto at = [&](int lot) -> const PlannedLot& { return lots.at(static_cast<std::size_t>(lot)); };
+    const auto& [one, other] = pair.lots;
+    if (oneIsOwn && at(one).origin != Origin::batch && at(other).origin != Origin::batch) continue;
+    words.ways.push_back({{one, other},
+                          say(voice, QT_TRANSLATE_NOOP("words", "{one} beside {other}; {third} another day"),
+                              {{"one", lotTitle(voice, at(one))}, {"other", lotTitle(voice, at(other))}, {"third", lotTitle(voice, at(3 - one - other))}}),
+                          {choicePrice(voice, pair.choice), choiceChance(voice, pair.choice, claim)}});
+  }
+  words.ways.push_back({{0, 1, 2},
+                        say(voice, QT_TRANSLATE_NOOP("words", "Three short comparisons, each pair by itself")),
+                        {choicePrice(voice, references.three), choiceChance(voice, references.three, claim), neededInTurnLine(voice, references.neededInTurn, references.trials)}});
   return words;
 }
 

@@ -30,7 +30,7 @@ struct SealFacts {
   std::vector<std::optional<int>> neededInTurn;  ///< of three comparisons: the clearest, the second, the third
   bool canShow = false;              ///< where it is not one number: some answers would show a difference
   std::optional<Stopping> stopping;
-  std::optional<int> alikeAtMost;    ///< right answers up to which they would count as alike, if everybody answers
+  std::vector<std::optional<int>> alikeInTurn;  ///< right answers up to which they would count as alike, if everybody answers; of three comparisons the one with fewest first
   std::string pourer;                ///< empty when nobody is named
   Promises promises;
 };

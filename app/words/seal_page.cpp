@@ -43,7 +43,7 @@ SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const plan
   if (outlook.comparisons > 1) facts.neededInTurn = outlook.neededInTurn;
   facts.canShow = outlook.canShow;
   facts.stopping = draft.stopping;
-  if (outlook.alike) facts.alikeAtMost = outlook.alike->largest;
+  if (outlook.alike) facts.alikeInTurn = outlook.alike->largestInTurn;
   facts.pourer = std::move(pourer);
   facts.promises = draft.promises;
   return facts;

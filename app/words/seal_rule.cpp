@@ -59,8 +59,11 @@ std::vector<std::string> differenceLines(const Voice& voice, const SealFacts& fa
 std::string alikeRule(const Voice& voice, const SealFacts& facts) {
   const bool alone = facts.claim == Claim::me;
   Values values{{"trials", whole(voice, trialsOf(facts))}, {"limit", alone ? timesLimit(voice, *facts.limitPm) : shareLimit(voice, *facts.limitPm)}};
-  if (!facts.alikeAtMost) return say(voice, QT_TRANSLATE_NOOP("words", "So few tastings cannot come out as alike within a limit of {limit}, whatever is answered."), values);
-  values["most"] = whole(voice, *facts.alikeAtMost);
+  if (facts.alikeInTurn.empty() || !facts.alikeInTurn.front()) return say(voice, QT_TRANSLATE_NOOP("words", "So few tastings cannot come out as alike within a limit of {limit}, whatever is answered."), values);
+  if (facts.alikeInTurn.size() == 3)
+    return alikeInTurnLine(voice, facts.alikeInTurn, trialsOf(facts)) + ' ' +
+           say(voice, alone ? QT_TRANSLATE_NOOP("words", "You may still be able to tell, but less often than {limit}.") : QT_TRANSLATE_NOOP("words", "Fewer than {limit} of people may still be able to tell."), values);
+  values["most"] = whole(voice, *facts.alikeInTurn.front());
   return say(voice, alone ? QT_TRANSLATE_NOOP("words", "They count as alike up to {most} right answers of {trials}: you may still be able to tell, but less often than {limit}.")
                           : QT_TRANSLATE_NOOP("words", "They count as alike up to {most} right answers of {trials}: fewer than {limit} of people may still be able to tell."), values);
 }

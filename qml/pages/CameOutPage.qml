@@ -68,6 +68,16 @@ PageFrame {
             }
         }
     }
+    Repeater {
+        model: root.model.pairs
+
+        PairPart {
+            required property int index
+
+            objectName: "pair" + index
+            width: root.columnWidth
+        }
+    }
     HairLine {
         width: parent.width
         visible: root.model.facts.count > 0

@@ -17,6 +17,7 @@ PageFrame {
     onPrimaryRequested: model.pourWaits ? model.pour() : model.lookIsDue ? model.lookAfterRound() : model.allLocked ? model.closeTable() : model.handOver(-1)
     links: [
         LinkButton { objectName: "placesPour"; visible: root.model.canPour && !root.model.pourWaits; text: qsTr("Pour sheet"); onClicked: root.model.pour() },
+        LinkButton { objectName: "placesLook"; visible: root.model.canLook && !root.model.lookIsDue; text: qsTr("Ask: go on or stop?"); onClicked: root.model.lookAfterRound() },
         LinkButton { objectName: "placesHandOver"; visible: root.model.pourWaits; text: qsTr("Hand over"); onClicked: root.model.handOver(-1) },
         LinkButton { objectName: "placesClose"; visible: root.model.anybody && !root.model.allLocked; text: qsTr("Close the table"); onClicked: root.model.closeTable() },
         LinkButton { objectName: "placesKey"; text: qsTr("End it another way"); quiet: true; onClicked: root.router.go(Router.OpenKey) },

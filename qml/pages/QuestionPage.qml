@@ -80,6 +80,38 @@ PageFrame {
             }
         }
     }
+    Panel {
+        width: parent.width
+        visible: root.model.isThree
+        spacing: 8
+
+        SectionTitle {
+            objectName: "threeHeadline"
+            width: parent.width
+            text: root.model.threeHeadline
+        }
+        Small {
+            width: parent.width
+            text: root.model.threeAdvice
+        }
+        Repeater {
+            model: root.model.threeWays
+
+            CheckLine {
+                required property int index
+                required property string says
+                required property string price
+                required property bool taken
+
+                objectName: "threeWay" + index
+                width: root.columnWidth - 48
+                text: says
+                more: price
+                ticked: taken
+                onTickRequested: root.model.chooseThreeWay(index)
+            }
+        }
+    }
     ChoiceRow {
         objectName: "expected"
         width: parent.width

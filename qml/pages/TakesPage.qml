@@ -27,6 +27,12 @@ PageFrame {
             width: parent.width
             text: qsTr("How it is asked")
         }
+        Small {
+            objectName: "methodNote"
+            width: parent.width
+            visible: text !== ""
+            text: root.model.methodNote
+        }
         Repeater {
             model: root.model.methods
 
@@ -53,6 +59,21 @@ PageFrame {
         quiet: true
         onClicked: root.allWays = true
     }
+    LinkButton {
+        objectName: "letProgramPick"
+        visible: root.model.methodChosen && root.model.methods.count > 1
+        text: qsTr("Let the program pick again")
+        quiet: true
+        onClicked: root.model.letProgramPick()
+    }
+    CheckLine {
+        objectName: "lingers"
+        width: root.columnWidth
+        text: qsTr("The taste lingers: it is still there in the next cup")
+        more: qsTr("Smoke, heat, a lot of bitterness, acid or oak. It speaks for fewer cups.")
+        ticked: root.model.lingers
+        onTickRequested: root.model.tickLingers()
+    }
     ChoiceRow {
         objectName: "marked"
         width: parent.width
@@ -76,7 +97,7 @@ PageFrame {
         width: root.columnWidth
         visible: root.model.mayStopEarly
         text: qsTr("Look after each whole round and stop when it is clear enough")
-        more: qsTr("It says go on or stop, nothing else. Fewer cups on most evenings, and a rule of its own that is sealed with the plan.")
+        more: qsTr("It says go on or stop, nothing else. It may take fewer cups, by a rule of its own that is sealed with the plan.")
         ticked: root.model.stopsEarly
         onTickRequested: root.model.tickStopsEarly()
     }

@@ -29,6 +29,14 @@ std::vector<double> adjustHolm(const std::vector<double>& p) {
   return adjusted;
 }
 
+std::vector<double> holmRisks(double alpha, int tests) {
+  requireOpenShare("alpha", alpha);
+  if (tests < 1) throw BadInput("tests", "must be at least 1");
+  std::vector<double> risks;
+  for (int left = tests; left >= 1; --left) risks.push_back(alpha / left);
+  return risks;
+}
+
 std::vector<double> adjustBenjaminiHochberg(const std::vector<double>& p) {
   const auto order = smallestFirst(p);
   std::vector<double> adjusted(p.size());

@@ -1,26 +1,15 @@
 #include "stats/signal/rounds.h"
 
-#include "stats/binomial.h"
+#include "stats/binomial_masses.h"
 #include "stats/check.h"
 #include "stats/replicated.h"
-#include "stats/signal/fisher.h"
+#include "stats/signal/fewest_hits.h"
 
 #include <algorithm>
 #include <vector>
 
 namespace oddglass::stats {
 namespace {
-
-/// For each number of false alarms the fewest hits that reach alpha, signals + 1 where none does; more false alarms never need fewer.
-std::vector<int> fewestHits(int signals, int noises, double alpha) {
-  std::vector<int> fewest;
-  int hits = 0;
-  for (int alarms = 0; alarms <= noises; ++alarms) {
-    while (hits <= signals && !atMost(fisherGreater({hits, signals - hits, alarms, noises - alarms}), alpha)) ++hits;
-    fewest.push_back(hits);
-  }
-  return fewest;
-}
 
 std::vector<int> signalsOfEach(int people, int rounds) {
   std::vector<int> each(static_cast<std::size_t>(people), rounds / 2);
@@ -45,15 +34,16 @@ FisherRoundsPower fisherPowerOfRounds(int people, int rounds, const Rates& rates
   FisherRoundsPower found{0.0, 0.0, 0.0, fewest.front() <= signals};
   if (!found.canShow) return found;
   const double mean = std::clamp((rates.hit - rates.falseAlarm) / (1.0 - rates.falseAlarm), 0.0, 1.0);
-  std::vector<double> tail = tableCounts(signalsOfEach(people, rounds), rates.falseAlarm, mean, gamma);
-  for (std::size_t k = tail.size() - 1; k > 0; --k) tail[k - 1] += tail[k];
+  const std::vector<double> ours = upperTails(tableCounts(signalsOfEach(people, rounds), rates.falseAlarm, mean, gamma)),
+                            strangers = upperTails(binomialMasses(signals, rates.hit)), none = upperTails(binomialMasses(signals, rates.falseAlarm)),
+                            masses = binomialMasses(noises, rates.falseAlarm);
   for (int alarms = 0; alarms <= noises; ++alarms) {
-    const int hits = fewest[static_cast<std::size_t>(alarms)];
-    if (hits > signals) break;
-    const double here = binomialMass(alarms, noises, rates.falseAlarm);
-    found.power += here * tail[static_cast<std::size_t>(hits)];
-    found.independent += here * upperTail(hits, signals, rates.hit);
-    found.alphaActual += here * upperTail(hits, signals, rates.falseAlarm);
+    const auto hits = static_cast<std::size_t>(fewest[static_cast<std::size_t>(alarms)]);
+    if (hits > static_cast<std::size_t>(signals)) break;
+    const double here = masses[static_cast<std::size_t>(alarms)];
+    found.power += here * ours[hits];
+    found.independent += here * strangers[hits];
+    found.alphaActual += here * none[hits];
   }
   found.power = std::min(1.0, found.power);
   found.independent = std::min(1.0, found.independent);

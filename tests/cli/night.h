@@ -31,7 +31,7 @@ struct Night : Terminal {
   }
 
   /// Puts the shelf and keeps the plan.
-  void plan(const std::string& more = R"("rounds":2,)") {
+  void plan(const std::string& more = R"("method":"triangle","rounds":2,)") {
     json("put", {write("shelf.json", shelf())});
     id = json("plan", {write("plan.json", planWith(more))}).at("id").get<std::string>();
   }

@@ -33,7 +33,7 @@ TEST_CASE("a plan of every method is kept and told, by commands") {
   CHECK(liked.at("outlook").at("why").is_string());
   CHECK(liked.at("outlook").at("share_of") == "preferring");
 
-  const Json looks = planned(run, R"("rounds":4,"evenings":2,"wave":3,"stopping":{"share_pm":500,"beta_pm":200},)");
+  const Json looks = planned(run, R"("method":"triangle","rounds":4,"evenings":2,"wave":3,"stopping":{"share_pm":500,"beta_pm":200},)");
   CHECK(looks.at("outlook").at("sequential").at("every") == 5);
   CHECK(looks.at("outlook").at("sequential").at("last") == 20);
   const Json& ends = looks.at("outlook").at("sequential").at("p1");
@@ -65,6 +65,7 @@ TEST_CASE("two lots of the reference: three comparisons with their needed number
   Json file = Json::parse(Night::planWith(""));
   file.at("plan")["lots"] = {"Heather mead", "Bought mead, vintage 1", "Bought mead, vintage 2"};
   file.at("plan")["cup_ml"] = 15;
+  file.at("plan")["method"] = "triangle";
   const Json plan = run.json("plan", {run.write("three.json", file.dump())});
   CHECK(plan.at("ready") == true);
   CHECK(plan.at("outlook").at("comparisons") == 3);
@@ -84,4 +85,35 @@ TEST_CASE("what does not go with a method is said, and the plan is kept unready"
     CHECK(plan.at("ready") == false);
     CHECK(plan.at("why").get<std::string>().find('{') == std::string::npos);
   }
+}
+
+TEST_CASE("a plan without a method takes the recommended one and says why") {
+  Night run;
+  run.json("put", {run.write("shelf.json", Night::shelf())});
+  const Json free = planned(run, "");
+  CHECK(free.at("method") == "tetrad");
+  CHECK(free.at("method_chosen") == false);
+  CHECK(free.at("recommended")[0].at("method") == "tetrad");
+  CHECK_THAT(run("plan", {run.write("plan.json", Night::planWith(""))}).out, Catch::Contains("The program picked this way") && Catch::Contains("Four cups find a difference more often than three"));
+  CHECK(planned(run, R"("lingers":true,)").at("method") == "triangle");
+  CHECK(planned(run, R"("question":"more",)").at("method") == "pair");
+  CHECK(planned(run, R"("question":"prefer",)").at("method") == "preference");
+  CHECK(planned(run, R"("attribute":"bitter","expected":1,)").at("method") == "pair");
+  const Json own = planned(run, R"("method":"triangle",)");
+  CHECK(own.at("method_chosen") == true);
+  CHECK_THAT(run("plan", {run.write("plan.json", Night::planWith(R"("method":"triangle",)"))}).out, Catch::Contains("You chose this way: triangle. Better here: tetrad."));
+  // What the file says beside the method that it leaves out is not thrown away, but does not go with it.
+  CHECK(planned(run, R"("marked":1,)").at("ready") == false);
+}
+
+TEST_CASE("a question that its method does not answer is refused by name, and nothing is kept") {
+  Night run;
+  run.json("put", {run.write("shelf.json", Night::shelf())});
+  for (const char* more : {R"("question":"prefer","method":"triangle",)", R"("question":"more","method":"tetrad",)", R"("question":"differ","method":"preference",)"}) {
+    INFO(more);
+    const auto refused = run("plan", {run.write("plan.json", Night::planWith(more))});
+    CHECK(refused.status == 2);
+    CHECK_THAT(refused.err, Catch::Contains("method") && Catch::Contains("is not answered by this way of asking"));
+  }
+  CHECK(run.json("list").at("sessions").empty());
 }

@@ -14,7 +14,7 @@ TEST_CASE("an evening by commands, from an empty store to a verified reveal") {
   CHECK(put.at("tasters") == 7);
   CHECK(run.json("put", {(run.folder / "shelf.json").string()}).at("already_there") == 11);
 
-  const Json plan = run.json("plan", {run.write("plan.json", Night::planWith(R"("rounds":2,)"))});
+  const Json plan = run.json("plan", {run.write("plan.json", Night::planWith(R"("method":"triangle","rounds":2,)"))});
   run.id = plan.at("id").get<std::string>();
   CHECK(plan.at("panel") == 5);
   CHECK(plan.at("makers") == 1);
@@ -122,7 +122,7 @@ TEST_CASE("the same evening in plain words ends in the same record") {
 TEST_CASE("a plan that cannot be sealed is kept, and says why") {
   Night run;
   run.json("put", {run.write("shelf.json", Night::shelf())});
-  const Json plan = run.json("plan", {run.write("plan.json", Night::planWith(R"("rounds":20,)"))});
+  const Json plan = run.json("plan", {run.write("plan.json", Night::planWith(R"("method":"triangle","rounds":20,)"))});
   CHECK(plan.at("ready") == false);
   CHECK(plan.at("why").get<std::string>().find("ceiling") != std::string::npos);
   requireRefused(run, "seal " + plan.at("id").get<std::string>(), "ceiling");

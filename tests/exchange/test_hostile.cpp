@@ -103,6 +103,7 @@ const std::vector<Attack>& attacks() {
       {"a strength without a source", [](Json& f, Json&) { f["beverages"][0]["abv_from"] = nullptr; }, empty, "beverages/0"},
       {"a sealed session that brings answers", [](Json&, Json& s) { s["state"] = "tasting"; }, badFile, "sessions/0/log"},
       {"a plan of a million rounds", [](Json&, Json& s) { s["plan"]["rounds"] = 1000000; }, badFile, "sessions/0/plan/rounds"},
+      {"a question that the method does not answer", [](Json&, Json& s) { s["plan"]["question"] = "prefer"; }, badFile, "sessions/0/plan/method"},
       {"a plan with a cup less", [](Json&, Json& s) { s["plan"]["cups"].erase(0); }, badFile, "sessions/0/plan/cups"},
       {"a list where an object belongs", [](Json&, Json& s) { s["plan"] = Json::array(); }, badFile, "sessions/0/plan"},
       {"text where a number belongs", [](Json& f, Json&) { f["lots"][0]["bottle_ml"] = "many"; }, notANumber, "lots/0/bottle_ml"},

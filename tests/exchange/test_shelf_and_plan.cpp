@@ -155,7 +155,12 @@ TEST_CASE("A plan may hold all that a method has, by the keys of the sealed plan
   CHECK(duoTrio.marked == Slot{1});
   CHECK(duoTrio.alsoPrefer);
   CHECK(duoTrio.stopping == Stopping{});
+  CHECK(duoTrio.methodChosen);
   CHECK(drafted({{"question", "more"}}).method == Method::pair);
+  // Nothing is said of the method: the recommended one, which gives way when a taste lingers.
+  CHECK(drafted(Json::object()).method == Method::tetrad);
+  CHECK_FALSE(drafted(Json::object()).methodChosen);
+  CHECK(drafted({{"lingers", true}}).method == Method::triangle);
 
   const auto refused = [&](const Json& more) {
     Json plan = planJson();
@@ -163,6 +168,8 @@ TEST_CASE("A plan may hold all that a method has, by the keys of the sealed plan
     return desk.refusedPlan(plan).argument();
   };
   CHECK(refused({{"method", "quartet"}}) == "plan/method");
+  CHECK(refused({{"method", "triangle"}, {"question", "prefer"}}) == "plan/method");
+  CHECK(refused({{"method", "tetrad"}, {"question", "more"}, {"attribute", "bitter"}}) == "plan/method");
   CHECK(refused({{"attribute", std::string(61, 'x')}}) == "plan/attribute");
   CHECK(refused({{"expected", 4}}) == "plan/expected");
   CHECK(refused({{"marked", 3}}) == "plan/marked");

@@ -195,6 +195,33 @@ TEST_CASE("three lots: each pair by itself, Holm over the three") {
   CHECK(fives.pairs[1].all.needed == 6);
 }
 
+TEST_CASE("three lots: alike by Holm's steps, and each range agrees with its verdict") {
+  // Eighteen tetrads each, 3 in 10 able: binom.cdf(4, 18, 8/15) = .0073 and binom.cdf(5, 18, 8/15) = .0257 in SciPy, held against .05/3, .05/2 and .05.
+  const auto of = [](const std::vector<int>& right) {
+    auto session = table::threePairs(18, right);
+    session.plan.sought = Sought::alike;
+    session.plan.limitPm = 300;
+    return findingsOf(session);
+  };
+  const auto verdicts = [](const Findings& findings) {
+    std::vector<Verdict> each;
+    for (const Findings& pair : findings.pairs) {
+      each.push_back(pair.verdict);
+      CHECK((pair.all.range->high < 0.3) == (pair.verdict == Verdict::alike));
+    }
+    return each;
+  };
+  using enum Verdict;
+  const Findings all = of({4, 5, 4});
+  CHECK(verdicts(all) == std::vector{alike, alike, alike});
+  CHECK(all.verdict == alike);
+  CHECK(all.pairs[1].all.largest == 5);
+  const Findings one = of({5, 4, 5});
+  CHECK(verdicts(one) == std::vector{notShown, alike, notShown});
+  CHECK(one.verdict == notShown);
+  CHECK(verdicts(of({5, 5, 5})) == std::vector{notShown, notShown, notShown});
+}
+
 TEST_CASE("three lots: what was seen weakens its own pair, and the others keep their verdict only if it holds beside") {
   auto session = table::threePairs(6, {6, 5, 2});
   for (auto& flight : session.panel)

@@ -133,6 +133,27 @@ TEST_CASE("three comparisons by Holm: six people need 6 of 6, then 5 of 6") {
   CHECK(outlook.waysOut.front().needed == 5);
 }
 
+TEST_CASE("alike in three comparisons: each of Holm's steps by counting") {
+  for (const int people : {12, 18, 30}) {
+    Setup setup = setupOf(Method::triangle, people, 1, 3);
+    setup.sought = Sought::alike;
+    setup.limitPm = 300;
+    const Outlook outlook = outlookFor(setup);
+    REQUIRE(outlook.alike);
+    REQUIRE(outlook.alike->largestInTurn.size() == 3);
+    const double able = 1.0 / 3 + 0.3 * 2 / 3;
+    for (int step = 0; step < 3; ++step) {
+      int largest = -1;
+      double tail = 0;
+      for (int k = 0; k <= people && (tail += binomial(k, people, able)) <= 0.05 / (3 - step) * (1 + 1e-9); ++k) largest = k;
+      CHECK(outlook.alike->largestInTurn[static_cast<std::size_t>(step)].value_or(-1) == largest);
+    }
+    double chance = 0;
+    for (int k = 0; k <= outlook.alike->largest.value_or(-1); ++k) chance += binomial(k, people, 1.0 / 3);
+    CHECK_THAT(outlook.alike->chance, WithinAbs(chance, 1e-12));
+  }
+}
+
 // Criterion 0, tau 1 (the planned ones); the table's sum over both binomials and Fisher's tail are written here.
 TEST_CASE("same-different and A-not-A: Fisher's exact test over all tables") {
   for (const Method method : {Method::aNotA, Method::sameDifferent}) {

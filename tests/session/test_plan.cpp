@@ -36,6 +36,10 @@ TEST_CASE("a plan that cannot be sealed says why") {
   CHECK(refusedAfter([](Draft& draft, Evening&) { draft.cupMl = 100; }) == Trouble::aboveCeiling);
   CHECK(refusedAfter([](Draft& draft, Evening&) { draft.rounds = 0; }) == Trouble::outOfRange);
   CHECK(refusedAfter([](Draft& draft, Evening&) { draft.careSettled = false; }) == Trouble::careNotHeard);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.question = Question::prefer; }) == Trouble::otherQuestion);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.question = Question::more; }) == Trouble::otherQuestion);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.method = Method::preference; }) == Trouble::otherQuestion);
+  CHECK(refusedAfter([](Draft& draft, Evening&) { draft.question = Question::more, draft.method = Method::pair; }) == Trouble::noAttribute);
   CHECK(refusedAfter([](Draft& draft, Evening& evening) {
           shelf::move(*evening.store, evening.clock, draft.lots[0], StockChange::given, 12);
         }) == Trouble::tooFewBottles);
@@ -142,4 +146,17 @@ TEST_CASE("a batch for which no maker is named was made by the brewer") {
   REQUIRE(facts.makers.size() == 1);
   CHECK(facts.makers[0].taster == evening.maker);
   CHECK(facts.panel.size() == 6);
+}
+
+TEST_CASE("a draft that was kept with a question its method does not answer is refused before the seal, by name") {
+  Evening evening;
+  session::DraftFacts facts = session::draftFacts(*evening.store, evening.session);
+  facts.draft.question = Question::prefer;
+  try {
+    session::requireReady(facts);
+    FAIL("it was let through");
+  } catch (const Problem& problem) {
+    CHECK(problem.argument() == "method");
+    CHECK(problem.values() == Problem::Values{{"method", "triangle"}, {"question", "prefer"}});
+  }
 }

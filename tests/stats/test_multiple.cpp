@@ -7,6 +7,7 @@
 
 #include <boost/math/distributions/students_t.hpp>
 
+#include <algorithm>
 #include <limits>
 
 using namespace oddglass::stats;
@@ -175,4 +176,23 @@ TEST_CASE("many comparisons: every answer is a probability, whatever is asked") 
   // So far out that no number reaches it.
   CHECK_FALSE(studentizedRangeCritical(1e-300, 3, 0.2).has_value());
   CHECK_FALSE(dunnettCritical(1e-300, {equalLoads(2), 0.2, true}).has_value());
+}
+
+TEST_CASE("Holm's steps and Holm's adjusted values say the same") {
+  // Holm 1979, Scand J Statist 6:65: the smallest of k against alpha / k, and so on.
+  CHECK(holmRisks(0.05, 1) == std::vector{0.05});
+  CHECK(holmRisks(0.06, 3) == std::vector{0.06 / 3, 0.06 / 2, 0.06});
+  for (const std::vector<double>& p : {std::vector{0.016, 0.024, 0.049}, std::vector{0.016, 0.026, 0.001}, std::vector{0.017, 0.001, 0.049}, std::vector{0.2, 0.001, 0.03}}) {
+    const std::vector<double> adjusted = adjustHolm(p), risks = holmRisks(0.05, 3);
+    std::vector<double> rising = p;
+    std::ranges::sort(rising);
+    bool reached = true;
+    for (std::size_t step = 0; step < 3; ++step) {
+      reached = reached && rising[step] <= risks[step];
+      const auto at = std::ranges::find(p, rising[step]) - p.begin();
+      CHECK((adjusted[static_cast<std::size_t>(at)] <= 0.05) == reached);
+    }
+  }
+  CHECK_THROWS_AS(holmRisks(0.05, 0), BadInput);
+  CHECK_THROWS_AS(holmRisks(1.0, 3), BadInput);
 }

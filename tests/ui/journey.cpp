@@ -31,7 +31,7 @@ void addDrink(Window& at, const std::string& name, bool batch, const std::string
 }
 
 void chooseMethod(Window& at, const std::string& words) {
-  at.click("moreWays");
+  if (at.item("moreWays")) at.click("moreWays");
   for (int row = 0; at.item("method" + std::to_string(row)); ++row)
     if (at.item("method" + std::to_string(row))->property("text").toString().contains(QString::fromStdString(words))) {
       at.click("method" + std::to_string(row));
@@ -63,6 +63,7 @@ void sealAnEvening(Window& at, int rounds, int spares, const std::function<void(
   for (int round = 1; round < rounds; ++round) at.click("roundsMore");
   for (int spare = 0; spare < spares; ++spare) at.click("sparesMore");
   if (takes) takes();
+  else if (!asking) chooseMethod(at, "A triangle");
   at.type("cupMl", "15");
   at.shoot("takes");
   at.click("primaryButton");

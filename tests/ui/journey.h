@@ -10,7 +10,7 @@ namespace oddglass::test {
 void addPerson(Window& at, const std::string& name, bool brewer = false);
 void addDrink(Window& at, const std::string& name, bool batch, const std::string& lot);
 /// From an empty store to a sealed session of five tasters (the first made a drink) and a pourer. `asking` is done on the page of the question when
-/// drinks and people are ticked, `takes` on the next one; without them it is a triangle.
+/// drinks and people are ticked, `takes` on the next one; without either a triangle is chosen by hand.
 void sealAnEvening(Window& at, int rounds, int spares = 0, const std::function<void()>& asking = {}, const std::function<void()>& takes = {});
 /// Takes the way of asking whose line holds these words.
 void chooseMethod(Window& at, const std::string& words);

@@ -85,6 +85,7 @@ TEST_CASE("what came out fits in every look") {
   at.app().preferences()->setTextPercent(look.textPercent);
   at.window().resize(look.width, look.height);
   at.nextFrame();
+  int threes = 0;
   for (int row = 0; at.item("session" + std::to_string(row)); ++row) {
     at.click("session" + std::to_string(row));
     if (at.app().router()->page() == Page::CameOut) {
@@ -92,9 +93,20 @@ TEST_CASE("what came out fits in every look") {
       CHECK(silent(at.window().contentItem()) == "");
       CHECK(cutOff(at) == "");
       CHECK_FALSE(at.text("headline").empty());
+      // Three comparisons: each pair has its mark, its verdict and its figure.
+      if (at.item("pair0")) {
+        ++threes;
+        for (const std::string pair : {"pair0", "pair1", "pair2"}) {
+          CHECK_FALSE(at.text(pair + "Headline").empty());
+          CHECK(at.item(pair + "Interval"));
+        }
+        at.scrollTo(at.item("pair1Headline"));
+        at.shoot(std::string(look.name) + "_came_out_pairs");
+      }
     }
     at.app().router()->go(Page::Today);
     at.settle();
   }
+  CHECK(threes == 1);
   CHECK(at.complaints() == "");
 }

@@ -121,3 +121,138 @@ TEST_CASE("what does not go together leaves the plan by itself") {
   });
   CHECK(at.complaints() == "");
 }
+
+TEST_CASE("the program picks the way and follows what changes, until the brewer chooses") {
+  Window at;
+  test::sealAnEvening(at, 1, 0, {}, [&] {
+    const auto row = [&] { return at.text("method0"); };
+    const auto taken = [&](const std::string& name) { return at.item(name)->property("ticked").toBool(); };
+    CHECK(row() == "Recommended. A tetrad: four cups, two of each drink. Which two go together?");
+    CHECK(taken("method0"));
+    CHECK(at.item("method0")->property("more").toString().contains("Four cups find a difference more often than three"));
+    CHECK_THAT(at.text("methodNote"), Catch::StartsWith("The program picked this way"));
+    CHECK_FALSE(at.item("letProgramPick"));
+    at.shoot("takes_picked");
+    at.click("lingers");
+    CHECK_THAT(row(), Catch::StartsWith("Recommended. A triangle"));
+    CHECK(taken("method0"));
+    CHECK(at.item("method0")->property("more").toString().contains("A taste that lingers is carried on"));
+    at.click("lingers");
+    test::chooseMethod(at, "duo-trio");
+    CHECK_THAT(at.text("methodNote"), Catch::StartsWith("You chose this way: duo-trio. Better here: tetrad."));
+    at.shoot("takes_chosen");
+    at.click("lingers");
+    CHECK_FALSE(taken("method0"));
+    CHECK_THAT(at.text("methodNote"), Catch::StartsWith("You chose this way: duo-trio. Better here: triangle."));
+    at.click("letProgramPick");
+    CHECK(taken("method0"));
+    CHECK_THAT(row(), Catch::StartsWith("Recommended. A triangle"));
+  });
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("no page leads to a question that its method does not answer") {
+  Window at;
+  test::sealAnEvening(at, 1, 0, [&] {
+    auto* draft = at.app().findChild<ui::DraftModel*>();
+    for (const char* question : {"question1", "question2", "question0", "question2", "question1", "question0"}) {
+      at.click(question);
+      CHECK(at.app().notice()->message().isEmpty());
+      for (int row = 0; row < draft->methods()->count(); ++row) {
+        draft->chooseMethod(row);
+        at.settle();
+        CHECK(at.app().notice()->message().isEmpty());
+        CHECK(draft->methods()->at<ui::MethodRow>(row).taken);
+      }
+    }
+    at.click("question2");
+  });
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("a third drink: each way with its price before anything is poured") {
+  Window at;
+  test::sealAnEvening(at, 1, 0, [&] {
+    CHECK_FALSE(at.item("threeHeadline"));
+    test::addDrink(at, "Linden mead", false, "vintage 2023");
+    at.app().router()->go(Page::Question);
+    at.settle();
+    const auto ticked = [&](const std::string& name) { return at.item(name)->property("ticked").toBool(); };
+    std::string third = "lot0";
+    for (const char* lot : {"lot1", "lot2"})
+      if (!ticked(lot)) third = lot;
+    at.click(third);
+    CHECK(at.text("threeHeadline") == "Three drinks. What is the third for?");
+    CHECK(ticked("threeWay2"));
+    CHECK_FALSE(at.item("threeWay3"));
+    CHECK(at.item("threeWay2")->property("more").toString().contains("The clearest of the three needs"));
+    for (const char* way : {"threeWay0", "threeWay1", "threeWay2"}) {
+      const QString price = at.item(way)->property("more").toString();
+      CHECK((price.contains("cups") && price.contains("g of alcohol")));
+    }
+    at.scrollTo(at.item("threeWay2"));
+    at.shoot("question_three");
+    at.click("threeWay0");
+    CHECK_FALSE(at.item("threeHeadline"));
+    CHECK(ticked("lot0") + ticked("lot1") + ticked("lot2") == 2);
+    for (const char* lot : {"lot0", "lot1", "lot2"})
+      if (!ticked(lot)) {
+        at.click(lot);
+        break;
+      }
+    at.click("threeWay2");
+    CHECK(ticked("threeWay2"));
+  });
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("a whole evening of directional pairs by keyboard alone, from an empty store to a verdict") {
+  Window at;
+  at.useKeyboardAlone();
+  test::sealAnEvening(at, 1, 0, [&] {
+    at.click("question1");
+    at.type("attribute", "sweet");
+    at.click("expected0");
+  });
+  for (int step = 0; step < 3; ++step) at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::Places);
+  for (int place = 1; place <= 5; ++place) {
+    test::sitDown(at, place);
+    test::taste(at, place % 2);
+    at.click("primaryButton");
+  }
+  at.click("primaryButton");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::CameOut);
+  CHECK_THAT(at.text("count"), Catch::Contains("pairs pointed to"));
+  at.shoot("came_out_pair");
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("a sequential plan is asked after a round, also when somebody does not come") {
+  Window at;
+  const int come = GENERATE(4, 5);
+  test::sealAnEvening(at, 3, 0, {}, [&] {
+    test::chooseMethod(at, "A triangle");
+    at.click("stopsEarly");
+  });
+  for (int step = 0; step < 3; ++step) at.click("primaryButton");
+  for (int place = 1; place <= come; ++place) {
+    CHECK_FALSE(at.item("placesLook"));
+    test::sitDown(at, place);
+    test::taste(at, 1);
+    at.click("primaryButton");
+  }
+  REQUIRE(at.app().router()->page() == Page::Places);
+  if (come == 4) {
+    CHECK(at.text("headline") == "Round 1 is locked by everybody who sits.");
+    at.shoot("places_look_without_one");
+    at.click("placesLook");
+  } else {
+    CHECK_FALSE(at.item("placesLook"));
+    at.click("primaryButton");
+  }
+  CHECK_THAT(at.app().notice()->message().toStdString(), Catch::StartsWith("After round 1 it says: "));
+  CHECK(at.app().findChild<ui::BoardModel*>()->property("canLook").toBool() == false);
+  CHECK(at.complaints() == "");
+}

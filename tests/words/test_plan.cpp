@@ -218,9 +218,43 @@ TEST_CASE("each way to ask comes with its reasons, its chance and its price") {
   setup.lots.push_back({500, 500, 6});
   const auto recommendation = planning::recommend(Question::differ, setup);
   REQUIRE(recommendation.references);
-  const ReferencesWords words = referencesWords(voice, *recommendation.references, Claim::people);
-  REQUIRE(words.ways.size() == 2);
-  CHECK(words.ways[0].isRecommended);
-  CHECK_FALSE(words.ways[1].isRecommended);
-  CHECK_THAT(joined(words.ways[1].lines), Catch::Contains("12 cups, 180 mL a person; 72 cups in all."));  // three tetrads
+  std::vector<PlannedLot> lots(3);
+  lots[0].beverageName = "Heather mead";
+  for (const int lot : {1, 2}) {
+    lots[lot].beverageName = "Linden mead";
+    lots[lot].lotName = lot == 1 ? "vintage 2019" : "vintage 2021";
+    lots[lot].origin = Origin::reference;
+  }
+  const ReferencesWords words = referencesWords(voice, *recommendation.references, Claim::people, lots);
+  CHECK_THAT(words.advice, Catch::Contains("One target is recommended"));
+  REQUIRE(words.ways.size() == 3);  // the batch beside the one or the other, or all pairs
+  CHECK(words.ways[0].name == "Heather mead beside Linden mead, vintage 2019; Linden mead, vintage 2021 another day");
+  CHECK(words.ways[0].lots == std::vector{0, 1});
+  CHECK(words.ways[1].lots == std::vector{0, 2});
+  CHECK_THAT(joined(words.ways[0].lines), Catch::Contains("4 cups, 60 mL a person; 24 cups in all."));
+  CHECK_THAT(joined(words.ways[2].lines), Catch::Contains("12 cups, 180 mL a person; 72 cups in all."));  // three tetrads
+  lots[1].origin = Origin::batch;
+  CHECK(referencesWords(voice, *recommendation.references, Claim::people, lots).ways.size() == 4);  // two batches: any pair may be the target
+}
+
+TEST_CASE("whether the way was picked or chosen is said, and why another would be better") {
+  const Voice voice;
+  const auto recommendation = planning::recommend(Question::differ, setupOf(6, 1));
+  REQUIRE(recommendation.best().method == Method::tetrad);
+  CHECK(pickedLine(voice, recommendation, Method::tetrad, false) == "The program picked this way, and picks again when drinks, people or amounts change.");
+  CHECK(pickedLine(voice, recommendation, Method::tetrad, true) == "You chose this way. It is the one that is recommended.");
+  const std::string other = pickedLine(voice, recommendation, Method::triangle, true);
+  CHECK_THAT(other, Catch::StartsWith("You chose this way: triangle. Better here: tetrad."));
+  for (const planning::Because because : recommendation.best().because) CHECK_THAT(other, Catch::Contains(reasonLine(voice, because)));
+}
+
+TEST_CASE("three comparisons that are alike: every step is said") {
+  const Voice voice;
+  Setup setup = setupOf(18, 1);
+  setup.lots.assign(3, {500, 750, 60});
+  setup.sought = Sought::alike;
+  setup.limitPm = 300;
+  // SciPy: binom.cdf(4, 18, 8/15) = .0073, binom.cdf(5, 18, 8/15) = .0257; held against .05/3, .05/2 and .05.
+  const planning::Outlook outlook = planning::outlookFor(setup);
+  CHECK_THAT(joined(outlookLines(voice, outlook, Sought::alike)), Catch::Contains("The pair with the fewest right answers counts as alike up to 4 of 18, then the next up to 4, then the last up to 5.") && Catch::Contains("That is alike within 3 in 10; one pair by itself"));
 }

@@ -45,11 +45,11 @@ TEST_CASE("alike is promised only with its limit, and what cannot come out is sa
   SealFacts f = facts();
   f.sought = Sought::both;
   f.limitPm = 300;
-  f.alikeAtMost = 5;  // 18 triangles, limit 3 in 10, 5 %: exact binomial, P(X <= 5 | 0.5333) = 0.026, P(X <= 6) = 0.071
+  f.alikeInTurn = {5};  // 18 triangles, limit 3 in 10, 5 %: exact binomial, P(X <= 5 | 0.5333) = 0.026, P(X <= 6) = 0.071
   CHECK_THAT(joined(sealPage(voice, f).rule), Catch::Contains("alike up to 5 right answers of 18: fewer than 3 in 10 of people may still be able to tell."));
   CHECK(sealPage(voice, f).promises.size() == 3);
   f.needed.reset();
-  f.alikeAtMost.reset();
+  f.alikeInTurn = {std::nullopt};
   const std::string rule = joined(sealPage(voice, f).rule);
   CHECK_THAT(rule, Catch::Contains("This is practice."));
   CHECK_THAT(rule, Catch::Contains("cannot come out as alike"));

@@ -1,0 +1,55 @@
+#include "session/follow.h"
+
+#include "domain/flight_form.h"
+
+namespace oddglass::session {
+
+namespace {
+
+// The brewer's own lot among the two that are compared.
+Slot ownLot(const Draft& draft, const DraftFacts& facts) {
+  for (std::size_t i = 0; i < facts.lots.size() && i < draft.lots.size(); ++i)
+    if (facts.lots[i].lot.origin == Origin::batch && draft.lots[i] == facts.lots[i].lot.lot) return Slot{static_cast<int>(i) + 1};
+  return Slot{1};
+}
+
+}  // namespace
+
+std::optional<planning::Recommendation> recommendationFor(const DraftFacts& facts) {
+  const planning::Setup setup = setupOf(facts);
+  if (setup.lots.size() < 2 || setup.lots.size() > 3 || setup.counting() == 0) return std::nullopt;
+  return planning::recommend(facts.draft.question, setup);
+}
+
+void fit(Draft& draft, const DraftFacts& facts) {
+  if (draft.question != Question::differ && draft.lots.size() > 2) draft.lots.resize(2);
+  const bool isThree = draft.lots.size() == 3;
+  if (isThree && !comparesThree(draft.method)) {
+    draft.method = Method::triangle;
+    draft.methodChosen = false;
+  }
+  const FlightForm form = formOf(draft.method);
+  if (!namesAThing(draft.method)) {
+    draft.attribute.clear();
+    draft.expected.reset();
+  } else if (!draft.expected || draft.expected->value > 2) {
+    draft.expected = ownLot(draft, facts);
+  }
+  if (!form.hasMarked || isThree) draft.marked.reset();
+  else if (draft.method == Method::aNotA && !draft.marked) draft.marked = Slot{3 - ownLot(draft, facts).value};
+  if (!mayAlsoPrefer(draft.method) || isThree) draft.alsoPrefer = false;
+  if (form.hasRight && !draft.alsoPrefer) draft.mayHaveNone = false;
+  if (!mayStopEarly(draft.method, draft.lots.size()) || draft.rounds < 2) draft.stopping.reset();
+  if (!mayBeAlike(draft.method) || draft.stopping) {
+    draft.sought = Sought::difference;
+    draft.limitPm.reset();
+  }
+  if (draft.evenings > draft.rounds) draft.evenings = draft.rounds;
+}
+
+std::optional<Method> methodToFollow(const Draft& draft, const std::optional<planning::Recommendation>& recommendation) {
+  if (draft.methodChosen || !recommendation || recommendation->best().method == draft.method) return std::nullopt;
+  return recommendation->best().method;
+}
+
+}  // namespace oddglass::session

@@ -1,0 +1,62 @@
+import QtQuick
+import Oddglass.Ui
+
+// One of three pairs on What came out: its mark and verdict, then count, figure and evidence.
+Column {
+    id: root
+
+    required property string shape
+    required property string word
+    required property string headline
+    required property string count
+    required property var figure
+    required property string evidence
+
+    spacing: 12
+
+    HairLine {
+        width: root.width
+    }
+    Row {
+        width: root.width
+        spacing: 16
+
+        Item {
+            width: 24
+            height: said.font.pixelSize * 1.35
+
+            VerdictMark {
+                y: (parent.height - 24) / 2
+                scale: 24 / 32
+                transformOrigin: Item.TopLeft
+                shape: root.shape
+            }
+        }
+        SectionTitle {
+            id: said
+
+            objectName: root.objectName + "Headline"
+            width: root.width - 40
+            text: root.headline
+            font.pixelSize: Theme.body * 1.25
+        }
+    }
+    Small {
+        width: root.width
+        text: qsTr("The verdict: %1.").arg(root.word)
+    }
+    Body {
+        width: root.width
+        text: root.count
+    }
+    Figure {
+        objectName: root.objectName + "Interval"
+        width: root.width
+        source: root.figure
+    }
+    Body {
+        width: root.width
+        visible: text !== ""
+        text: root.evidence
+    }
+}
