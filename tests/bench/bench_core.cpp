@@ -82,16 +82,17 @@ int main() {
   }
 
   // All that a page of a plan shows, for each method; the recommendation goes through every method by itself.
-  for (const Method method : allOf<Method>()) {
-    planning::Setup setup = setupOf(60, 3);
-    setup.method = method;
-    const double plan = medianMs(20, [&](int) {
-      planning::amountsOf(setup);
-      planning::outlookFor(setup);
-      planning::recommend(Question::differ, setup);
-    });
-    line(("plan page, 60 x 3, " + std::string(nameOf(method))).c_str(), plan, "one frame at 60 Hz", frame);
-  }
+  for (const auto& [panel, rounds] : {std::pair(60, 3), std::pair(45, 20), std::pair(60, 20)})
+    for (const Method method : allOf<Method>()) {
+      planning::Setup setup = setupOf(panel, rounds);
+      setup.method = method;
+      const double plan = medianMs(20, [&](int) {
+        planning::amountsOf(setup);
+        planning::outlookFor(setup);
+        planning::recommend(Question::differ, setup);
+      });
+      line(("plan page, " + std::to_string(panel) + " x " + std::to_string(rounds) + ", " + std::string(nameOf(method))).c_str(), plan, "one frame at 60 Hz", frame);
+    }
   {
     planning::Setup setup = setupOf(60, 3);
     setup.stopping = Stopping{};
