@@ -122,6 +122,7 @@ Reading readChoices(const std::vector<Trial>& trials, const Plan& plan, const Ot
     const double limit = *plan.limitPm / 1000.0;
     reading.largest = inPairs ? largestBeside(reading.trials, guess, limit, alpha, others.alikeP) : stats::largestAlike(reading.trials, guess, limit, alpha);
     reading.alikeP = stats::alikePValue(reading.right, reading.trials, guess, limit);
+    if (inPairs) reading.alikeAdjustedP = holm(*reading.alikeP, others.alikeP);
   }
   if (namesAThing(plan.method) && reading.right < reading.expected)
     reading.otherWayP = std::min(1.0, 2.0 * stats::lowerTail(reading.right, reading.trials, guess));

@@ -65,6 +65,7 @@ struct Reading {
   std::optional<int> needed;   ///< right answers needed at the plan's alpha; nothing when no count reaches it. With three lots given the other pairs
   std::optional<int> largest;  ///< most right answers that still are alike within the limit; only where a limit is set and alike is sought
   std::optional<double> alikeP;  ///< P(this many or fewer right) when the limit share can tell
+  std::optional<double> alikeAdjustedP;  ///< by Holm over the three pairs; only with three lots
   std::optional<double> otherWayP;  ///< methods that name a thing, with fewer right than by guessing: two-sided p of leaning the other way
   std::optional<Range> range;  ///< nothing without trials, and for same-different and A-not-A
   std::vector<Missed> missed;  ///< empty without a needed number

@@ -87,6 +87,7 @@ Json readingOf(const insight::Reading& reading) {
                {"largest_alike", orNull(reading.largest)}, {"alike_p_value", orNull(reading.alikeP)}, {"range", range}, {"power", missed}};
   if (reading.why) made["why"] = nameOf(*reading.why);
   if (reading.adjustedP) made["p_value_holm"] = number(*reading.adjustedP);
+  if (reading.alikeAdjustedP) made["alike_p_value_holm"] = number(*reading.alikeAdjustedP);
   if (reading.otherWayP) made["p_value_other_way"] = number(*reading.otherWayP);
   if (reading.votes) made["votes"] = votesOf(*reading.votes);
   if (reading.signal) made["signal"] = signalOf(*reading.signal);

@@ -93,6 +93,12 @@ std::string alikeSource(const Voice& voice, const Findings& findings, Values val
   return say(voice, findings.claim == Claim::me ? QT_TRANSLATE_NOOP("words", "{counted}. If you could tell {limit}, so few would come up {often}.") : QT_TRANSLATE_NOOP("words", "{counted}. If {limit} could tell, so few would come up {often}."), values);
 }
 
+/// What a count is worth where three pairs are compared; empty where there is one.
+std::string ofThree(const Voice& voice, const std::optional<double>& adjusted) {
+  if (!adjusted) return {};
+  return ' ' + say(voice, QT_TRANSLATE_NOOP("words", "With three pairs compared, that counts as {often}."), {{"often", timesIn(voice, *adjusted)}});
+}
+
 /// A count of right answers beside what guessing gives.
 std::string choiceLine(const Voice& voice, const Plan& plan, const Findings& findings) {
   const Reading& reading = findings.printed();
@@ -103,12 +109,9 @@ std::string choiceLine(const Voice& voice, const Plan& plan, const Findings& fin
   if (reading.verdict != findings.verdict) return written(say(voice, plain, values));
   switch (findings.verdict) {
     case Verdict::shown:
-    case Verdict::both: {
-      std::string line = written(say(voice, reading.right == reading.trials ? QT_TRANSLATE_NOOP("words", "{counted}; guessing gives {guess}, and all of them {often}.") : QT_TRANSLATE_NOOP("words", "{counted}; guessing gives {guess}, and {n} or more {often}."), values));
-      if (reading.adjustedP)
-        line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "With three pairs compared, that counts as {often}."), {{"often", timesIn(voice, *reading.adjustedP)}});
-      return line;
-    }
+    case Verdict::both:
+      return written(say(voice, reading.right == reading.trials ? QT_TRANSLATE_NOOP("words", "{counted}; guessing gives {guess}, and all of them {often}.") : QT_TRANSLATE_NOOP("words", "{counted}; guessing gives {guess}, and {n} or more {often}."), values)) +
+             ofThree(voice, reading.adjustedP);
     case Verdict::notShown:
       if (findings.sought != Sought::alike && reading.needed) {
         values["needed"] = whole(voice, *reading.needed);
@@ -120,8 +123,8 @@ std::string choiceLine(const Voice& voice, const Plan& plan, const Findings& fin
       }
       break;
     case Verdict::alike:
-      if (reading.alikeP && findings.limitPm) return written(alikeSource(voice, findings, values, *reading.alikeP));
-      break;
+      if (!reading.alikeP || !findings.limitPm) break;
+      return written(alikeSource(voice, findings, values, *reading.alikeP)) + ofThree(voice, reading.alikeAdjustedP);
     case Verdict::none: break;
   }
   return written(say(voice, plain, values));

@@ -216,6 +216,8 @@ TEST_CASE("three lots: alike by Holm's steps, and each range agrees with its ver
   CHECK(verdicts(all) == std::vector{alike, alike, alike});
   CHECK(all.verdict == alike);
   CHECK(all.pairs[1].all.largest == 5);
+  CHECK_THAT(all.pairs[1].all.alikeAdjustedP.value(), WithinAbs(0.0257440451, 1e-9));
+  CHECK_THAT(all.pairs[0].all.alikeAdjustedP.value(), WithinAbs(3 * 0.0073379674, 1e-9));
   const Findings one = of({5, 4, 5});
   CHECK(verdicts(one) == std::vector{notShown, alike, notShown});
   CHECK(one.verdict == notShown);
