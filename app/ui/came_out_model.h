@@ -25,12 +25,13 @@ struct PairRow {
   Q_PROPERTY(QString word MEMBER word)
   Q_PROPERTY(QString headline MEMBER headline)
   Q_PROPERTY(QString count MEMBER count)
-  Q_PROPERTY(oddglass::ui::FigureSource figure MEMBER figure)
+  Q_PROPERTY(oddglass::ui::FigureSource figure READ drawn)
   Q_PROPERTY(QString evidence MEMBER evidence)
 
 public:
   QString shape, word, headline, count, evidence;  ///< `evidence`: sentence by sentence, one a line
   FigureSource figure;
+  FigureSource drawn() const { return figure; }
 };
 
 /// What came out: for the room, without any person; for the maker, with everybody as they asked to be shown.

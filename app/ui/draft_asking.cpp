@@ -13,8 +13,9 @@
 namespace oddglass::ui {
 
 void DraftModel::fitToMethod() {
+  const int evenings = m_draft.evenings;
   session::fit(m_draft, m_facts);
-  if (m_draft.evenings < m_evenings.toInt()) m_evenings = QString::number(m_draft.evenings);
+  if (m_draft.evenings != evenings) m_evenings = QString::number(m_draft.evenings);
 }
 
 void DraftModel::chooseQuestion(int index) {
