@@ -101,9 +101,6 @@ void BoardModel::show(const tasting::Board& board) {
   } else if (m_lookIsDue) {
     m_headline = tr("Round %1 is locked everywhere.").arg(board.openRounds);
     m_lead = tr("The program looks at the answers for itself and says only whether to go on or to stop. Nobody sees a count.");
-  } else if (m_canLook) {
-    m_headline = tr("Round %1 is locked by everybody who sits.").arg(board.openRounds);
-    m_lead = tr("A place is still empty. Hand this screen to it, or ask whether to go on without it; whoever comes later starts with the first round.");
   } else if (board.saidStop) {
     m_headline = tr("It said: stop.");
     m_lead = tr("The answers so far are enough for the rule that was sealed. No more cups are needed; the table can be closed.");
@@ -112,8 +109,9 @@ void BoardModel::show(const tasting::Board& board) {
     m_lead = tr("Is somebody still to come? If not, the table can be closed.");
   } else {
     m_headline = tr("%1 of %2 answers are locked.").arg(board.locked).arg(board.expected);
-    m_lead = board.timesSaid > 0 ? tr("Hand this screen to the next place. Something was said aloud; that is on record.")
-                                 : tr("Hand this screen to the next place.");
+    m_lead = m_canLook             ? tr("Hand this screen to the next place. If nobody else comes, ask whether to go on without them.")
+             : board.timesSaid > 0 ? tr("Hand this screen to the next place. Something was said aloud; that is on record.")
+                                   : tr("Hand this screen to the next place.");
   }
   emit changed();
 }

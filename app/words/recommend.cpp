@@ -1,6 +1,6 @@
 #include "words/recommend.h"
 
-#include "words/came_out.h"
+#include "words/lots.h"
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
@@ -100,13 +100,15 @@ ReferencesWords referencesWords(const Voice& voice, const planning::TwoReference
                      : say(voice, QT_TRANSLATE_NOOP("words", "With ten people or more three comparisons can show something; one target still needs fewer right answers and fewer cups."));
   // Beside a batch of one's own, how far two references lie apart is no target.
   const bool oneIsOwn = std::ranges::count(lots, Origin::batch, &PlannedLot::origin) == 1;
+  Plan plan;
+  plan.lots = lots;
   for (const planning::PairChoice& pair : references.pairs) {
-    const auto at = [&](int lot) -> const PlannedLot& { return lots.at(static_cast<std::size_t>(lot)); };
+    const auto isBatch = [&](int lot) { return lots.at(static_cast<std::size_t>(lot)).origin == Origin::batch; };
     const auto& [one, other] = pair.lots;
-    if (oneIsOwn && at(one).origin != Origin::batch && at(other).origin != Origin::batch) continue;
+    if (oneIsOwn && !isBatch(one) && !isBatch(other)) continue;
+    const auto named = [&](int lot) { return lotNamed(voice, plan, Slot{lot + 1}); };
     words.ways.push_back({{one, other},
-                          say(voice, QT_TRANSLATE_NOOP("words", "{one} beside {other}; {third} another day"),
-                              {{"one", lotTitle(voice, at(one))}, {"other", lotTitle(voice, at(other))}, {"third", lotTitle(voice, at(3 - one - other))}}),
+                          capitalised(say(voice, QT_TRANSLATE_NOOP("words", "{one} beside {other}; {third} another day"), {{"one", named(one)}, {"other", named(other)}, {"third", named(3 - one - other)}})),
                           {choicePrice(voice, pair.choice), choiceChance(voice, pair.choice, claim)}});
   }
   words.ways.push_back({{0, 1, 2},

@@ -22,7 +22,7 @@ std::string choicePrice(const Voice& voice, const planning::Choice& choice);
 /// Whether the way that is taken was chosen, and if so whether another would be better, and why; else that it follows the recommendation.
 std::string pickedLine(const Voice& voice, const planning::Recommendation& recommendation, Method taken, bool isChosen);
 
-/// Three lots, such as a batch and two of the reference: what the third is for, and what each way costs and needs.
+/// Three lots, such as a batch and two of the reference: what the third is for, and what each way costs and needs. Their slots are 1, 2 and 3.
 struct WayToCompare {
   std::vector<int> lots;           ///< which of the three are poured, from 0
   std::string name;

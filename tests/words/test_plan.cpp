@@ -220,7 +220,9 @@ TEST_CASE("each way to ask comes with its reasons, its chance and its price") {
   REQUIRE(recommendation.references);
   std::vector<PlannedLot> lots(3);
   lots[0].beverageName = "Heather mead";
+  lots[0].slot = Slot{1};
   for (const int lot : {1, 2}) {
+    lots[lot].slot = Slot{lot + 1};
     lots[lot].beverageName = "Linden mead";
     lots[lot].lotName = lot == 1 ? "vintage 2019" : "vintage 2021";
     lots[lot].origin = Origin::reference;
