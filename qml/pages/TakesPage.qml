@@ -33,6 +33,13 @@ PageFrame {
             visible: text !== ""
             text: root.model.methodNote
         }
+        LinkButton {
+            objectName: "letProgramPick"
+            visible: root.model.methodChosen && root.model.methods.count > 1
+            text: qsTr("Let the program pick again")
+            quiet: true
+            onClicked: root.model.letProgramPick()
+        }
         Repeater {
             model: root.model.methods
 
@@ -58,13 +65,6 @@ PageFrame {
         text: qsTr("More ways to ask")
         quiet: true
         onClicked: root.allWays = true
-    }
-    LinkButton {
-        objectName: "letProgramPick"
-        visible: root.model.methodChosen && root.model.methods.count > 1
-        text: qsTr("Let the program pick again")
-        quiet: true
-        onClicked: root.model.letProgramPick()
     }
     CheckLine {
         objectName: "lingers"
