@@ -75,6 +75,7 @@ inline tasting::HandIn answersFor(const Plan& plan, const session::PourSheet& sh
         if (meant.words.empty()) continue;
         reply.text = meant.words;
         break;
+      default: throw std::logic_error("a question of a score sheet");
     }
     in.replies.push_back(std::move(reply));
   }

@@ -24,7 +24,7 @@ struct RawSession {
       const std::string id = std::to_string(row);
       db.exec("INSERT INTO session_plan VALUES (" + id + ", '{}', 'differ', zeroblob(32), 'kapo rilu 7')");
       db.exec("INSERT INTO session_lot SELECT " + id + ", 1, id FROM lot WHERE uid = '" + std::string(32, 'c') + "'");
-      db.exec("INSERT INTO item VALUES (" + id + ", 1, 'choose', NULL, NULL, 1), (" + id + ", 2, 'sureness', 1, 3, 1), (" + id + ", 3, 'words', NULL, NULL, 0)");
+      db.exec("INSERT INTO item (session_id, item, kind, low, high, required, per_cup, part, word) VALUES (" + id + ", 1, 'choose', NULL, NULL, 1, 0, 'main', ''), (" + id + ", 2, 'sureness', 1, 3, 1, 0, 'main', ''), (" + id + ", 3, 'words', NULL, NULL, 0, 0, 'main', '')");
       db.exec("INSERT INTO place VALUES (" + id + ", 1, 0), (" + id + ", 2, 1)");
       db.exec("INSERT INTO cup VALUES (" + id + ", 318, 1, 1, 1, 0), (" + id + ", 472, 1, 1, 2, 0), (" + id + ", 905, 1, 1, 3, 0), (" + id + ", 263, 2, 1, 1, 0)");
       db.exec("INSERT INTO promise VALUES (" + id + ", 'shown', zeroblob(16), 'name one thing')");

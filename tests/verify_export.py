@@ -105,7 +105,25 @@ def dealt_cards(places, kinds, stream):
     return dealt[:places]
 
 
+def deal_sheet(plan, stream):
+    """A score sheet: which lot is poured twice and which sample is which lot are drawn, then the orders are dealt."""
+    sheet, places, dealt = plan["sheet"], plan["places"], {}
+    samples = [lot["slot"] for lot in plan["lots"] if lot.get("role") != "warm_up"]
+    if sheet["duplicate"]:
+        may = [lot["slot"] for lot in plan["lots"] if lot.get("role") not in ("warm_up", "control")]
+        samples.append(may[stream.below(len(may))])
+    stream.shuffle(samples)
+    marked = [plan["marked"]] if "marked" in plan else []
+    for rnd in range(1, plan["rounds"] + 1):
+        cards = dealt_cards(places, len(sheet["orders"]), stream)
+        for place in range(1, places + 1):
+            dealt[place, rnd] = marked + [samples[sample - 1] for sample in sheet["orders"][cards[place - 1]]]
+    return dealt
+
+
 def deal(plan, stream):
+    if "sheet" in plan:
+        return deal_sheet(plan, stream)
     orders, places, dealt = orders_of(plan), plan["places"], {}
     pairs = [(1, 2), (1, 3), (2, 3)] if len(plan["lots"]) == 3 else [(1, 2)]
     sequences = list(itertools.permutations(range(3)))
@@ -249,10 +267,10 @@ def check_answers(session):
             continue
         if (found["place"], found["round"]) != (body["place"], body["round"]) or salted(found["salt"], canonical(found["cells"])) != body["digest"]:
             yield where
-        words = {w["item"]: w for w in found["words"]}
-        for item, _, value in found["cells"]:
+        words = {(w["item"], w.get("code", 0)): w for w in found["words"]}
+        for item, code, value in found["cells"]:
             if isinstance(value, str):
-                kept = words.pop(item, None)
+                kept = words.pop((item, code), None)
                 if kept is None and body["place"] not in erased:
                     yield f"words: entry {entry['seq']} is missing"
                 if kept is not None and salted(kept["salt"], kept["text"]) != value:

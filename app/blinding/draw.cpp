@@ -2,7 +2,6 @@
 
 #include "blinding/codes.h"
 #include "blinding/within.h"
-#include "domain/flight_form.h"
 
 #include <algorithm>
 
@@ -15,7 +14,7 @@ Drawn draw(const Shape& shape, Streams& streams) {
   needWithin(shape.deal.rounds, 1, 99, "rounds");
   needWithin(shape.spareCodesPerCup, 0, 9, "spare_codes_per_cup");
 
-  const int cupsPerFlight = formOf(shape.deal.method).cups;
+  const int cupsPerFlight = shape.deal.cupsPerFlight();
   const auto codes = drawCodes(shape.deal.places * shape.deal.rounds, cupsPerFlight * (1 + shape.spareCodesPerCup), streams.codes);
   const auto orders = dealOrders(shape.deal, streams.orders);
   Drawn drawn;

@@ -1,12 +1,14 @@
 #include "blinding/orders.h"
 
+#include "blinding/cards.h"
+#include "blinding/sheet_orders.h"
 #include "blinding/within.h"
+#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "stats/design/servings.h"
 
 #include <algorithm>
 #include <array>
-#include <numeric>
 
 namespace oddglass::blinding {
 namespace {
@@ -16,19 +18,6 @@ using Order = std::vector<Slot>;
 const std::vector<stats::CupOrder>& ordersAsSides(const Deal& deal) {
   const std::optional<stats::Side> marked = deal.marked ? std::optional(deal.marked == Slot{1} ? 1 : 2) : std::nullopt;
   return stats::served(stats::servingNamed(nameOf(deal.method), marked, deal.expected == Slot{2} ? 2 : 1)).orders;
-}
-
-// Gives each item of a block of `kinds` an index of its own, at random; for all places in turn.
-std::vector<std::size_t> dealtIndices(int places, std::size_t kinds, Stream& orders) {
-  std::vector<std::size_t> dealt;
-  while (static_cast<int>(dealt.size()) < places) {
-    std::vector<std::size_t> cards(kinds);
-    std::iota(cards.begin(), cards.end(), std::size_t{0});
-    orders.shuffle(cards);
-    for (std::size_t card : cards)
-      if (static_cast<int>(dealt.size()) < places) dealt.push_back(card);
-  }
-  return dealt;
 }
 
 constexpr std::array<std::pair<Slot, Slot>, 3> pairsOfThree{{{{1}, {2}}, {{1}, {3}}, {{2}, {3}}}};
@@ -42,6 +31,11 @@ Order between(const Order& sides, const std::pair<Slot, Slot>& lots) {
 
 }  // namespace
 
+int Deal::cupsPerFlight() const {
+  if (!sheet) return formOf(method).cups;
+  return (marked ? 1 : 0) + (sheet->orders.empty() ? 0 : static_cast<int>(sheet->orders.front().size()));
+}
+
 std::vector<std::vector<Slot>> ordersOf(const Deal& deal) {
   std::vector<Order> all;
   for (const stats::CupOrder& sides : ordersAsSides(deal)) {
@@ -54,6 +48,7 @@ std::vector<std::vector<Slot>> ordersOf(const Deal& deal) {
 std::vector<FlightOrder> dealOrders(const Deal& deal, Stream& orders) {
   needWithin(deal.places, 1, 999, "places");
   needWithin(deal.rounds, 1, 99, "rounds");
+  if (deal.sheet) return dealSheet(deal, orders);
   if (deal.comparisons != 3) needWithin(deal.comparisons, 1, 1, "comparisons");
   needWithin(deal.rounds % deal.comparisons, 0, 0, "rounds");
   const auto all = ordersOf(deal);
@@ -61,8 +56,8 @@ std::vector<FlightOrder> dealOrders(const Deal& deal, Stream& orders) {
   dealt.reserve(static_cast<std::size_t>(deal.places) * deal.rounds);
   for (int first = 1; first <= deal.rounds; first += deal.comparisons) {
     std::vector<std::vector<std::size_t>> cards;
-    for (int pair = 0; pair < deal.comparisons; ++pair) cards.push_back(dealtIndices(deal.places, all.size(), orders));
-    const auto sequence = deal.comparisons == 3 ? dealtIndices(deal.places, sequences.size(), orders) : std::vector<std::size_t>{};
+    for (int pair = 0; pair < deal.comparisons; ++pair) cards.push_back(dealtCards(deal.places, all.size(), orders));
+    const auto sequence = deal.comparisons == 3 ? dealtCards(deal.places, sequences.size(), orders) : std::vector<std::size_t>{};
     for (int place = 1; place <= deal.places; ++place)
       for (int step = 0; step < deal.comparisons; ++step) {
         const std::size_t at = static_cast<std::size_t>(place - 1);

@@ -17,6 +17,13 @@ struct FlightOrder {
   bool operator==(const FlightOrder&) const = default;
 };
 
+/// What the orders of a score sheet depend on.
+struct SheetDeal {
+  std::vector<std::vector<int>> orders;  ///< of samples from 1 on, all equally long; see SheetPlan::orders
+  std::vector<Slot> coded;               ///< the lots that are coded, in the plan's order
+  std::vector<Slot> mayDouble;           ///< those of them of which one is poured twice; empty: none is
+};
+
 /// What the orders of a plan depend on.
 struct Deal {
   Method method = Method::triangle;
@@ -25,6 +32,9 @@ struct Deal {
   int comparisons = 1;           ///< 1, or 3 for three lots in pairs
   int places = 1;                ///< 1 or more
   int rounds = 1;                ///< flights of each taster in all, a multiple of `comparisons`
+  std::optional<SheetDeal> sheet{};  ///< of a score sheet, and then always
+
+  int cupsPerFlight() const;     ///< the marked one among them
 };
 
 /// The orders of a method as lots 1 and 2, from the first cup on; a marked cup is the first one. They are those of
@@ -41,6 +51,8 @@ std::vector<std::vector<Slot>> ordersOf(const Deal& deal);
 /// With three lots a round is three flights, one for each pair of lots (1 2, 1 3, 2 3), dealt one after the other by that rule with the lower
 /// lot as 1; then, for each block of six places, the indices of the six sequences 123 132 213 231 312 321 are shuffled, and each place tastes the
 /// pairs in the sequence it takes.
+/// A score sheet: where a lot is poured twice, a number below the count of lots that may be says which. The coded lots, and at the end that one
+/// once more, are shuffled: the first is then sample 1 of `orders`, and so on. The orders are dealt by the rule above; a marked cup comes first.
 /// Result: ordered by place, then round. Problem(outOfRange), naming the argument, for what is impossible.
 std::vector<FlightOrder> dealOrders(const Deal& deal, Stream& orders);
 

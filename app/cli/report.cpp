@@ -1,10 +1,8 @@
 #include "cli/families.h"
 #include "domain/problem.h"
 #include "exchange/file_out.h"
-#include "insight/findings.h"
-#include "report/document.h"
 #include "report/html.h"
-#include "report/json.h"
+#include "report/sheet_report.h"
 #include "session/look.h"
 
 namespace oddglass::cli {
@@ -22,9 +20,8 @@ void describeReport(CLI::App& app, Command::Work& chosen) {
     const auto reader = whom->isGiven() && whom->oneOf({"maker", "room"}) == "room" ? report::For::room : report::For::maker;
     const auto store = desk.toRead();
     const RevealedSession session = session::revealed(*store, sessionOf(*store, *which));
-    const insight::Findings findings = insight::findingsOf(session);
-    exchange::writeWhole(file, ending == ".json" ? report::json(desk.voice(), session, findings, reader)
-                                                 : report::html(desk.voice(), report::document(desk.voice(), session, findings, reader)));
+    exchange::writeWhole(file, ending == ".json" ? report::jsonOf(desk.voice(), session, reader)
+                                                 : report::html(desk.voice(), report::documentOf(desk.voice(), session, reader)));
     return {Json{{"id", session.id.text}, {"file", file.string()}}, {file.string()}};
   });
 }

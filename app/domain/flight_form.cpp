@@ -1,6 +1,17 @@
 #include "domain/flight_form.h"
 
+#include "domain/names.h"
+
 namespace oddglass {
+
+const std::vector<Method>& comparingMethods() {
+  static const std::vector<Method> all = [] {
+    std::vector<Method> methods = allOf<Method>();
+    std::erase(methods, Method::sheet);
+    return methods;
+  }();
+  return all;
+}
 
 std::vector<SheetItem> sheetOf(Method method, bool mayHaveNone, bool alsoPrefer) {
   const FlightForm form = formOf(method);

@@ -6,7 +6,7 @@ namespace oddglass {
 
 /// How a flight of a method stands before a taster and what they answer: facts of the method, nothing of the key.
 struct FlightForm {
-  int cups = 0;           ///< in one flight, the marked one among them
+  int cups = 0;           ///< in one flight, the marked one among them; 0 for a score sheet, where the plan says it
   bool hasMarked = false; ///< the first cup is marked, and everybody knows that it is the one to compare with
   int picks = 0;          ///< how many cups are picked; 0 where the answer is a word
   bool saysSame = false;  ///< "the same" or "not the same" is answered
@@ -25,9 +25,22 @@ constexpr FlightForm formOf(Method method) {
     case Method::sameDifferent: return {2, false, 0, true, true};
     case Method::aNotA: return {2, true, 0, true, true};
     case Method::preference: return {2, false, 0, false, false};
+    case Method::sheet: return {0, false, 0, false, false};
   }
   return {};
 }
+
+/// The methods that compare cups: all but the score sheet.
+const std::vector<Method>& comparingMethods();
+
+/// Cups in one flight of a plan, the marked one among them.
+inline int cupsInFlight(const Plan& plan) {
+  if (!plan.sheet) return formOf(plan.method).cups;
+  return (plan.marked ? 1 : 0) + (plan.sheet->orders.empty() ? 0 : static_cast<int>(plan.sheet->orders.front().size()));
+}
+
+/// True where the first cup of each flight is marked: the one to compare with.
+inline bool hasMarkedCup(const Plan& plan) { return plan.sheet ? plan.marked.has_value() : formOf(plan.method).hasMarked; }
 
 /// True for the methods whose answers are right or wrong against a guessing chance: all but preference, same-different and A-not-A.
 constexpr bool hasGuessing(Method method) { return formOf(method).hasRight && !formOf(method).saysSame; }
@@ -41,7 +54,9 @@ constexpr bool answers(Method method, Question question) {
   switch (question) {
     case Question::differ: return formOf(method).hasRight;
     case Question::more: return namesAThing(method);
-    case Question::prefer: return !formOf(method).hasRight;
+    case Question::prefer: return method == Method::preference;
+    case Question::good:
+    case Question::lacks: return method == Method::sheet;
   }
   return false;
 }
@@ -58,7 +73,8 @@ constexpr bool mayBeAlike(Method method) { return hasGuessing(method) && !namesA
 /// True where a plan may be looked at after whole rounds: two lots, and a guessing chance to compare with.
 constexpr bool mayStopEarly(Method method, std::size_t lots) { return hasGuessing(method) && comparisonsOf(lots) == 1; }
 
-/// The questions of a sheet, in their order, numbered from 1: the choice, sureness, how they knew, what was liked better, a comment.
+/// The questions that a method asks, in their order, numbered from 1: the choice, sureness, how they knew, what was liked better, a comment.
+/// A score sheet asks its own (domain/sheet.h).
 std::vector<SheetItem> sheetOf(Method method, bool mayHaveNone, bool alsoPrefer);
 
 }  // namespace oddglass

@@ -29,12 +29,17 @@ ODDGLASS_NAMES(IngredientsKnown, N(known, "known"), N(none, "none"), N(notKnown,
 ODDGLASS_NAMES(StockChange, N(added, "added"), N(counted, "counted"), N(poured, "poured"), N(given, "given"), N(lost, "lost"));
 ODDGLASS_NAMES(NoteKind, N(reading, "reading"), N(addition, "addition"), N(stabilised, "stabilised"), N(racked, "racked"),
                N(bottled, "bottled"), N(other, "other"));
-ODDGLASS_NAMES(Question, N(differ, "differ"), N(more, "more"), N(prefer, "prefer"));
+ODDGLASS_NAMES(Question, N(differ, "differ"), N(more, "more"), N(prefer, "prefer"), N(good, "good"), N(lacks, "lacks"));
 ODDGLASS_NAMES(Method, N(triangle, "triangle"), N(duoTrio, "duo-trio"), N(tetrad, "tetrad"), N(twoOutOfFive, "two-out-of-five"), N(pair, "pair"),
-               N(threeAfc, "three-afc"), N(sameDifferent, "same-different"), N(aNotA, "a-not-a"), N(preference, "preference"));
+               N(threeAfc, "three-afc"), N(sameDifferent, "same-different"), N(aNotA, "a-not-a"), N(preference, "preference"),
+               N(sheet, "sheet"));
 ODDGLASS_NAMES(Claim, N(people, "people"), N(table, "table"), N(me, "me"));
 ODDGLASS_NAMES(Sought, N(difference, "difference"), N(alike, "alike"), N(both, "both"));
-ODDGLASS_NAMES(ItemKind, N(choose, "choose"), N(same, "same"), N(prefer, "prefer"), N(sureness, "sureness"), N(clue, "clue"), N(words, "words"));
+ODDGLASS_NAMES(ItemKind, N(choose, "choose"), N(same, "same"), N(prefer, "prefer"), N(sureness, "sureness"), N(clue, "clue"), N(words, "words"),
+               N(liking, "liking"), N(line, "line"), N(magnitude, "magnitude"), N(justRight, "just_right"), N(check, "check"), N(rank, "rank"),
+               N(split, "split"), N(behaviour, "behaviour"), N(worst, "worst"), N(changeOne, "change_one"), N(distance, "distance"));
+ODDGLASS_NAMES(Part, N(look, "look"), N(smell, "smell"), N(main, "main"), N(late, "late"), N(last, "last"));
+ODDGLASS_NAMES(LotRole, N(compared, "compared"), N(reference, "reference"), N(control, "control"), N(warmUp, "warm_up"));
 ODDGLASS_NAMES(Outcome, N(shown, "shown"), N(notShown, "not_shown"), N(alike, "alike"));
 ODDGLASS_NAMES(State, N(draft, "draft"), N(sealed, "sealed"), N(tasting, "tasting"), N(closed, "closed"), N(revealed, "revealed"),
                N(broken, "broken"), N(abandoned, "abandoned"));
@@ -88,7 +93,7 @@ const std::vector<E>& allOf() {
   template const std::vector<E>& allOf<E>();
 
 FOR(Origin) FOR(Kind) FOR(AbvFrom) FOR(Allergen) FOR(IngredientsKnown) FOR(StockChange) FOR(NoteKind) FOR(Question) FOR(Method)
-FOR(Claim) FOR(Sought) FOR(ItemKind) FOR(Outcome) FOR(State) FOR(Event) FOR(ShownAs) FOR(VoidReason) FOR(CameFrom) FOR(ErasureKind)
+FOR(Claim) FOR(Sought) FOR(ItemKind) FOR(Part) FOR(LotRole) FOR(Outcome) FOR(State) FOR(Event) FOR(ShownAs) FOR(VoidReason) FOR(CameFrom) FOR(ErasureKind)
 FOR(Clue) FOR(Sureness) FOR(WordClass) FOR(Leaning) FOR(WordChangeKind)
 
 }  // namespace oddglass

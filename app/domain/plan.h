@@ -1,6 +1,7 @@
 #pragma once
 
 #include "domain/numbers.h"
+#include "domain/sheet.h"
 #include "domain/shelf.h"
 #include "domain/uid.h"
 
@@ -11,15 +12,14 @@
 
 namespace oddglass {
 
-/// Can anyone tell them apart? Is one of them more ...? Which do people prefer?
-enum class Question { differ, more, prefer };
-/// How it is asked; what a flight of each looks like stands in domain/flight_form.h.
-enum class Method { triangle, duoTrio, tetrad, twoOutOfFive, pair, threeAfc, sameDifferent, aNotA, preference };
+/// Can anyone tell them apart? Is one of them more ...? Which do people prefer? How good is it really? What is it like, and what does it
+/// lack next to the reference?
+enum class Question { differ, more, prefer, good, lacks };
+/// How it is asked; what a flight of each looks like stands in domain/flight_form.h. `sheet`: coded cups, each by itself, on a score sheet.
+enum class Method { triangle, duoTrio, tetrad, twoOutOfFive, pair, threeAfc, sameDifferent, aNotA, preference, sheet };
 enum class Claim { people, table, me };             ///< whom the verdict is about: people like these, this table, or me (alone)
 enum class Sought { difference, alike, both };      ///< which verdict is sought
 enum class Outcome { shown, notShown, alike };
-/// choose: a cup, by its code (two such items where two cups are picked). same: 1 the same, 2 not. prefer: a cup, by its code, or 0 for no preference.
-enum class ItemKind { choose, same, prefer, sureness, clue, words };
 enum class Sureness { guess = 1, fairly = 2, sure = 3 };
 enum class Clue { taste = 1, smell = 2, mouthfeel = 3, look = 4, fizz = 5, guess = 6 };
 enum class CameFrom { here, import, demo };
@@ -52,13 +52,14 @@ struct Draft {
   Question question = Question::differ;
   Method method = Method::triangle;
   bool methodChosen = false;  ///< the brewer chose the method; otherwise the recommendation is followed until the seal
-  std::vector<LotId> lots;    ///< two; or three for three short comparisons, each pair of them by itself
+  std::vector<LotId> lots;    ///< two; or three for three short comparisons, each pair of them by itself; one or more on a score sheet
   std::string attribute;      ///< "more what", for a directional pair and a 3-AFC: one word or a few, 1 to 60 letters
   std::optional<Slot> expected;  ///< the lot that is asked about as having more of it (its place among `lots`)
   std::optional<Slot> marked;    ///< the lot in the marked cup: always this one (constant); nothing: either, drawn (balanced)
   bool mayHaveNone = false;      ///< "no preference" may be answered
   bool alsoPrefer = false;       ///< after a forced choice it is asked which was liked better
   std::optional<Stopping> stopping;
+  SheetDraft sheet;              ///< for a score sheet only
   int evenings = 1;              ///< 1 to 6; the rounds are spread over them
   int wave = 0;                  ///< how many places are served at a time; 0: all at once
   std::vector<TasterId> tasters;   ///< who is invited to taste, makers included
@@ -79,15 +80,6 @@ struct Draft {
 /// How many pairs are compared: one of two lots, three of three.
 constexpr int comparisonsOf(std::size_t lots) { return lots == 3 ? 3 : 1; }
 
-/// One question of the sheet.
-struct SheetItem {
-  Item item;
-  ItemKind kind = ItemKind::choose;
-  bool required = true;
-  std::optional<int> low, high;
-  bool operator==(const SheetItem&) const = default;
-};
-
 /// A lot as it was at the seal.
 struct PlannedLot {
   Slot slot;
@@ -102,6 +94,7 @@ struct PlannedLot {
   std::string packagedOn;
   std::string bestBefore;
   std::string storage;
+  LotRole role = LotRole::compared;
   bool operator==(const PlannedLot&) const = default;
 };
 
@@ -130,6 +123,7 @@ struct Plan {
   bool mayHaveNone = false;
   bool alsoPrefer = false;
   std::optional<Stopping> stopping;
+  std::optional<SheetPlan> sheet;  ///< of a score sheet, and there always
   int evenings = 1;
   int wave = 0;
   int rounds = 1;         ///< flights of each taster in all

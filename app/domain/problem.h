@@ -64,6 +64,12 @@ enum class Trouble {
   flightVoid,       ///< this flight was set aside
   placeLeft,        ///< whoever sat here has stopped
   answerMissing,    ///< item {item} needs an answer
+  notARanking,      ///< item {item}: a rank given twice
+  notFivePoints,    ///< item {item}: the points make {sum}, not five
+  sheetImpossible,  ///< question {item} of the sheet cannot be asked like that
+  needsALot,        ///< nothing to score yet
+  needsReference,   ///< no lot is the one to compare with
+  sheetEmpty,       ///< the sheet asks nothing of a cup, or more than 200 questions
   answerOutOfRange, ///< {value} is no answer to item {item}
   noSpareLeft,      ///< no spare code is left for {code}
   alreadySpilled,   ///< {code} was replaced already

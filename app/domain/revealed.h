@@ -11,6 +11,15 @@
 
 namespace oddglass {
 
+/// One answer on a score sheet.
+struct SheetReply {
+  Item item;
+  std::optional<Position> cup;  ///< which cup of the flight it is about; nothing: the flight
+  std::optional<int> value;     ///< nothing where it is in words
+  std::string words;            ///< may be erased
+  bool operator==(const SheetReply&) const = default;
+};
+
 /// One taster's flight with what the key says about it.
 struct RevealedFlight {
   Place place;
@@ -27,8 +36,9 @@ struct RevealedFlight {
   std::optional<Sureness> sureness;
   std::optional<Clue> clue;
   std::string words;                  ///< may be empty, or erased
+  std::vector<SheetReply> replies;    ///< of a score sheet, in the order of the sheet, then of the cups; all others are empty there
 
-  bool isAnswered() const { return !picks.empty() || saidSame || preferred || preferredNone; }
+  bool isAnswered() const { return !picks.empty() || saidSame || preferred || preferredNone || !replies.empty(); }
 };
 
 /// Panel answers and makers' answers are different types, so that they cannot be added up together; neither is made of the other.

@@ -67,7 +67,8 @@ std::optional<std::vector<Position>> rightCups(const Plan& plan, const RevealedF
     }
     case Method::sameDifferent:
     case Method::aNotA:
-    case Method::preference: return std::vector<Position>{};
+    case Method::preference:
+    case Method::sheet: return std::vector<Position>{};
   }
   return std::nullopt;
 }

@@ -51,15 +51,16 @@ void readAsking(const Node& node, Draft& draft) {
   if (question) draft.question = question->choice<Question>();
   if (method) draft.method = method->choice<Method>();
   draft.methodChosen = method.has_value();
-  if (question && !method) draft.method = draft.question == Question::more ? Method::pair : draft.question == Question::prefer ? Method::preference : Method::triangle;
-  if (method && !question) draft.question = namesAThing(draft.method) ? Question::more : draft.method == Method::preference ? Question::prefer : Question::differ;
+  const bool isScored = draft.question == Question::good || draft.question == Question::lacks;
+  if (question && !method) draft.method = isScored ? Method::sheet : draft.question == Question::more ? Method::pair : draft.question == Question::prefer ? Method::preference : Method::triangle;
+  if (method && !question) draft.question = namesAThing(draft.method) ? Question::more : draft.method == Method::preference ? Question::prefer : draft.method == Method::sheet ? Question::lacks : Question::differ;
 }
 
 // What only some methods have; whether it goes with the method is looked at before the seal.
 void readExtras(const Node& node, Draft& draft) {
   if (const auto attribute = node.maybe("attribute")) draft.attribute = attribute->text(60);
   if (const auto expected = node.maybe("expected")) draft.expected = Slot{expected->small(1, 3)};
-  if (const auto marked = node.maybe("marked")) draft.marked = Slot{marked->small(1, 2)};
+  if (const auto marked = node.maybe("marked")) draft.marked = Slot{marked->small(1, draft.method == Method::sheet ? 40 : 2)};
   if (const auto none = node.maybe("may_have_none")) draft.mayHaveNone = none->truth();
   if (const auto prefer = node.maybe("also_prefer")) draft.alsoPrefer = prefer->truth();
   if (const auto stopping = node.maybe("stopping")) {
@@ -73,10 +74,34 @@ void readExtras(const Node& node, Draft& draft) {
   if (const auto lingers = node.maybe("lingers")) draft.lingers = lingers->truth();
 }
 
+SheetItem questionFrom(const Node& node) {
+  node.onlyKeys({"kind", "required", "part", "word", "limit", "main"});
+  SheetItem item;
+  item.kind = node.at("kind").choice<ItemKind>();
+  if (const auto required = node.maybe("required")) item.required = required->truth();
+  if (const auto part = node.maybe("part")) item.part = part->choice<Part>();
+  if (const auto word = node.maybe("word")) item.word = word->text(60);
+  if (const auto limit = node.maybe("limit")) item.limit = limit->small(1, 1000);
+  if (const auto isMain = node.maybe("main")) item.isMain = isMain->truth();
+  return item;
+}
+
+// What only a score sheet has.
+void readSheet(const Node& node, Draft& draft) {
+  node.onlyKeys({"items", "roles", "duplicate", "cups_at_once", "pause_s", "cleanser"});
+  for (const Node& each : node.at("items").list(200)) draft.sheet.items.push_back(questionFrom(each));
+  if (const auto roles = node.maybe("roles"))
+    for (const Node& each : roles->list(40)) draft.sheet.roles.push_back(each.choice<LotRole>());
+  if (const auto duplicate = node.maybe("duplicate")) draft.sheet.hasDuplicate = duplicate->truth();
+  if (const auto cups = node.maybe("cups_at_once")) draft.sheet.cupsAtOnce = cups->small(2, 12);
+  if (const auto pause = node.maybe("pause_s")) draft.sheet.pauseSeconds = pause->small(0, 600);
+  if (const auto cleanser = node.maybe("cleanser")) draft.sheet.cleanser = cleanser->text(60);
+}
+
 Draft draftFrom(store::Store& store, const Node& node) {
   node.onlyKeys({"title", "guest_title", "question", "method", "lots", "tasters", "pourer", "pourer_name", "rounds", "cup_ml", "spares", "alpha_pm",
                  "seeks", "limit_pm", "promises", "care_settled", "attribute", "expected", "marked", "may_have_none", "also_prefer", "stopping", "evenings",
-                 "wave", "lingers"});
+                 "wave", "lingers", "sheet"});
   Draft draft;
   draft.title = node.at("title").text(200, false);
   if (const auto title = node.maybe("guest_title")) draft.guestTitle = title->text(200);
@@ -97,6 +122,7 @@ Draft draftFrom(store::Store& store, const Node& node) {
       if (const auto words = promises->maybe(std::string(nameOf(outcome)).c_str())) draft.promises[outcome] = words->text(500);
   }
   readExtras(node, draft);
+  if (const auto sheet = node.maybe("sheet")) readSheet(*sheet, draft);
   if (const auto care = node.maybe("care_settled")) draft.careSettled = care->truth();
   return draft;
 }

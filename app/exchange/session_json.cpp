@@ -26,8 +26,11 @@ Json entryJson(const SessionId& session, const store::LogEntry& entry) {
 
 Json handInJson(const session::RecordedHandIn& in) {
   Json cells = Json::array(), words = Json::array();
-  for (const auto& reply : in.replies) cells.push_back({reply.item.value, 0, reply.textDigest ? Json(canon::hex(*reply.textDigest)) : Json(reply.value.value())});
-  for (const auto& each : in.words) words.push_back({{"item", each.item.value}, {"salt", canon::hex(each.salt)}, {"text", each.text}});
+  for (const auto& reply : in.replies) cells.push_back({reply.item.value, reply.code.value, reply.textDigest ? Json(canon::hex(*reply.textDigest)) : Json(reply.value.value())});
+  for (const auto& each : in.words) {
+    words.push_back({{"item", each.item.value}, {"salt", canon::hex(each.salt)}, {"text", each.text}});
+    if (each.code.value != 0) words.back()["code"] = each.code.value;
+  }
   return {{"seq", in.seq.value}, {"place", in.place.value},           {"round", in.round.value},     {"at", in.at},
           {"via", in.via},       {"client_id", canon::hex(in.clientId)}, {"salt", canon::hex(in.salt)}, {"cells", cells}, {"words", words}};
 }
@@ -116,26 +119,28 @@ session::RecordedHandIn handInFrom(const Node& node, const Known& known) {
   if (in.via != "device" && in.via != "paper" && in.via != "file") node.at("via").refuse(Trouble::notAChoice, {{"text", in.via}, {"choices", "device, paper, file"}});
   in.clientId = node.at("client_id").bytes<16>();
   in.salt = node.at("salt").bytes<16>();
-  for (const Node& cell : node.at("cells").list(200)) {
+  for (const Node& cell : node.at("cells").list(8000)) {
     const auto parts = cell.list(3);
-    if (parts.size() != 3) cell.refuse("an answer is a list of question, 0 and value");
+    if (parts.size() != 3) cell.refuse("an answer is a list of question, cup (or 0) and value");
     const SheetItem& item = known.item(parts[0]);
-    parts[1].whole(0, 0);
-    session::RecordedReply reply{item.item, std::nullopt, std::nullopt};
-    if (item.kind == ItemKind::words) reply.textDigest = parts[2].bytes<32>();
+    if (!item.perCup) parts[1].whole(0, 0);
+    session::RecordedReply reply{item.item, item.perCup ? known.code(parts[1]) : Code{}, std::nullopt, std::nullopt};
+    const bool saysNone = item.kind == ItemKind::worst && parts[2].json() == 0;
+    if (answerForm(item.kind).isText && !saysNone) reply.textDigest = parts[2].bytes<32>();
     else if (item.kind == ItemKind::choose || (item.kind == ItemKind::prefer && parts[2].json() != 0)) reply.value = known.code(parts[2]).value;
     else reply.value = parts[2].small(item.low.value_or(-1000000), item.high.value_or(1000000));
     in.replies.push_back(reply);
   }
-  requireOnce(node.at("cells"), in.replies, &session::RecordedReply::item);
-  for (const Node& words : node.at("words").list(200)) {
-    words.onlyKeys({"item", "salt", "text"});
+  requireOnce(node.at("cells"), in.replies, [](const session::RecordedReply& reply) { return std::pair(reply.item, reply.code); });
+  for (const Node& words : node.at("words").list(8000)) {
+    words.onlyKeys({"item", "code", "salt", "text"});
     const Item item = known.item(words.at("item")).item;
-    const bool isAnswered = std::ranges::any_of(in.replies, [&](const auto& reply) { return reply.item == item && reply.textDigest; });
+    const Code code = words.has("code") ? known.code(words.at("code")) : Code{};
+    const bool isAnswered = std::ranges::any_of(in.replies, [&](const auto& reply) { return reply.item == item && reply.code == code && reply.textDigest; });
     if (!isAnswered) words.at("item").refuse(Trouble::brokenReference, {{"text", "no answer goes with these words"}});
-    in.words.push_back({item, words.at("salt").bytes<16>(), words.at("text").text(4000, false)});
+    in.words.push_back({item, code, words.at("salt").bytes<16>(), words.at("text").text(4000, false)});
   }
-  requireOnce(node.at("words"), in.words, &session::RecordedWords::item);
+  requireOnce(node.at("words"), in.words, [](const session::RecordedWords& words) { return std::pair(words.item, words.code); });
   return in;
 }
 
@@ -178,7 +183,7 @@ void requireSound(const Node& node, const Plan& plan) {
   need(plan.panelPlanned >= 0 && plan.makersPlanned >= 0, "panel", "people cannot be fewer than none");
   need(answers(plan.method, plan.question), "method", "the method does not answer the question");
   need(!namesAThing(plan.method) || (!plan.attribute.empty() && plan.expected && plan.expected->value <= 2), "method", "the method needs a thing and the lot that is asked about as having more of it");
-  need(plan.lots.size() == 2 || (plan.lots.size() == 3 && comparesThree(plan.method) && plan.rounds % 3 == 0), "lots", "two lots are compared, or three pair by pair");
+  need(plan.sheet ? !plan.lots.empty() && plan.lots.size() <= 40 : plan.lots.size() == 2 || (plan.lots.size() == 3 && comparesThree(plan.method) && plan.rounds % 3 == 0), "lots", "two lots are compared, or three pair by pair; a score sheet takes one or more");
   for (std::size_t i = 0; i < plan.lots.size(); ++i) need(plan.lots[i].slot == Slot{static_cast<int>(i) + 1}, "lots", "lots are numbered from 1");
   std::set<Item> items;
   for (const SheetItem& item : plan.items) need(items.insert(item.item).second, "items", "a question stands twice");
@@ -187,11 +192,11 @@ void requireSound(const Node& node, const Plan& plan) {
   for (const Cup& cup : plan.cups) {
     need(codes.insert(cup.code).second, "cups", "a code stands twice");
     need(cup.place.value >= 1 && cup.place.value <= plan.places && cup.round.value >= 1 && cup.round.value <= plan.rounds && cup.position.value >= 1 &&
-             cup.position.value <= formOf(plan.method).cups && cup.spare >= 0 && cup.spare <= 9,
+             cup.position.value <= cupsInFlight(plan) && cup.spare >= 0 && cup.spare <= 9,
          "cups", "a cup stands at no place of the plan");
     if (cup.spare == 0) poured.insert({cup.place, cup.round, cup.position});
   }
-  need(poured.size() == static_cast<std::size_t>(plan.places) * plan.rounds * formOf(plan.method).cups, "cups", "a flight does not have all its cups");
+  need(poured.size() == static_cast<std::size_t>(plan.places) * plan.rounds * cupsInFlight(plan), "cups", "a flight does not have all its cups");
 }
 
 }  // namespace

@@ -14,15 +14,18 @@
 namespace oddglass::exchange {
 namespace {
 
-/// The question meant; where two cups are picked, the word "choose" means the first of the two that has no answer yet.
+/// The question meant: by its number, its kind, or kind and word ("line:bitter"). Where two cups are picked, the word "choose" means the first of the
+/// two that has no answer yet; a kind that several questions about cups have needs the word beside it.
 const SheetItem& itemOf(const Plan& plan, const tasting::HandIn& in, const CsvTable& table, const CsvRow& row) {
   const std::string& cell = table.text(row, "item");
   const SheetItem* last = nullptr;
   for (const SheetItem& item : plan.items) {
-    if (cell == std::to_string(item.item.value)) return item;
-    if (cell != nameOf(item.kind)) continue;
+    const std::string kind(nameOf(item.kind));
+    if (cell == std::to_string(item.item.value) || (!item.word.empty() && cell == kind + ':' + item.word)) return item;
+    if (cell != kind) continue;
+    if (last && item.perCup) table.refuse(row, "item", "this sheet has several questions \"" + cell + "\"; write \"" + cell + ":\" and the word, or the number");
     last = &item;
-    if (std::ranges::find(in.replies, item.item, &tasting::Reply::item) == in.replies.end()) return item;
+    if (!item.perCup && std::ranges::find(in.replies, item.item, &tasting::Reply::item) == in.replies.end()) return item;
   }
   if (last) return *last;
   table.refuse(row, "item", "this sheet has no question \"" + cell + '"');
@@ -59,14 +62,21 @@ tasting::Reply replyOf(const SheetItem& item, const CsvTable& table, const CsvRo
     reply.value = chosenCode(table, row);
     return reply;
   }
+  if (item.perCup) {
+    reply.code = {table.whole(row, "code", 100, 9999)};
+    const std::string& value = table.text(row, "value");
+    const bool saysNone = item.kind == ItemKind::worst && (value == "0" || value == "none");
+    if (answerForm(item.kind).isText && !saysNone) reply.text = value;
+    else if (!saysNone) reply.value = table.whole(row, "value", item.low.value_or(0), item.high.value_or(9999));
+    return reply;
+  }
   if (!isFlightWide(table.text(row, "code"))) table.refuse(row, "code", "this question is about the whole flight; leave the code empty");
   switch (item.kind) {
     case ItemKind::sureness: reply.value = wordOrNumber<Sureness>(table, row, item.low.value_or(1), item.high.value_or(3)); break;
     case ItemKind::clue: reply.value = wordOrNumber<Clue>(table, row, item.low.value_or(1), item.high.value_or(6)); break;
     case ItemKind::words: reply.text = table.text(row, "value"); break;
     case ItemKind::same: reply.value = sameOrNot(table, row); break;
-    case ItemKind::choose:
-    case ItemKind::prefer: break;
+    default: break;
   }
   return reply;
 }
@@ -74,7 +84,10 @@ tasting::Reply replyOf(const SheetItem& item, const CsvTable& table, const CsvRo
 /// Made of what is handed in, so that the same answers read twice are one hand-in.
 canon::Salt clientIdOf(const SessionId& session, const tasting::HandIn& in) {
   canon::Json all{session.text, in.place.value, in.round.value};
-  for (const auto& reply : in.replies) all.push_back({reply.item.value, reply.value, reply.text.value_or("")});
+  for (const auto& reply : in.replies) {
+    all.push_back({reply.item.value, reply.value, reply.text.value_or("")});
+    if (reply.code.value != 0) all.back().push_back(reply.code.value);
+  }
   const auto digest = canon::sha256({canon::bytesOf(canon::canonical(all))});
   canon::Salt id{};
   std::copy_n(digest.begin(), id.size(), id.begin());
@@ -101,13 +114,14 @@ std::vector<tasting::HandIn> readAnswers(store::Store& store, const SessionId& s
     in.via = tasting::Via::file;
     const bool isChoiceByCode = (item.kind == ItemKind::choose || item.kind == ItemKind::prefer) && !isFlightWide(table.text(row, "code"));
     if (isMissing(table.text(row, "value")) && !isChoiceByCode) continue;
-    if (std::ranges::any_of(in.replies, [&](const tasting::Reply& reply) { return reply.item == item.item; }))
+    tasting::Reply reply = replyOf(item, table, row);
+    if (std::ranges::any_of(in.replies, [&](const tasting::Reply& before) { return before.item == reply.item && before.code == reply.code; }))
       table.refuse(row, "item", "place " + std::to_string(place.value) + " answers this question twice in round " + std::to_string(round.value));
-    in.replies.push_back(replyOf(item, table, row));
+    in.replies.push_back(std::move(reply));
   }
   std::vector<tasting::HandIn> all;
   for (auto& [flight, in] : flights) {
-    std::ranges::sort(in.replies, {}, &tasting::Reply::item);
+    std::ranges::sort(in.replies, {}, [](const tasting::Reply& reply) { return std::pair(reply.item, reply.code); });
     in.clientId = clientIdOf(session, in);
     all.push_back(std::move(in));
   }

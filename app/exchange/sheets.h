@@ -10,7 +10,7 @@
 namespace oddglass::exchange {
 
 /// Reads answers from CSV with the columns place, round, item, code, value: one answer a row. `item` is the number of a question or its word
-/// (choose, same, prefer, sureness, clue, words); where two cups are picked, "choose" stands in two rows. `code` is empty or 0, since these questions are about the whole flight; the cup chosen is the value of
+/// (choose, same, prefer, sureness, clue, words; of a score sheet also "liking", "line:bitter" and so on); where two cups are picked, "choose" stands in two rows. `code` is empty or 0, where a question is about the whole flight, and the cup's code on a score sheet; the cup chosen is the value of
 /// choose or prefer (it may stand under `code` instead, with value empty or 1; none or 0 is no preference). Same is 1 or same, 2 or different. Sureness is 1 to 3 or guess, fairly, sure; clue 1 to 6 or its word.
 /// A missing value (nothing, NA or a point) is left out. The same file twice gives the same hand-ins, so that nothing counts double.
 /// Problem badFile with line and column. Whether the table takes them is for tasting::handInAll.

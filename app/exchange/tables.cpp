@@ -3,6 +3,7 @@
 #include "domain/trial.h"
 #include "exchange/csv.h"
 #include "exchange/file_out.h"
+#include "exchange/score_table.h"
 #include "exchange/write_out.h"
 #include "session/look.h"
 #include "session/record.h"
@@ -130,6 +131,14 @@ const std::vector<Row> codebook{
     {"cups", "poured", "the lot that was really poured, or \"not sure\"; after the reveal only"},
 };
 
+std::vector<Row> withHead(const std::vector<Row>& rows) {
+  std::vector<Row> all{codebook.front()};
+  all.insert(all.end(), rows.begin(), rows.end());
+  for (const Row& row : codebook)
+    if (row[0].find("cups") != std::string::npos) all.push_back(row);
+  return all;
+}
+
 }  // namespace
 
 std::vector<std::filesystem::path> exportCsv(store::Store& store, const SessionId& id, const std::filesystem::path& folder) {
@@ -142,6 +151,12 @@ std::vector<std::filesystem::path> exportCsv(store::Store& store, const SessionI
   };
   if (record.key) {
     const RevealedSession session = session::revealed(store, id);
+    if (session.plan.sheet) {
+      write("scores", scoreRows(session));
+      write("cups", cupsOf(record));
+      write("codebook", withHead(scoreCodebook()));
+      return files;
+    }
     Sheet sheet;
     sheet.answers.push_back({"session", "place", "person", "who", "round", "set_aside", "item", "kind", "value", "words", "right"});
     sheet.trials.push_back({"session", "place", "person", "who", "round", "set_aside", "chosen", "right_cups", "same", "right", "preferred", "preferred_lot", "sureness", "clue"});

@@ -1,5 +1,7 @@
 #include "insight/beside.h"
 
+#include "insight/sheets.h"
+
 #include "domain/flight_form.h"
 #include "insight/choices.h"
 #include "stats/binomial.h"
@@ -103,10 +105,12 @@ std::vector<Deviation> deviationsOf(const RevealedSession& session) {
   for (const auto& flight : session.makers) cups(flight);
   for (const auto& event : session.log)
     if (event.event == Event::spilled) ++counts[DeviationKind::spilled];
-  const auto panel = panelTasted(session);
-  const auto makers = makersTasted(session);
-  counts[DeviationKind::voided] = panel.voided + makers.voided;
-  counts[DeviationKind::missing] = panel.missing + makers.missing;
+  const auto lost = [&](const auto& panel, const auto& makers) {
+    counts[DeviationKind::voided] = panel.voided + makers.voided;
+    counts[DeviationKind::missing] = panel.missing + makers.missing;
+  };
+  if (session.plan.sheet) lost(panelSheets(session), makerSheets(session));
+  else lost(panelTasted(session), makersTasted(session));
   for (const auto& person : session.people) {
     counts[DeviationKind::late] += person.late;
     counts[DeviationKind::left] += person.left;

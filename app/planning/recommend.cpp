@@ -109,6 +109,8 @@ Recommendation recommend(Question question, const Setup& given) {
   const bool three = given.lots.size() == 3;
   Setup setup = given;
   if (three) setup.stopping.reset();
+  // A score sheet is the one way to ask what a drink is like by itself; what it can find stands in planning/gap.h.
+  if (question == Question::good || question == Question::lacks) return result;
   if (question == Question::prefer && !three) {
     result.choices = preferred(setup);
     return result;

@@ -18,7 +18,7 @@ void within(const char* argument, int value, int low, int high) {
 
 Claim claimOf(const Setup& setup) {
   if (setup.panel == 0) return Claim::me;
-  return setup.rounds > 1 ? Claim::table : Claim::people;
+  return setup.rounds > 1 && !setup.sheet ? Claim::table : Claim::people;
 }
 
 bool isStrong(const Setup& setup) {
@@ -33,10 +33,14 @@ void requireSetup(const Setup& setup) {
   within("evenings", setup.evenings, 1, 6);
   within("wave", setup.wave, 0, 999);
   if (setup.expected) within("expected", setup.expected->value, 1, 2);
-  if (setup.marked) within("marked", setup.marked->value, 1, 2);
+  if (setup.marked) within("marked", setup.marked->value, 1, setup.sheet ? 40 : 2);
   if (setup.stopping) {
     within("share_pm", setup.stopping->sharePm, 1, 1000);
     within("beta_pm", setup.stopping->betaPm, 10, 500);
+  }
+  if (setup.sheet) {
+    within("cups_at_once", setup.sheet->cupsAtOnce, 2, 12);
+    within("pause_s", setup.sheet->pauseSeconds, 0, 600);
   }
   within("cup_ml", setup.cupMl, 5, 200);
   within("alpha_pm", setup.alphaPm, 1, 200);

@@ -13,7 +13,17 @@ struct SetupLot {
   std::optional<int> abvBp;  ///< strength in 1/100 % by volume, 0 to 9600; nothing when it is not known
   int bottleMl = 0;          ///< 0 when not known
   int freeBottles = 0;       ///< in stock and not held for another session
+  LotRole role = LotRole::compared;  ///< on a score sheet
   bool operator==(const SetupLot&) const = default;
+};
+
+/// What amounts follow from on a score sheet.
+struct SheetSetup {
+  bool hasDuplicate = false;  ///< one lot is poured twice; which one is drawn, a control never
+  int cupsAtOnce = 7;         ///< most coded cups in a flight, 2 to 12
+  int questions = 1;          ///< asked of each cup
+  int pauseSeconds = 30;
+  bool operator==(const SheetSetup&) const = default;
 };
 
 /// All of a plan that amounts and chances follow from. Numbers only: no names, no lots' ids.
@@ -28,6 +38,7 @@ struct Setup {
   bool lingers = false;          ///< a strong taste that stays from one cup to the next
   bool mayHaveNone = false;      ///< "no preference" may be answered
   std::optional<Stopping> stopping;
+  std::optional<SheetSetup> sheet;  ///< of a score sheet, and there always
   int evenings = 1;  ///< the rounds are spread over them; 1 to 6
   int wave = 0;      ///< places served at a time; 0: all at once, up to 999
   int rounds = 1;  ///< of each comparison, 1 to 20
@@ -40,7 +51,7 @@ struct Setup {
   int ceilingGrams = 20;
   std::string country = "GB";
 
-  int comparisons() const { return comparisonsOf(lots.size()); }
+  int comparisons() const { return sheet ? 1 : comparisonsOf(lots.size()); }
   /// Flights of each taster in all.
   int flights() const { return rounds * comparisons(); }
   int places() const { return panel + makers + spares; }
@@ -54,7 +65,8 @@ struct Setup {
   bool operator==(const Setup&) const = default;
 };
 
-/// Whom a verdict of this plan is about: `me` alone, `people` like these after one round, `table` after several.
+/// Whom a verdict of this plan is about: `me` alone, `people` like these after one round, `table` after several. Scores are worked out with the
+/// person as the unit, so they speak of people like these after any number of rounds.
 Claim claimOf(const Setup& setup);
 
 /// True where a lot is as strong as spirits: 20 % by volume and above (own figure).

@@ -60,6 +60,11 @@ std::string verdict(const words::CameOut& out, const words::ReportWords& text, c
   }
   if (!out.interval || out.range != out.interval->sentence) html += element("p", out.range);  // the picture says it already
   for (const std::string* line : {&out.notSaid, &out.missed, &out.weaker, &out.howKnew, &out.sureness}) html += element("p", *line);
+  for (const words::OutSection& section : out.sections) {
+    html += element("h2", section.heading);
+    for (const std::string& line : section.lines) html += element("p", line);
+    if (!section.rows.empty()) html += tableOf({section.headers, section.rows});
+  }
   for (const std::string& line : out.beside) html += element("p", line);
   for (const std::string& line : out.cautions) html += element("p", line);
   for (const std::string* line : {&out.next, &out.promise, &out.decision}) html += element("p", *line);

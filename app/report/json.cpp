@@ -1,52 +1,12 @@
 #include "report/json.h"
 
 #include "domain/names.h"
+#include "report/json_plan.h"
 #include "report/made.h"
 #include "words/reading.h"
 
-#include <nlohmann/json.hpp>
-
-#include <cmath>
-
 namespace oddglass::report {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-template <class T>
-Json orNull(const std::optional<T>& value) {
-  return value ? Json(*value) : Json(nullptr);
-}
-
-Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
-
-Json textOrNull(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
-
-Json letter(const Plan& plan, const std::optional<Slot>& slot) { return slot ? Json(std::string(1, letterOf(plan, *slot))) : Json(nullptr); }
-
-Json lots(const Plan& plan) {
-  Json all = Json::array();
-  char letter = 'A';
-  for (const PlannedLot& lot : plan.lots) {
-    Json allergens = Json::array();
-    for (const Allergen each : lot.ingredients.allergens) allergens.push_back(nameOf(each));
-    all.push_back({{"letter", std::string(1, letter++)}, {"beverage", lot.beverageName}, {"lot", lot.lotName}, {"origin", nameOf(lot.origin)}, {"kind", nameOf(lot.kind)},
-                   {"abv_bp", orNull(lot.abvBp)}, {"packaged_on", textOrNull(lot.packagedOn)}, {"best_before", textOrNull(lot.bestBefore)},
-                   {"storage", textOrNull(lot.storage)}, {"bottle_ml", lot.bottleMl}, {"ingredients", nameOf(lot.ingredients.how)}, {"allergens", allergens}});
-  }
-  return all;
-}
-
-Json planOf(const Plan& plan) {
-  Json stopping = nullptr;
-  if (plan.stopping) stopping = {{"share_pm", plan.stopping->sharePm}, {"beta_pm", plan.stopping->betaPm}};
-  return {{"question", nameOf(plan.question)}, {"method", nameOf(plan.method)}, {"claim", nameOf(plan.claim)}, {"sought", nameOf(plan.sought)},
-          {"alpha_pm", plan.alphaPm}, {"limit_pm", orNull(plan.limitPm)}, {"gamma_pm", plan.gammaPm}, {"rounds", plan.rounds}, {"cup_ml", plan.cupMl},
-          {"ceiling_grams", plan.ceilingGrams}, {"panel_planned", plan.panelPlanned}, {"makers_planned", plan.makersPlanned},
-          {"places", plan.places}, {"spares", plan.spares}, {"has_pourer", plan.hasPourer}, {"attribute", textOrNull(plan.attribute)},
-          {"expected", letter(plan, plan.expected)}, {"marked", letter(plan, plan.marked)}, {"may_have_none", plan.mayHaveNone}, {"also_prefer", plan.alsoPrefer},
-          {"stopping", stopping}, {"evenings", plan.evenings}, {"wave", plan.wave}, {"comparisons", plan.comparisons()}, {"lots", lots(plan)}};
-}
 
 Json votesOf(const insight::Votes& votes) {
   Json split = nullptr;
@@ -153,17 +113,16 @@ Json makerOf(const words::Voice& voice, const RevealedSession& session, const in
 std::string json(const words::Voice& voice, const RevealedSession& session, const insight::Findings& findings, For whom) {
   requireOpen(session);
   const words::CameOut out = words::cameOut(voice, session, findings);
-  const std::string standard = words::standardOf(session.plan.method);
-  Json orders = Json::array(), promises = Json::object();
+  Json orders = Json::array();
   for (const OrderCount& each : ordersDealt(session)) orders.push_back({{"order", each.order}, {"flights", each.flights}});
-  for (const auto& [outcome, text] : session.promises) promises[std::string(nameOf(outcome))] = textOrNull(text);
-  Json report = {{"format", "oddglass-report"}, {"version", 1}, {"standard", standard.empty() ? std::string("common practice, not certified") : "after " + standard + ", not certified"},
-                 {"session", {{"id", session.id.text}, {"title", session.title}, {"state", nameOf(session.state)}, {"came_from", nameOf(session.cameFrom)},
-                              {"sealed_at", session.sealedAt}, {"revealed_at", session.revealedAt}}},
-                 {"conclusion", conclusionOf(out, findings)}, {"plan", planOf(session.plan)}, {"promises", promises}, {"decision", textOrNull(session.decision)},
-                 {"findings", findingsOf(voice, session.plan, findings)}, {"orders", orders},
-                 {"record", {{"commitment", session.commitment}, {"commitment_holds", session.commitmentHolds}, {"seal_mark", session.sealMark},
-                             {"pour_sheet_openings", session.pourSheetOpenings}, {"erased", session.erasedPeople}}}};
+  Json report = headOf(session);
+  report["conclusion"] = conclusionOf(out, findings);
+  report["plan"] = planOf(session.plan);
+  report["promises"] = promisesOf(session);
+  report["decision"] = textOrNull(session.decision);
+  report["findings"] = findingsOf(voice, session.plan, findings);
+  report["orders"] = orders;
+  report["record"] = recordOf(session);
   if (whom == For::maker) report["maker"] = makerOf(voice, session, findings);
   return report.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
 }

@@ -140,7 +140,7 @@ class Inspector {
   static std::string digestOf(const RecordedHandIn& in) {
     Json cells = Json::array();
     for (const RecordedReply& reply : in.replies)
-      cells.push_back({reply.item.value, 0, reply.value ? Json(*reply.value) : Json(canon::hex(reply.textDigest.value_or(canon::Digest{})))});
+      cells.push_back({reply.item.value, reply.code.value, reply.value ? Json(*reply.value) : Json(canon::hex(reply.textDigest.value_or(canon::Digest{})))});
     return tasting::digestOf(in.salt, canon::canonical(cells));
   }
 
@@ -149,7 +149,7 @@ class Inspector {
     for (const RecordedHandIn& in : record_.handIns) {
       for (const RecordedReply& reply : in.replies) {
         if (!reply.textDigest) continue;
-        const auto words = std::ranges::find(in.words, reply.item, &RecordedWords::item);
+        const auto words = std::ranges::find_if(in.words, [&](const RecordedWords& each) { return each.item == reply.item && each.code == reply.code; });
         if (words == in.words.end()) {
           if (!erased_.contains(in.place.value)) fail(entryName(in.seq));
         } else if (canon::sha256({words->salt, canon::bytesOf(words->text)}) != *reply.textDigest) {
@@ -157,7 +157,7 @@ class Inspector {
         }
       }
       for (const RecordedWords& words : in.words)
-        if (std::ranges::none_of(in.replies, [&](const RecordedReply& reply) { return reply.item == words.item && reply.textDigest; })) fail(entryName(in.seq));
+        if (std::ranges::none_of(in.replies, [&](const RecordedReply& reply) { return reply.item == words.item && reply.code == words.code && reply.textDigest; })) fail(entryName(in.seq));
     }
   }
 

@@ -2,16 +2,13 @@
 
 #include "canon/digest.h"
 #include "canon/folded.h"
-#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "domain/text.h"
-#include "planning/amounts.h"
 #include "store/log.h"
 #include "store/plan_json.h"
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 
 namespace oddglass::session {
@@ -34,11 +31,6 @@ std::string line(const char* field, const std::string& words, std::size_t limit)
 void requireThere(SQLite::Database& db, const char* table, const char* field, const std::string& uid) {
   auto row = bound(db, ("SELECT 1 FROM " + std::string(table) + " WHERE uid = ?").c_str(), uid);
   if (!row.executeStep()) throw Problem(Trouble::unknown, field, {{"what", field}, {"text", uid}});
-}
-
-void requireAnswered(const Draft& draft) {
-  if (!answers(draft.method, draft.question))
-    throw Problem(Trouble::otherQuestion, "method", {{"question", std::string(nameOf(draft.question))}, {"method", std::string(nameOf(draft.method))}});
 }
 
 void requireDraft(SQLite::Database& db, std::int64_t session) {
@@ -64,6 +56,12 @@ std::set<TasterId> makersOf(SQLite::Database& db, const std::vector<LotId>& lots
     while (rows.executeStep()) makers.insert({rows.getColumn(0).getString()});
   }
   return makers;
+}
+
+// A role that was not chosen: a bought drink is what the others are held against.
+LotRole roleOf(const Draft& draft, std::size_t lot, Origin origin) {
+  if (lot < draft.sheet.roles.size()) return draft.sheet.roles[lot];
+  return draft.question == Question::lacks && origin == Origin::reference ? LotRole::reference : LotRole::compared;
 }
 
 DraftLot lotNow(SQLite::Database& db, const LotId& id, int slot) {
@@ -135,8 +133,13 @@ void saveDraft(store::Store& store, Clock& clock, const Draft& given) {
   within("alpha_pm", draft.alphaPm, 1, 200);
   within("evenings", draft.evenings, 1, 6);
   within("wave", draft.wave, 0, 60);
+  within("cups_at_once", draft.sheet.cupsAtOnce, 2, 12);
+  within("pause_s", draft.sheet.pauseSeconds, 0, 600);
+  draft.sheet.cleanser = line("cleanser", draft.sheet.cleanser, 60);
+  for (SheetItem& item : draft.sheet.items) item.word = line("items", item.word, 60);
+  if (draft.sheet.items.size() > 200) throw Problem(Trouble::sheetEmpty, "items");
   if (draft.expected) within("expected", draft.expected->value, 1, 3);
-  if (draft.marked) within("marked", draft.marked->value, 1, 2);
+  if (draft.marked) within("marked", draft.marked->value, 1, 40);
   if (draft.stopping) {
     within("share_pm", draft.stopping->sharePm, 1, 1000);
     within("beta_pm", draft.stopping->betaPm, 10, 500);
@@ -177,7 +180,10 @@ DraftFacts draftFacts(store::Store& store, const SessionId& session) {
     DraftFacts facts;
     facts.draft = readDraft(db, store::sessionRow(db, session), session);
     const Draft& draft = facts.draft;
-    for (const LotId& lot : draft.lots) facts.lots.push_back(lotNow(db, lot, static_cast<int>(facts.lots.size()) + 1));
+    for (const LotId& lot : draft.lots) {
+      facts.lots.push_back(lotNow(db, lot, static_cast<int>(facts.lots.size()) + 1));
+      if (draft.method == Method::sheet) facts.lots.back().lot.role = roleOf(draft, facts.lots.size() - 1, facts.lots.back().lot.origin);
+    }
     const auto makers = makersOf(db, draft.lots);
     for (const TasterId& taster : draft.tasters) {
       const DraftPerson person{taster, tasterName(db, taster), makers.contains(taster)};
@@ -213,69 +219,18 @@ planning::Setup setupOf(const DraftFacts& facts) {
   setup.wave = facts.draft.wave;
   setup.rounds = facts.draft.rounds;
   setup.cupMl = facts.draft.cupMl;
-  for (const DraftLot& each : facts.lots) setup.lots.push_back({each.lot.abvBp, each.lot.bottleMl, each.freeBottles});
+  for (const DraftLot& each : facts.lots) setup.lots.push_back({each.lot.abvBp, each.lot.bottleMl, each.freeBottles, each.lot.role});
+  if (facts.draft.method == Method::sheet) {
+    const SheetDraft& sheet = facts.draft.sheet;
+    const auto perCup = std::ranges::count_if(sheet.items, [](const SheetItem& item) { return answerForm(item.kind).isScored; });
+    setup.sheet = planning::SheetSetup{sheet.hasDuplicate, sheet.cupsAtOnce, static_cast<int>(perCup), sheet.pauseSeconds};
+  }
   setup.alphaPm = facts.draft.alphaPm;
   setup.sought = facts.draft.sought;
   setup.limitPm = facts.draft.limitPm;
   setup.ceilingGrams = facts.rules.ceilingGrams;
   setup.country = facts.rules.country;
   return setup;
-}
-
-namespace {
-
-void requireLots(const DraftFacts& facts) {
-  const std::size_t count = facts.lots.size();
-  if (count < 2 || count > 3) throw Problem(Trouble::needsTwoLots, "lots");
-  requireAnswered(facts.draft);
-  if (count == 3 && !comparesThree(facts.draft.method)) throw Problem(Trouble::needsThree, "method");
-  std::set<LotId> once;
-  for (const DraftLot& each : facts.lots)
-    if (!once.insert(each.lot.lot).second) throw Problem(Trouble::sameLotTwice, "lots", {{"lot", each.lot.beverageName + ", " + each.lot.lotName}});
-}
-
-// What only some methods have goes with the method, or is refused by name.
-void requireExtras(const DraftFacts& facts) {
-  const Draft& draft = facts.draft;
-  const FlightForm form = formOf(draft.method);
-  const auto refuse = [](const char* field) { throw Problem(Trouble::doesNotFit, field); };
-  const bool isComparison = facts.lots.size() == 3;
-  if (namesAThing(draft.method) && (draft.attribute.empty() || !draft.expected || draft.expected->value > 2)) throw Problem(Trouble::noAttribute, "attribute");
-  if (!namesAThing(draft.method) && !draft.attribute.empty()) refuse("attribute");
-  if (!namesAThing(draft.method) && draft.expected) refuse("expected");
-  if (draft.method == Method::aNotA && !draft.marked) throw Problem(Trouble::empty, "marked");
-  if (draft.marked && (!form.hasMarked || isComparison)) refuse("marked");
-  if (draft.alsoPrefer && !mayAlsoPrefer(draft.method)) refuse("also_prefer");
-  if (draft.mayHaveNone && form.hasRight && !draft.alsoPrefer) refuse("may_have_none");
-  if (draft.stopping && (!mayStopEarly(draft.method, facts.lots.size()) || draft.rounds < 2)) refuse("stopping");
-  if (draft.sought != Sought::difference && (draft.stopping || !mayBeAlike(draft.method))) refuse("seeks");
-  if (draft.evenings > draft.rounds) throw Problem(Trouble::outOfRange, "evenings", {{"text", text(draft.evenings)}, {"low", "1"}, {"high", text(draft.rounds)}});
-}
-
-}  // namespace
-
-void requireReady(const DraftFacts& facts) {
-  const Draft& draft = facts.draft;
-  if (draft.title.empty()) throw Problem(Trouble::empty, "title");
-  requireLots(facts);
-  requireExtras(facts);
-  if (draft.pourer && std::ranges::find(draft.tasters, *draft.pourer) != draft.tasters.end())
-    throw Problem(Trouble::pourerTastes, "pourer", {{"name", facts.pourerName}});
-  if (facts.pourerIsMaker) throw Problem(Trouble::makerPours, "pourer", {{"name", facts.pourerName}});
-  if (facts.panel.empty() && facts.makers.size() != 1) throw Problem(Trouble::noPanel, "tasters");
-  if (draft.sought != Sought::difference && !draft.limitPm) throw Problem(Trouble::alikeNeedsLimit, "limit_pm");
-  for (const DraftLot& each : facts.lots)
-    if (!each.lot.abvBp) throw Problem(Trouble::noStrength, "lots", {{"lot", each.lot.beverageName + ", " + each.lot.lotName}});
-  const planning::Amounts amounts = planning::amountsOf(setupOf(facts));
-  if (amounts.aboveCeiling)
-    throw Problem(Trouble::aboveCeiling, "cup_ml", {{"grams", text(static_cast<int>(std::ceil(amounts.grams.value_or(0))))}, {"ceiling", text(facts.rules.ceilingGrams)}});
-  for (std::size_t i = 0; i < facts.lots.size(); ++i) {
-    const DraftLot& each = facts.lots[i];
-    if (amounts.lots[i].enough) continue;
-    throw Problem(Trouble::tooFewBottles, "lots", {{"have", text(std::max(0, each.freeBottles))}, {"need", text(amounts.lots[i].bottles.value_or(0))},
-                                                   {"lot", each.lot.beverageName + ", " + each.lot.lotName}});
-  }
-  if (!draft.careSettled) throw Problem(Trouble::careNotHeard, "care");
 }
 
 }  // namespace oddglass::session

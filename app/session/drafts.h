@@ -53,8 +53,11 @@ planning::Setup setupOf(const DraftFacts& facts);
 
 DraftFacts draftFacts(store::Store& store, const SessionId& session);
 
+/// Throws Problem otherQuestion, naming the method, when the method of a draft does not answer its question.
+void requireAnswered(const Draft& draft);
+
 /// Says what is wrong with a plan before it can be sealed, as the Problem that `seal` would throw; nothing is written.
-/// needsTwoLots, needsThree, noAttribute, doesNotFit, sameLotTwice, empty (title), noPanel, makerPours, pourerTastes, noStrength, aboveCeiling, tooFewBottles, limitTooWide, alikeNeedsLimit, careNotHeard.
+/// needsTwoLots, needsThree, needsALot, needsReference, sheetEmpty, sheetImpossible, noAttribute, doesNotFit, sameLotTwice, empty (title), noPanel, makerPours, pourerTastes, noStrength, aboveCeiling, tooFewBottles, limitTooWide, alikeNeedsLimit, careNotHeard.
 void requireReady(const DraftFacts& facts);
 
 }  // namespace oddglass::session

@@ -44,7 +44,9 @@ void bookPoured(SQLite::Database& db, std::int64_t session, const Plan& plan, Mi
          AND c.place IN (SELECT place FROM place_taken WHERE session_id = ?1)
          AND (c.spare = 0 OR c.code IN (SELECT by_code FROM spilled WHERE session_id = ?1)))sql", session, lot.slot.value);
     cups.executeStep();
-    const int count = cups.getColumn(0).getInt();
+    int count = cups.getColumn(0).getInt();
+    // The warm-up cup has no code: one for everybody who sat, on each evening.
+    if (lot.role == LotRole::warmUp) count += countOf(db, "SELECT count(*) FROM place_taken WHERE session_id = ?", session) * plan.evenings;
     if (count > 0)
       store::run(db, "INSERT INTO stock_move (lot_id, session_id, at, kind, bottles) SELECT id, ?, ?, 'poured', ? FROM lot WHERE uid = ?", session, at,
                  -((count * plan.cupMl + lot.bottleMl - 1) / lot.bottleMl), lot.lot.text);

@@ -17,11 +17,14 @@ Slot ownLot(const Draft& draft, const DraftFacts& facts) {
 
 std::optional<planning::Recommendation> recommendationFor(const DraftFacts& facts) {
   const planning::Setup setup = setupOf(facts);
+  // A score sheet is the only way to ask its questions.
+  if (setup.sheet) return std::nullopt;
   if (setup.lots.size() < 2 || setup.lots.size() > 3 || setup.counting() == 0) return std::nullopt;
   return planning::recommend(facts.draft.question, setup);
 }
 
 void fit(Draft& draft, const DraftFacts& facts) {
+  if (draft.method == Method::sheet) return;
   if (draft.question != Question::differ && draft.lots.size() > 2) draft.lots.resize(2);
   const bool isThree = draft.lots.size() == 3;
   if (isThree && !comparesThree(draft.method)) {

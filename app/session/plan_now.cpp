@@ -22,7 +22,15 @@ PlanNow planNow(SQLite::Database& db, std::int64_t session) {
 
 blinding::Shape shapeOf(const Plan& plan) {
   blinding::Shape shape;
-  shape.deal = {plan.method, plan.expected, plan.marked, plan.comparisons(), plan.places, plan.rounds};
+  shape.deal = {plan.method, plan.expected, plan.marked, plan.comparisons(), plan.places, plan.rounds, std::nullopt};
+  if (plan.sheet) {
+    shape.deal.sheet = {plan.sheet->orders, {}, {}};
+    for (const PlannedLot& lot : plan.lots) {
+      if (lot.role == LotRole::warmUp) continue;
+      shape.deal.sheet->coded.push_back(lot.slot);
+      if (plan.sheet->hasDuplicate && lot.role != LotRole::control) shape.deal.sheet->mayDouble.push_back(lot.slot);
+    }
+  }
   return shape;
 }
 
@@ -35,10 +43,10 @@ void writePlan(SQLite::Database& db, std::int64_t session, const Plan& plan, con
   for (const PlannedLot& lot : plan.lots)
     store::run(db, "INSERT INTO session_lot SELECT ?, ?, id FROM lot WHERE uid = ?", session, lot.slot.value, lot.lot.text);
   for (const SheetItem& item : plan.items) {
-    auto row = bound(db, "INSERT INTO item (session_id, item, kind, required, low, high) VALUES (?, ?, ?, ?, ?, ?)", session, item.item.value,
-                     std::string(nameOf(item.kind)), item.required ? 1 : 0);
-    if (item.low) row.bind(5, *item.low);
-    if (item.high) row.bind(6, *item.high);
+    auto row = bound(db, "INSERT INTO item (session_id, item, kind, required, per_cup, part, word, low, high) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                     session, item.item.value, std::string(nameOf(item.kind)), item.required ? 1 : 0, item.perCup ? 1 : 0, std::string(nameOf(item.part)), item.word);
+    if (item.low) row.bind(8, *item.low);
+    if (item.high) row.bind(9, *item.high);
     row.exec();
   }
   for (int place = 1; place <= plan.places; ++place)

@@ -60,7 +60,7 @@ PourSheet openPourSheet(store::Store& store, Clock& clock, const SessionId& sess
     std::map<Code, std::optional<Slot>> really;
     for (const vault::Poured& each : vault::poured(db, id, entry)) really[each.code] = each.slot;
 
-    PourSheet sheet{now.guestTitle, now.sealMark, now.plan.cupMl, now.plan.rounds, formOf(now.plan.method).cups, formOf(now.plan.method).hasMarked, 0, {}, {}};
+    PourSheet sheet{now.guestTitle, now.sealMark, now.plan.cupMl, now.plan.rounds, cupsInFlight(now.plan), hasMarkedCup(now.plan), 0, {}, {}};
     auto openings = bound(db, "SELECT count(*) FROM log WHERE session_id = ? AND kind = 'pour_sheet_opened'", id);
     openings.executeStep();
     sheet.openings = openings.getColumn(0).getInt();

@@ -34,18 +34,20 @@ std::vector<RecordedHandIn> handIns(SQLite::Database& db, std::int64_t session) 
     RecordedHandIn in{{rows.getColumn(1).getInt()}, {rows.getColumn(2).getInt()}, {rows.getColumn(3).getInt()}, rows.getColumn(4).getInt64(),
                       rows.getColumn(5).getString(), store::blobOf<16>(rows.getColumn(6)), store::blobOf<16>(rows.getColumn(7)), {}, {}};
     const auto id = rows.getColumn(0).getInt64();
-    auto replies = bound(db, "SELECT item, value, text_digest FROM answer WHERE hand_in_id = ? ORDER BY item", id);
+    auto replies = bound(db, R"sql(
+      SELECT a.item, a.code, a.value, a.text_digest FROM answer a
+        LEFT JOIN cup c ON c.session_id = ?2 AND c.code = a.code WHERE a.hand_in_id = ?1 ORDER BY a.item, c.position, a.code)sql", id, session);
     while (replies.executeStep()) {
-      RecordedReply reply{{replies.getColumn(0).getInt()}, std::nullopt, std::nullopt};
-      if (replies.getColumn(1).isNull())
-        reply.textDigest = store::blobOf<32>(replies.getColumn(2));
+      RecordedReply reply{{replies.getColumn(0).getInt()}, {replies.getColumn(1).getInt()}, std::nullopt, std::nullopt};
+      if (replies.getColumn(2).isNull())
+        reply.textDigest = store::blobOf<32>(replies.getColumn(3));
       else
-        reply.value = replies.getColumn(1).getInt();
+        reply.value = replies.getColumn(2).getInt();
       in.replies.push_back(reply);
     }
-    auto words = bound(db, "SELECT item, salt, text FROM answer_words WHERE hand_in_id = ? ORDER BY item", id);
+    auto words = bound(db, "SELECT item, code, salt, text FROM answer_words WHERE hand_in_id = ? ORDER BY item, code", id);
     while (words.executeStep())
-      in.words.push_back({{words.getColumn(0).getInt()}, store::blobOf<16>(words.getColumn(1)), words.getColumn(2).getString()});
+      in.words.push_back({{words.getColumn(0).getInt()}, {words.getColumn(1).getInt()}, store::blobOf<16>(words.getColumn(2)), words.getColumn(3).getString()});
     all.push_back(std::move(in));
   }
   return all;

@@ -17,11 +17,13 @@ namespace oddglass::session {
 
 struct RecordedReply {
   Item item;
+  Code code;                                 ///< the cup it is about; 0: the flight
   std::optional<int> value;
   std::optional<canon::Digest> textDigest;   ///< of words; the words themselves may be gone
 };
 struct RecordedWords {
   Item item;
+  Code code;
   canon::Salt salt{};
   std::string text;
 };
@@ -33,7 +35,7 @@ struct RecordedHandIn {
   std::string via;
   canon::Salt clientId{};
   canon::Salt salt{};
-  std::vector<RecordedReply> replies;   ///< in the order of the sheet
+  std::vector<RecordedReply> replies;   ///< in the order of the sheet, then of the cups
   std::vector<RecordedWords> words;
 };
 struct RecordedRemark {

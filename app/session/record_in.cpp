@@ -116,14 +116,14 @@ class Replay {
     insert.exec();
     const auto handIn = db_.getLastInsertRowid();
     for (const RecordedReply& reply : in.replies) {
-      auto row = bound(db_, "INSERT INTO answer (hand_in_id, item, value, text_digest) VALUES (?, ?, ?, ?)", handIn, reply.item.value);
-      if (reply.value) row.bind(3, *reply.value);
-      if (reply.textDigest) store::bindBlob(row, 4, *reply.textDigest);
+      auto row = bound(db_, "INSERT INTO answer (hand_in_id, item, code, value, text_digest) VALUES (?, ?, ?, ?, ?)", handIn, reply.item.value, reply.code.value);
+      if (reply.value) row.bind(4, *reply.value);
+      if (reply.textDigest) store::bindBlob(row, 5, *reply.textDigest);
       row.exec();
     }
     for (const RecordedWords& words : in.words) {
-      auto row = bound(db_, "INSERT INTO answer_words (hand_in_id, item, code, text, salt) VALUES (?, ?, 0, ?, ?)", handIn, words.item.value, words.text);
-      store::bindBlob(row, 4, words.salt);
+      auto row = bound(db_, "INSERT INTO answer_words (hand_in_id, item, code, text, salt) VALUES (?, ?, ?, ?, ?)", handIn, words.item.value, words.code.value, words.text);
+      store::bindBlob(row, 5, words.salt);
       row.exec();
     }
   }

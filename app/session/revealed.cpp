@@ -167,6 +167,7 @@ class Reader {
   void answer(RevealedFlight& flight, const RecordedHandIn& in, const std::vector<Code>& codes) const {
     flight.lockedAt = in.seq;
     flight.lockedTime = in.at;
+    if (record_.plan.sheet) return sheet(flight, in, codes);
     for (const RecordedReply& reply : in.replies) {
       const auto item = std::ranges::find(record_.plan.items, reply.item, &SheetItem::item);
       if (item == record_.plan.items.end() || !reply.value) continue;
@@ -186,6 +187,17 @@ class Reader {
       }
     }
     for (const RecordedWords& words : in.words) flight.words += (flight.words.empty() ? "" : " ") + words.text;
+  }
+
+  void sheet(RevealedFlight& flight, const RecordedHandIn& in, const std::vector<Code>& codes) const {
+    for (const RecordedReply& reply : in.replies) {
+      SheetReply said{reply.item, std::nullopt, reply.value, {}};
+      const auto at = std::ranges::find(codes, reply.code);
+      if (at != codes.end()) said.cup = Position{static_cast<int>(at - codes.begin()) + 1};
+      const auto words = std::ranges::find_if(in.words, [&](const RecordedWords& each) { return each.item == reply.item && each.code == reply.code; });
+      if (words != in.words.end()) said.words = words->text;
+      flight.replies.push_back(std::move(said));
+    }
   }
 
   const SessionRecord& record_;

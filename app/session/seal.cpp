@@ -6,6 +6,7 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "planning/amounts.h"
+#include "planning/sheet_cups.h"
 #include "session/drafts.h"
 #include "session/plan_now.h"
 #include "session/vault.h"
@@ -51,7 +52,15 @@ Plan planOf(const DraftFacts& facts) {
   plan.spares = draft.spares;
   plan.hasPourer = !facts.pourerName.empty();
   for (const DraftLot& each : facts.lots) plan.lots.push_back(each.lot);
-  plan.items = sheetOf(draft.method, draft.mayHaveNone, draft.alsoPrefer);
+  if (draft.method == Method::sheet) {
+    const planning::Setup setup = setupOf(facts);
+    const int cups = planning::codedCups(setup);
+    plan.rounds = draft.rounds;
+    plan.sheet = SheetPlan{planning::sheetOrders(planning::samplesOf(setup), cups, plan.places), draft.sheet.hasDuplicate, draft.sheet.pauseSeconds, draft.sheet.cleanser};
+    plan.items = numbered(draft.sheet.items, cups);
+  } else {
+    plan.items = sheetOf(draft.method, draft.mayHaveNone, draft.alsoPrefer);
+  }
   return plan;
 }
 

@@ -2,6 +2,7 @@
 
 #include "domain/flight_form.h"
 #include "domain/names.h"
+#include "domain/replies.h"
 #include "domain/text.h"
 
 #include <algorithm>
@@ -69,11 +70,11 @@ class Walk {
   }
 
   /// The codes of a flight that can be chosen now: all that stand there but the marked one.
-  std::set<int> codes(Place place, Round round) const {
-    const bool hasMarked = formOf(plan_.method).hasMarked;
-    std::set<int> all;
+  std::vector<Code> codes(Place place, Round round) const {
+    const bool hasMarked = hasMarkedCup(plan_);
+    std::vector<Code> all;
     for (const auto& [code, cup] : cups_)
-      if (cup.place == place && cup.round == round && stands(cup) && !(hasMarked && cup.position == Position{1})) all.insert(code.value);
+      if (cup.place == place && cup.round == round && stands(cup) && !(hasMarked && cup.position == Position{1})) all.push_back(code);
     return all;
   }
 
@@ -162,25 +163,13 @@ class Walk {
   bool isLooking_ = false, stopped_ = false;
 };
 
-bool fits(const SheetItem& item, const RecordedReply& reply, const std::set<int>& codes) {
-  if (item.kind == ItemKind::words) return reply.textDigest && !reply.value;
-  if (reply.textDigest || !reply.value) return false;
-  if (item.kind == ItemKind::choose) return codes.contains(*reply.value);
-  if (item.kind == ItemKind::prefer && *reply.value != 0 && !codes.contains(*reply.value)) return false;
-  return (!item.low || *reply.value >= *item.low) && (!item.high || *reply.value <= *item.high);
-}
-
-bool isTaken(const Plan& plan, const RecordedHandIn& in, const std::set<int>& codes) {
-  std::set<Item> replied, words;
-  std::set<int> picked;
-  for (const RecordedReply& reply : in.replies) {
-    const auto item = std::ranges::find(plan.items, reply.item, &SheetItem::item);
-    if (item == plan.items.end() || !replied.insert(reply.item).second || !fits(*item, reply, codes)) return false;
-    if (item->kind == ItemKind::choose && !picked.insert(*reply.value).second) return false;
-  }
+bool isTaken(const Plan& plan, const RecordedHandIn& in, const std::vector<Code>& codes) {
+  std::vector<GivenReply> given;
+  for (const RecordedReply& reply : in.replies) given.push_back({reply.item, reply.code, reply.value, reply.textDigest.has_value()});
+  std::set<std::pair<Item, Code>> words;
   for (const RecordedWords& each : in.words)
-    if (!words.insert(each.item).second) return false;
-  return std::ranges::all_of(plan.items, [&](const SheetItem& item) { return !item.required || replied.contains(item.item); });
+    if (!words.emplace(each.item, each.code).second) return false;
+  return !firstFault(plan.items, codes, given);
 }
 
 bool isLine(const std::string& text, std::size_t limit) { return cleaned(text) == text && lettersIn(text) <= limit; }
@@ -198,18 +187,31 @@ bool areExtrasPossible(const Plan& plan) {
   const auto isLot = [&](const std::optional<Slot>& slot) { return !slot || (slot->value >= 1 && slot->value <= static_cast<int>(plan.lots.size())); };
   const bool asksMore = namesAThing(plan.method);
   return asksMore == !plan.attribute.empty() && asksMore == plan.expected.has_value() && isLine(plan.attribute, 60) && isLot(plan.expected) && isLot(plan.marked) &&
-         (!plan.marked || form.hasMarked) && (plan.method != Method::aNotA || plan.marked) && (!plan.mayHaveNone || !form.hasRight || plan.alsoPrefer) &&
+         (!plan.marked || form.hasMarked || plan.sheet) && (plan.method != Method::aNotA || plan.marked) && (!plan.mayHaveNone || (!form.hasRight && !plan.sheet) || plan.alsoPrefer) &&
          (!plan.alsoPrefer || mayAlsoPrefer(plan.method)) && (!plan.stopping || (mayStopEarly(plan.method, plan.lots.size()) && plan.rounds >= 2 &&
          plan.stopping->sharePm >= 1 && plan.stopping->sharePm <= 1000 && plan.stopping->betaPm >= 10 && plan.stopping->betaPm <= 500)) &&
          plan.evenings >= 1 && plan.evenings <= 6 && plan.wave >= 0 && plan.wave <= 999;
 }
 
 bool areLotsPossible(const Plan& plan) {
-  if (plan.lots.size() != 2 && !(plan.lots.size() == 3 && comparesThree(plan.method) && plan.rounds % 3 == 0 && !plan.marked)) return false;
+  if (!plan.sheet && std::ranges::any_of(plan.lots, [](const PlannedLot& lot) { return lot.role != LotRole::compared; })) return false;
+  if (plan.sheet ? plan.lots.empty() || plan.lots.size() > 40 : plan.lots.size() != 2 && !(plan.lots.size() == 3 && comparesThree(plan.method) && plan.rounds % 3 == 0 && !plan.marked)) return false;
   std::set<LotId> once;
   for (std::size_t i = 0; i < plan.lots.size(); ++i)
     if (plan.lots[i].slot != Slot{static_cast<int>(i) + 1} || !once.insert(plan.lots[i].lot).second || !isPossible(plan.lots[i])) return false;
   return true;
+}
+
+// A score sheet goes with its method and asks what can be asked; every other method asks its own questions. That the orders hold the plan's
+// samples is looked at where they are drawn once more.
+bool isSheetPossible(const Plan& plan) {
+  if (plan.sheet.has_value() != (plan.method == Method::sheet)) return false;
+  if (!plan.sheet) return plan.items == sheetOf(plan.method, plan.mayHaveNone, plan.alsoPrefer);
+  const SheetPlan& sheet = *plan.sheet;
+  const int coded = cupsInFlight(plan) - (plan.marked ? 1 : 0);
+  return coded >= 1 && coded <= 40 && sheet.pauseSeconds >= 0 && sheet.pauseSeconds <= 600 && isLine(sheet.cleanser, 60) &&
+         std::ranges::count(plan.lots, LotRole::warmUp, &PlannedLot::role) <= 1 && (!plan.marked || plan.lots[plan.marked->value - 1].role != LotRole::warmUp) &&
+         !firstImpossible(plan.items, plan.marked.has_value()) && plan.items == numbered(plan.items, coded);
 }
 
 }  // namespace
@@ -243,7 +245,7 @@ bool isPossible(const Plan& plan) {
          std::ranges::all_of(plan.country, [](char c) { return c >= 'A' && c <= 'Z'; }) && plan.alphaPm >= 1 && plan.alphaPm <= 500 &&
          (!plan.limitPm || (*plan.limitPm >= 1 && *plan.limitPm <= 500)) && (plan.sought == Sought::difference || plan.limitPm) && plan.gammaPm >= 0 &&
          plan.gammaPm <= 999 && plan.panelPlanned >= 0 && plan.panelPlanned <= plan.places && plan.makersPlanned >= 0 && plan.makersPlanned <= plan.places &&
-         areLotsPossible(plan) && areExtrasPossible(plan) && plan.items == sheetOf(plan.method, plan.mayHaveNone, plan.alsoPrefer);
+         areLotsPossible(plan) && areExtrasPossible(plan) && isSheetPossible(plan);
 }
 
 }  // namespace oddglass::session

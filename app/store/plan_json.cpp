@@ -1,82 +1,29 @@
 #include "store/plan_json.h"
 
 #include "domain/names.h"
-#include "domain/problem.h"
-
-#include <algorithm>
-#include <limits>
+#include "store/json_parts.h"
+#include "store/sheet_json.h"
 
 namespace oddglass::store {
 namespace {
 
 using canon::Json;
-
-[[noreturn]] void refuse(const std::string& key, const std::string& text) {
-  throw Problem(Trouble::brokenReference, key, {{"text", text}});
-}
-
-const Json& at(const Json& json, const char* key) {
-  if (!json.is_object() || !json.contains(key)) refuse(key, "is missing");
-  return json.at(key);
-}
-
-int whole(const Json& json, const char* key) {
-  const Json& value = at(json, key);
-  if (!value.is_number_integer()) refuse(key, "is no whole number");
-  const auto number = value.get<std::int64_t>();
-  if (number < std::numeric_limits<int>::min() || number > std::numeric_limits<int>::max()) refuse(key, "is out of range");
-  return static_cast<int>(number);
-}
-
-std::optional<int> maybeWhole(const Json& json, const char* key) {
-  if (at(json, key).is_null()) return std::nullopt;
-  return whole(json, key);
-}
-
-std::string text(const Json& json, const char* key) {
-  const Json& value = at(json, key);
-  if (!value.is_string()) refuse(key, "is no text");
-  return value.get<std::string>();
-}
-
-bool truth(const Json& json, const char* key) {
-  const Json& value = at(json, key);
-  if (!value.is_boolean()) refuse(key, "is neither true nor false");
-  return value.get<bool>();
-}
-
-const Json& list(const Json& json, const char* key) {
-  const Json& value = at(json, key);
-  if (!value.is_array()) refuse(key, "is no list");
-  return value;
-}
-
-template <class E>
-E choice(const Json& json, const char* key) {
-  const auto value = named<E>(text(json, key));
-  if (!value) refuse(key, "knows no " + text(json, key));
-  return *value;
-}
-
-Json maybe(std::optional<int> value) { return value ? Json(*value) : Json(nullptr); }
-
-void onlyKeys(const Json& json, std::initializer_list<const char*> keys) {
-  for (const auto& [key, value] : json.items())
-    if (std::ranges::none_of(keys, [&](const char* known) { return key == known; })) refuse(key, "is not known here");
-}
+using namespace parts;
 
 Json lotJson(const PlannedLot& lot) {
   Json allergens = Json::array();
   for (Allergen each : lot.ingredients.allergens) allergens.push_back(nameOf(each));
-  return {{"slot", lot.slot.value}, {"lot", lot.lot.text}, {"beverage", lot.beverageName}, {"name", lot.lotName},
+  Json json{{"slot", lot.slot.value}, {"lot", lot.lot.text}, {"beverage", lot.beverageName}, {"name", lot.lotName},
           {"origin", nameOf(lot.origin)}, {"kind", nameOf(lot.kind)}, {"abv_bp", maybe(lot.abvBp)},
           {"ingredients", nameOf(lot.ingredients.how)}, {"allergens", allergens}, {"bottle_ml", lot.bottleMl},
           {"packaged_on", lot.packagedOn}, {"best_before", lot.bestBefore}, {"storage", lot.storage}};
+  if (lot.role != LotRole::compared) json["role"] = nameOf(lot.role);
+  return json;
 }
 
 PlannedLot lotFrom(const Json& json) {
   onlyKeys(json, {"slot", "lot", "beverage", "name", "origin", "kind", "abv_bp", "ingredients", "allergens", "bottle_ml", "packaged_on",
-                  "best_before", "storage"});
+                  "best_before", "storage", "role"});
   PlannedLot lot;
   lot.slot = {whole(json, "slot")};
   lot.lot = {text(json, "lot")};
@@ -95,6 +42,7 @@ PlannedLot lotFrom(const Json& json) {
   lot.packagedOn = text(json, "packaged_on");
   lot.bestBefore = text(json, "best_before");
   lot.storage = text(json, "storage");
+  if (json.contains("role")) lot.role = choice<LotRole>(json, "role");
   return lot;
 }
 
@@ -130,6 +78,7 @@ void readExtras(AnyPlan& plan, const Json& json) {
 /// The name of the test that a plan's analysis uses.
 const char* testOf(const Plan& plan) {
   if (plan.stopping) return "sequential_ratio";
+  if (plan.method == Method::sheet) return "by_taster";
   if (plan.method == Method::preference) return "sign_test";
   if (plan.method == Method::sameDifferent || plan.method == Method::aNotA) return "fisher_exact";
   return "exact_binomial";
@@ -140,8 +89,7 @@ const char* testOf(const Plan& plan) {
 Json planJson(const Plan& plan) {
   Json lots = Json::array(), items = Json::array(), cups = Json::array(), promises = Json::object();
   for (const PlannedLot& lot : plan.lots) lots.push_back(lotJson(lot));
-  for (const SheetItem& item : plan.items)
-    items.push_back({{"item", item.item.value}, {"kind", nameOf(item.kind)}, {"required", item.required}, {"low", maybe(item.low)}, {"high", maybe(item.high)}});
+  for (const SheetItem& item : plan.items) items.push_back(itemJson(item));
   for (const Cup& cup : plan.cups)
     cups.push_back({{"code", cup.code.value}, {"place", cup.place.value}, {"round", cup.round.value}, {"position", cup.position.value}, {"spare", cup.spare}});
   for (const auto& [outcome, digest] : plan.promiseDigests) promises[std::string(nameOf(outcome))] = digest;
@@ -163,13 +111,14 @@ Json planJson(const Plan& plan) {
           {"cups", cups},
           {"promises", promises}};
   writeExtras(json, plan);
+  if (plan.sheet) json["sheet"] = sheetPlanJson(*plan.sheet);
   return json;
 }
 
 Plan planFrom(const Json& json) {
   onlyKeys(json, {"question", "method", "claim", "analysis", "rounds", "cup_ml", "ceiling_g", "country", "panel", "makers", "places", "spares",
                   "pourer", "lots", "items", "cups", "promises", "attribute", "expected", "marked", "may_have_none", "also_prefer", "stopping",
-                  "evenings", "wave"});
+                  "evenings", "wave", "sheet"});
   Plan plan;
   plan.question = choice<Question>(json, "question");
   plan.method = choice<Method>(json, "method");
@@ -177,6 +126,7 @@ Plan planFrom(const Json& json) {
   const Json& analysis = at(json, "analysis");
   onlyKeys(analysis, {"test", "seeks", "alpha_pm", "limit_pm", "gamma_pm"});
   readExtras(plan, json);
+  if (json.contains("sheet")) plan.sheet = sheetPlanFrom(at(json, "sheet"));
   if (text(analysis, "test") != testOf(plan)) refuse("test", "does not go with the method: " + text(analysis, "test"));
   plan.sought = choice<Sought>(analysis, "seeks");
   plan.alphaPm = whole(analysis, "alpha_pm");
@@ -192,10 +142,7 @@ Plan planFrom(const Json& json) {
   plan.spares = whole(json, "spares");
   plan.hasPourer = truth(json, "pourer");
   for (const Json& each : list(json, "lots")) plan.lots.push_back(lotFrom(each));
-  for (const Json& each : list(json, "items")) {
-    onlyKeys(each, {"item", "kind", "required", "low", "high"});
-    plan.items.push_back({{whole(each, "item")}, choice<ItemKind>(each, "kind"), truth(each, "required"), maybeWhole(each, "low"), maybeWhole(each, "high")});
-  }
+  for (const Json& each : list(json, "items")) plan.items.push_back(itemFrom(each));
   for (const Json& each : list(json, "cups")) {
     onlyKeys(each, {"code", "place", "round", "position", "spare"});
     plan.cups.push_back({{whole(each, "code")}, {whole(each, "place")}, {whole(each, "round")}, {whole(each, "position")}, whole(each, "spare")});
@@ -222,6 +169,7 @@ Json draftJson(const Draft& draft) {
   writeExtras(json, draft);
   if (draft.methodChosen) json["method_chosen"] = true;
   if (draft.lingers) json["lingers"] = true;
+  if (draft.method == Method::sheet || draft.sheet != SheetDraft{}) json["sheet"] = sheetDraftJson(draft.sheet);
   return json;
 }
 
@@ -245,6 +193,7 @@ Draft draftFrom(const Json& json) {
   readExtras(draft, json);
   if (json.contains("method_chosen")) draft.methodChosen = truth(json, "method_chosen");
   if (json.contains("lingers")) draft.lingers = truth(json, "lingers");
+  if (json.contains("sheet")) draft.sheet = sheetDraftFrom(at(json, "sheet"));
   return draft;
 }
 

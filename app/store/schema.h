@@ -14,6 +14,9 @@ extern const char* const schema2;
 /// The statements of migration 3.
 extern const char* const schema3;
 
+/// The statements of migration 4.
+extern const char* const schema4;
+
 /// Tables whose rows are never changed or deleted.
 const std::vector<std::string>& keptTables();
 

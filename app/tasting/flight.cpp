@@ -5,21 +5,8 @@
 #include "tasting/table.h"
 
 namespace oddglass::tasting {
-namespace {
 
 using store::bound;
-
-std::vector<SheetItem> items(SQLite::Database& db, std::int64_t session) {
-  std::vector<SheetItem> all;
-  auto rows = bound(db, "SELECT item, kind, required, low, high FROM item WHERE session_id = ? ORDER BY item", session);
-  const auto maybe = [](const SQLite::Column& column) { return column.isNull() ? std::nullopt : std::optional(column.getInt()); };
-  while (rows.executeStep())
-    all.push_back({{rows.getColumn(0).getInt()}, named<ItemKind>(rows.getColumn(1).getString()).value_or(ItemKind::words),
-                   rows.getColumn(2).getInt() != 0, maybe(rows.getColumn(3)), maybe(rows.getColumn(4))});
-  return all;
-}
-
-}  // namespace
 
 std::optional<Flight> nextFlight(store::Store& store, const SessionId& session, Place place) {
   return store::read(store, [&](SQLite::Database& db) -> std::optional<Flight> {
@@ -29,9 +16,9 @@ std::optional<Flight> nextFlight(store::Store& store, const SessionId& session, 
     const int round = nextRound(db, id, place);
     if (round == 0) return std::nullopt;
     const Asked asked = askedIn(db, id);
-    Flight flight{place, {round}, 1, asked.method, asked.attribute, {}, items(db, id), hasBegun(db, id, place, {round})};
+    Flight flight{place, {round}, 1, asked.method, asked.attribute, {}, itemsIn(db, id), hasBegun(db, id, place, {round}), asked.pauseSeconds, asked.cleanser};
     for (const auto& [position, code] : currentCodes(db, id, place, {round}))
-      flight.cups.push_back({code, position, asked.hasMarked() && position == Position{1}});
+      flight.cups.push_back({code, position, asked.hasMarked && position == Position{1}});
     auto rounds = bound(db, "SELECT max(round) FROM cup WHERE session_id = ?", id);
     rounds.executeStep();
     flight.rounds = rounds.getColumn(0).getInt();

@@ -26,6 +26,8 @@ struct Flight {
   std::vector<FlightCup> cups;
   std::vector<SheetItem> items;
   bool began = false;   ///< the taster has confirmed these cups
+  int pauseSeconds = 0; ///< wait between two cups of a score sheet
+  std::string cleanser; ///< the same for everybody; may be empty
 };
 
 /// The flight that a place has to taste next; nothing when all are locked or set aside. Problem placeEmpty, placeLeft, wrongState.

@@ -2,6 +2,7 @@
 
 #include "domain/names.h"
 #include "domain/problem.h"
+#include "domain/replies.h"
 #include "domain/text.h"
 #include "store/blob.h"
 #include "tasting/table.h"
@@ -14,44 +15,27 @@ namespace {
 
 using store::bound;
 
-struct Question {
-  Item item;
-  ItemKind kind;
-  bool required;
-  std::optional<int> low, high;
-};
-
-std::vector<Question> asked(SQLite::Database& db, std::int64_t session) {
-  std::vector<Question> all;
-  auto rows = bound(db, "SELECT item, kind, required, low, high FROM item WHERE session_id = ? ORDER BY item", session);
-  while (rows.executeStep()) {
-    const auto maybe = [&](int column) { return rows.getColumn(column).isNull() ? std::nullopt : std::optional(rows.getColumn(column).getInt()); };
-    all.push_back({{rows.getColumn(0).getInt()}, named<ItemKind>(rows.getColumn(1).getString()).value_or(ItemKind::words),
-                   rows.getColumn(2).getInt() != 0, maybe(3), maybe(4)});
-  }
-  return all;
-}
-
 std::string text(int value) { return std::to_string(value); }
 
-ItemKind kindOf(const std::vector<Question>& sheet, Item item) { return std::ranges::find(sheet, item, &Question::item)->kind; }
-
-void checkReply(const Question& item, const Reply& reply, const std::vector<std::pair<Position, Code>>& codes, Place place) {
-  const auto refuse = [&] { throw Problem(Trouble::answerOutOfRange, "value", {{"value", text(reply.value)}, {"item", text(item.item.value)}}); };
-  if (item.kind == ItemKind::words) {
-    if (!reply.text) refuse();
-    if (lettersIn(*reply.text) > 4000) throw Problem(Trouble::tooLong, "value", {{"limit", "4000"}});
-    return;
+[[noreturn]] void refuse(const FaultyReply& fault, const std::vector<SheetItem>& items, const std::vector<Code>& cups, Place place) {
+  const std::string item = text(fault.item.value);
+  switch (fault.fault) {
+    case ReplyFault::unknown: throw Problem(Trouble::unknown, "item", {{"what", "question"}, {"text", item}});
+    case ReplyFault::twice: {
+      const bool isPick = fault.value != 0 && std::ranges::find(items, fault.item, &SheetItem::item)->kind == ItemKind::choose;
+      throw Problem(Trouble::alreadyThere, isPick ? "value" : "item", {{"text", isPick ? text(fault.value) : item}});
+    }
+    case ReplyFault::missing:
+      throw Problem(Trouble::answerMissing, "item", {{"item", item}, {"kind", std::string(nameOf(std::ranges::find(items, fault.item, &SheetItem::item)->kind))}});
+    case ReplyFault::outOfRange: throw Problem(Trouble::answerOutOfRange, "value", {{"value", text(fault.value)}, {"item", item}});
+    case ReplyFault::notARanking: throw Problem(Trouble::notARanking, "value", {{"item", item}});
+    case ReplyFault::notFivePoints: throw Problem(Trouble::notFivePoints, "value", {{"item", item}, {"sum", text(fault.value)}});
+    case ReplyFault::notHere: break;
   }
-  if (reply.text) refuse();
-  if (item.kind == ItemKind::choose || item.kind == ItemKind::prefer) {
-    if (item.kind == ItemKind::prefer && reply.value == 0 && item.low == 0) return;
-    if (std::ranges::any_of(codes, [&](const auto& each) { return each.second.value == reply.value; })) return;
-    std::string all;
-    for (const auto& each : codes) all += (all.empty() ? "" : ", ") + text(each.second.value);
-    throw Problem(Trouble::codeNotHere, "value", {{"code", text(reply.value)}, {"place", text(place.value)}, {"codes", all}});
-  }
-  if ((item.low && reply.value < *item.low) || (item.high && reply.value > *item.high)) refuse();
+  std::string all;
+  for (const Code& each : cups) all += (all.empty() ? "" : ", ") + text(each.value);
+  const int code = fault.code.value != 0 ? fault.code.value : fault.value;
+  throw Problem(Trouble::codeNotHere, fault.code.value != 0 ? "code" : "value", {{"code", text(code)}, {"place", text(place.value)}, {"codes", all}});
 }
 
 const char* word(Via via) {
@@ -97,35 +81,28 @@ class Desk {
     if (aside.executeStep()) throw Problem(Trouble::flightVoid, "round", {{"place", text(in.place.value)}, {"round", text(in.round.value)}});
   }
 
-  // The replies in the order of the sheet, words cleaned, empty words left out.
+  // The replies in the order of the sheet, then of the cups; words cleaned, empty words left out.
   std::vector<Reply> checked(const HandIn& in) {
-    auto codes = currentCodes(db_, session_, in.place, in.round);
-    // The marked cup is there to compare with; nobody chooses it.
-    if (askedIn(db_, session_).hasMarked()) std::erase_if(codes, [](const auto& each) { return each.first == Position{1}; });
-    const auto sheet = asked(db_, session_);
+    const auto stand = currentCodes(db_, session_, in.place, in.round);
+    // The marked cup is there to compare with; nobody chooses or scores it.
+    const bool hasMarked = askedIn(db_, session_).hasMarked;
+    std::vector<Code> cups;
+    for (const auto& [position, code] : stand)
+      if (!hasMarked || position != Position{1}) cups.push_back(code);
+    const auto items = itemsIn(db_, session_);
     std::vector<Reply> replies;
-    for (const Question& item : sheet) {
-      const auto matches = [&](const Reply& reply) { return reply.item == item.item; };
-      if (std::ranges::count_if(in.replies, matches) > 1) throw Problem(Trouble::alreadyThere, "item", {{"text", text(item.item.value)}});
-      const auto found = std::ranges::find_if(in.replies, matches);
-      if (found == in.replies.end()) {
-        if (item.required) throw Problem(Trouble::answerMissing, "item", {{"item", text(item.item.value)}, {"kind", std::string(nameOf(item.kind))}});
-        continue;
-      }
-      Reply reply = *found;
+    std::vector<GivenReply> given;
+    for (Reply reply : in.replies) {
       if (reply.text) reply.text = cleaned(*reply.text);
-      checkReply(item, reply, codes, in.place);
-      if (item.kind == ItemKind::words && reply.text->empty()) continue;
-      const auto isPicked = [&](const Reply& before) { return before.value == reply.value && kindOf(sheet, before.item) == ItemKind::choose; };
-      if (item.kind == ItemKind::choose && std::ranges::any_of(replies, isPicked))
-        throw Problem(Trouble::alreadyThere, "value", {{"text", text(reply.value)}});
+      if (reply.text && lettersIn(*reply.text) > 4000) throw Problem(Trouble::tooLong, "value", {{"limit", "4000"}});
+      const auto item = std::ranges::find(items, reply.item, &SheetItem::item);
+      if (reply.text && reply.text->empty() && item != items.end() && answerForm(item->kind).isText) continue;
+      given.push_back({reply.item, reply.code, reply.text ? std::nullopt : std::optional(reply.value), reply.text.has_value()});
       replies.push_back(std::move(reply));
     }
-    for (const Reply& reply : in.replies) {
-      if (std::ranges::count(in.replies, reply.item, &Reply::item) > 1) throw Problem(Trouble::alreadyThere, "item", {{"text", text(reply.item.value)}});
-      if (std::ranges::none_of(sheet, [&](const Question& item) { return item.item == reply.item; }))
-        throw Problem(Trouble::unknown, "item", {{"what", "question"}, {"text", text(reply.item.value)}});
-    }
+    if (const auto fault = firstFault(items, cups, given)) refuse(*fault, items, cups, in.place);
+    const auto standing = [&](Code code) { return std::ranges::find(cups, code) - cups.begin(); };
+    std::ranges::stable_sort(replies, {}, [&](const Reply& reply) { return std::pair(reply.item, reply.code.value == 0 ? 0 : standing(reply.code)); });
     return replies;
   }
 
@@ -137,7 +114,7 @@ class Desk {
     canon::Json cells = canon::Json::array();
     for (const Reply& reply : replies) {
       wordSalts.push_back(reply.text ? chance_.bytes<16>() : canon::Salt{});
-      cells.push_back({reply.item.value, 0, reply.text ? canon::Json(digestOf(wordSalts.back(), *reply.text)) : canon::Json(reply.value)});
+      cells.push_back({reply.item.value, reply.code.value, reply.text ? canon::Json(digestOf(wordSalts.back(), *reply.text)) : canon::Json(reply.value)});
     }
     const std::string digest = digestOf(salt, canon::canonical(cells));
     const Logged entry = store::Log::append(db_, session_, at, Event::answered, {{"digest", digest}, {"place", in.place.value}, {"round", in.round.value}});
@@ -153,14 +130,14 @@ class Desk {
 
   void writeReply(std::int64_t handIn, const Reply& reply, const canon::Salt& salt) {
     if (!reply.text) {
-      store::run(db_, "INSERT INTO answer (hand_in_id, item, value) VALUES (?, ?, ?)", handIn, reply.item.value, reply.value);
+      store::run(db_, "INSERT INTO answer (hand_in_id, item, code, value) VALUES (?, ?, ?, ?)", handIn, reply.item.value, reply.code.value, reply.value);
       return;
     }
-    auto answer = bound(db_, "INSERT INTO answer (hand_in_id, item, text_digest) VALUES (?, ?, ?)", handIn, reply.item.value);
-    store::bindBlob(answer, 3, canon::sha256({salt, canon::bytesOf(*reply.text)}));
+    auto answer = bound(db_, "INSERT INTO answer (hand_in_id, item, code, text_digest) VALUES (?, ?, ?, ?)", handIn, reply.item.value, reply.code.value);
+    store::bindBlob(answer, 4, canon::sha256({salt, canon::bytesOf(*reply.text)}));
     answer.exec();
-    auto words = bound(db_, "INSERT INTO answer_words (hand_in_id, item, code, text, salt) VALUES (?, ?, 0, ?, ?)", handIn, reply.item.value, *reply.text);
-    store::bindBlob(words, 4, salt);
+    auto words = bound(db_, "INSERT INTO answer_words (hand_in_id, item, code, text, salt) VALUES (?, ?, ?, ?, ?)", handIn, reply.item.value, reply.code.value, *reply.text);
+    store::bindBlob(words, 5, salt);
     words.exec();
   }
 

@@ -18,6 +18,7 @@ struct Reply {
   Item item;
   int value = 0;
   std::optional<std::string> text;
+  Code code{};   ///< the cup it is about, on a score sheet; 0: the flight
 };
 
 /// The replies of one flight, given in one go and locked as they come.
@@ -45,7 +46,7 @@ class Receipt {
 };
 
 /// Takes one hand-in, or all of several or none. Throws Problem: wrongState, tableClosed, placeEmpty, placeLeft, noSuchRound, notThisRound,
-/// flightLocked, flightVoid, answerMissing, answerOutOfRange, codeNotHere, alreadyThere (a question answered twice), unknown (one that was not asked).
+/// flightLocked, flightVoid, answerMissing, answerOutOfRange, codeNotHere, notARanking, notFivePoints, alreadyThere (a question answered twice), unknown (one that was not asked).
 Receipt handIn(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const HandIn& handIn);
 std::vector<Receipt> handInAll(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::vector<HandIn>& all);
 

@@ -32,16 +32,27 @@ void requireRound(SQLite::Database& db, std::int64_t session, Round round) {
     throw Problem(Trouble::noSuchRound, "round", {{"round", std::to_string(round.value)}});
 }
 
-bool Asked::hasMarked() const { return formOf(method).hasMarked; }
-
 Asked askedIn(SQLite::Database& db, std::int64_t session) {
   auto row = bound(db, R"sql(
-    SELECT json_extract(body, '$.method'), coalesce(json_extract(body, '$.attribute'), ''), json_extract(body, '$.stopping') IS NOT NULL
+    SELECT json_extract(body, '$.method'), coalesce(json_extract(body, '$.attribute'), ''), json_extract(body, '$.stopping') IS NOT NULL,
+           json_extract(body, '$.marked') IS NOT NULL, coalesce(json_extract(body, '$.sheet.pause_s'), 0), coalesce(json_extract(body, '$.sheet.cleanser'), '')
       FROM session_plan WHERE session_id = ?)sql", session);
   if (!row.executeStep()) throw Problem(Trouble::notSealed, "session");
   const auto method = named<Method>(row.getColumn(0).getString());
   if (!method) throw Problem(Trouble::storeDamaged, "plan");
-  return {*method, row.getColumn(1).getString(), row.getColumn(2).getInt() != 0};
+  const bool hasMarked = *method == Method::sheet ? row.getColumn(3).getInt() != 0 : formOf(*method).hasMarked;
+  return {*method, row.getColumn(1).getString(), row.getColumn(2).getInt() != 0, hasMarked, row.getColumn(4).getInt(), row.getColumn(5).getString()};
+}
+
+std::vector<SheetItem> itemsIn(SQLite::Database& db, std::int64_t session) {
+  std::vector<SheetItem> all;
+  auto rows = bound(db, "SELECT item, kind, required, low, high, per_cup, part, word FROM item WHERE session_id = ? ORDER BY item", session);
+  const auto maybe = [](const SQLite::Column& column) { return column.isNull() ? std::nullopt : std::optional(column.getInt()); };
+  while (rows.executeStep())
+    all.push_back({{rows.getColumn(0).getInt()}, named<ItemKind>(rows.getColumn(1).getString()).value_or(ItemKind::words), rows.getColumn(2).getInt() != 0,
+                   maybe(rows.getColumn(3)), maybe(rows.getColumn(4)), rows.getColumn(5).getInt() != 0,
+                   named<Part>(rows.getColumn(6).getString()).value_or(Part::main), rows.getColumn(7).getString()});
+  return all;
 }
 
 int looksIn(SQLite::Database& db, std::int64_t session) {

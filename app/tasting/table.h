@@ -23,9 +23,14 @@ struct Asked {
   Method method = Method::triangle;
   std::string attribute;       ///< "more what"
   bool isSequential = false;   ///< looked at after whole rounds
-  bool hasMarked() const;      ///< the first cup of each flight is marked
+  bool hasMarked = false;      ///< the first cup of each flight is marked
+  int pauseSeconds = 0;        ///< wait between two cups of a score sheet
+  std::string cleanser;        ///< the same for everybody; may be empty
 };
 Asked askedIn(SQLite::Database& db, std::int64_t session);
+
+/// The questions of the sheet, in its order. No limit and no aim: these are not for tasters.
+std::vector<SheetItem> itemsIn(SQLite::Database& db, std::int64_t session);
 
 /// How often a sequential plan was looked at.
 int looksIn(SQLite::Database& db, std::int64_t session);

@@ -18,6 +18,7 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_board = new BoardModel(stage, this);
   m_seat = new SeatModel(stage, this);
   m_cups = new CupsModel(stage, this);
+  m_sheet = new SheetModel(stage, this);
   m_key = new KeyModel(stage, this);
   m_cameOut = new CameOutModel(stage, this);
   m_history = new HistoryModel(stage, this);
@@ -29,6 +30,8 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   connect(m_shelf, &ShelfModel::newBeverageRequested, m_beverage, &BeverageModel::openNew);
   connect(m_board, &BoardModel::seatRequested, m_seat, &SeatModel::open);
   connect(m_seat, &SeatModel::seated, m_cups, &CupsModel::open);
+  connect(m_cups, &CupsModel::sheetRequested, m_sheet, &SheetModel::open);
+  connect(m_sheet, &SheetModel::locked, m_cups, &CupsModel::showLocked);
 }
 
 App::~App() { m_worker.reset(); }

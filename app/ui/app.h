@@ -15,6 +15,7 @@
 #include "ui/preferences.h"
 #include "ui/router.h"
 #include "ui/seat_model.h"
+#include "ui/sheet_model.h"
 #include "ui/shelf_model.h"
 #include "ui/today_model.h"
 #include "ui/worker.h"
@@ -40,6 +41,7 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::BoardModel* board MEMBER m_board CONSTANT)
   Q_PROPERTY(oddglass::ui::SeatModel* seat MEMBER m_seat CONSTANT)
   Q_PROPERTY(oddglass::ui::CupsModel* cups MEMBER m_cups CONSTANT)
+  Q_PROPERTY(oddglass::ui::SheetModel* sheet MEMBER m_sheet CONSTANT)
   Q_PROPERTY(oddglass::ui::KeyModel* key MEMBER m_key CONSTANT)
   Q_PROPERTY(oddglass::ui::CameOutModel* cameOut MEMBER m_cameOut CONSTANT)
   Q_PROPERTY(oddglass::ui::HistoryModel* history MEMBER m_history CONSTANT)
@@ -72,6 +74,7 @@ private:
   BoardModel* m_board;
   SeatModel* m_seat;
   CupsModel* m_cups;
+  SheetModel* m_sheet;
   KeyModel* m_key;
   CameOutModel* m_cameOut;
   HistoryModel* m_history;

@@ -3,10 +3,9 @@
 #include "exchange/file_out.h"
 #include "figures/interval.h"
 #include "insight/findings.h"
-#include "report/document.h"
 #include "report/html.h"
-#include "report/json.h"
 #include "report/pictures.h"
+#include "report/sheet_report.h"
 #include "session/ending.h"
 #include "session/look.h"
 #include "ui/voice.h"
@@ -169,9 +168,7 @@ void CameOutModel::writeReport() {
   ask([id = m_stage.current.id(), file = std::filesystem::path(plain(m_reportFile.trimmed())), whom = m_forMaker ? report::For::maker : report::For::room](Cellar& cellar) {
     if (file.empty()) throw Problem(Trouble::empty, "out");
     const RevealedSession session = session::revealed(cellar.store(), id);
-    const insight::Findings findings = insight::findingsOf(session);
-    exchange::writeWhole(file, file.extension() == ".json" ? report::json(voice(), session, findings, whom)
-                                                          : report::html(voice(), report::document(voice(), session, findings, whom)));
+    exchange::writeWhole(file, file.extension() == ".json" ? report::jsonOf(voice(), session, whom) : report::html(voice(), report::documentOf(voice(), session, whom)));
     return file;
   }, [this](const std::filesystem::path& file) {
     m_told = tr("The report is at %1.").arg(QString::fromStdString(file.string()));

@@ -30,7 +30,7 @@ CupsModel::CupsModel(const Stage& stage, QObject* parent) : PageModel(stage, par
   connect(&stage.current, &Current::changed, this, &PageModel::changed);
   connect(&stage.router, &Router::pageChanged, this, [this] {
     const Router::Page page = m_stage.router.page();
-    if (page != Router::Page::MyCups && page != Router::Page::Locked) forget();
+    if (page != Router::Page::MyCups && page != Router::Page::MySheet && page != Router::Page::Locked) forget();
   });
 }
 
@@ -90,8 +90,12 @@ void CupsModel::confirm() {
   ask([id = m_stage.current.id(), place = m_place, round = m_flight->round](Cellar& cellar) {
     tasting::begin(cellar.store(), cellar.clock, id, place, round);
   }, [this] {
-    m_confirmed = true;
     m_notMine.clear();
+    if (m_flight->method == Method::sheet) {
+      emit sheetRequested(*m_flight);
+      return;
+    }
+    m_confirmed = true;
     emit changed();
   });
 }
@@ -213,23 +217,23 @@ void CupsModel::lock() {
         if (m_comment.trimmed().isEmpty()) continue;
         reply.text = plain(m_comment);
         break;
+      default: continue;  // of a score sheet, which has a page of its own
     }
     given.replies.push_back(reply);
   }
-  struct Done {
-    Millis at = 0;
-    std::optional<tasting::Flight> next;
-  };
-  ask([id = m_stage.current.id(), given](Cellar& cellar) {
-    const tasting::Receipt receipt = tasting::handIn(cellar.store(), cellar.clock, cellar.chance, id, given);
-    return Done{receipt.at(), tasting::nextFlight(cellar.store(), id, given.place)};
-  }, [this](const Done& done) {
-    m_more = done.next.has_value();
+  ask([id = m_stage.current.id(), given](Cellar& cellar) { return tasting::handIn(cellar.store(), cellar.clock, cellar.chance, id, given).at(); },
+      [this](Millis at) { showLocked(at); });
+}
+
+void CupsModel::showLocked(Millis at) {
+  ask([id = m_stage.current.id(), place = m_place](Cellar& cellar) { return tasting::nextFlight(cellar.store(), id, place); },
+      [this, at](const std::optional<tasting::Flight>& next) {
+    const QString time = shown(words::timeOfDay(voice(), at));
+    m_more = next.has_value();
     m_lockedHeadline = tr("Locked. Thank you.");
-    m_lockedLead = m_more ? tr("It is safe since %1. Round %2 comes next; a sip of water first.")
-                                .arg(shown(words::timeOfDay(voice(), done.at))).arg(done.next->round.value)
-                   : m_loose ? tr("It is safe since %1. Nobody sees it with your name.").arg(shown(words::timeOfDay(voice(), done.at)))
-                             : tr("It is safe since %1. Keep what you think to yourself until the key is opened.").arg(shown(words::timeOfDay(voice(), done.at)));
+    m_lockedLead = m_more ? tr("It is safe since %1. Round %2 comes next; a sip of water first.").arg(time).arg(next->round.value)
+                   : m_loose ? tr("It is safe since %1. Nobody sees it with your name.").arg(time)
+                             : tr("It is safe since %1. Keep what you think to yourself until the key is opened.").arg(time);
     m_flight.reset();
     clearAnswers();
     show();

@@ -80,6 +80,12 @@ public:
   Q_INVOKABLE void sayNotMine();
   Q_INVOKABLE void nextRound() { open(m_place.value); }
   Q_INVOKABLE void passOn() { go(Router::Page::Places); }
+  /// Thanks whoever sits here for a flight that was locked at this moment, and offers the next one.
+  void showLocked(Millis at);
+
+signals:
+  /// The cups of a score sheet were confirmed: it has a page of its own.
+  void sheetRequested(const oddglass::tasting::Flight& flight);
 
 private:
   struct Read {

@@ -93,6 +93,8 @@ void DraftModel::showAsking() {
     case Question::differ: m_outcomeLabels = {tr("If they are told apart"), tr("If no difference is shown")}; break;
     case Question::more: m_outcomeLabels = {tr("If it is shown to be more so"), tr("If that is not shown")}; break;
     case Question::prefer: m_outcomeLabels = {tr("If a preference is shown"), tr("If none is shown")}; break;
+    case Question::good: m_outcomeLabels = {tr("If people like it"), tr("If they do not")}; break;
+    case Question::lacks: m_outcomeLabels = {tr("If it lacks something"), tr("If that is not shown")}; break;
   }
 }
 

@@ -21,6 +21,7 @@ bool Router::isTasting(Page page) {
     case Page::Places:
     case Page::HandOver:
     case Page::MyCups:
+    case Page::MySheet:
     case Page::Locked:
     case Page::OpenKey:
       return true;

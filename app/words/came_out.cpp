@@ -34,7 +34,9 @@ std::string caution(const Voice& voice, Caution each, const Findings& findings) 
   return {};
 }
 
-std::vector<std::string> first(const Voice& voice, const RevealedSession& session) {
+}  // namespace
+
+std::vector<std::string> firstLines(const Voice& voice, const RevealedSession& session) {
   std::vector<std::string> lines;
   if (!session.commitmentHolds)
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Plan or key are not what was sealed. Nothing below can be trusted as a blind result, and this stays with the session for good.")));
@@ -44,11 +46,26 @@ std::vector<std::string> first(const Voice& voice, const RevealedSession& sessio
   return lines;
 }
 
+namespace {
+
 /// The pourer opens the sheet once in every tasting; the record says so. Broken seals stand first.
 bool wentOtherwise(const insight::Deviation& deviation) {
   if (deviation.kind == insight::DeviationKind::pourSheetOpened) return deviation.count > 1;
   return deviation.kind != insight::DeviationKind::commitmentBroken;
 }
+
+}  // namespace
+
+std::vector<std::string> deviationLines(const Voice& voice, const std::vector<insight::Deviation>& deviations) {
+  std::vector<std::string> lines;
+  for (const insight::Deviation& each : deviations)
+    if (wentOtherwise(each)) lines.push_back(deviationLine(voice, each));
+  return lines;
+}
+
+namespace {
+
+}  // namespace
 
 std::string promiseFor(const Voice& voice, const RevealedSession& session, Verdict verdict) {
   const auto written = [&](Outcome outcome) -> std::string {
@@ -65,6 +82,8 @@ std::string promiseFor(const Voice& voice, const RevealedSession& session, Verdi
   }
   return {};
 }
+
+namespace {
 
 /// The words of one verdict: the plan's own, or that of one of three pairs.
 CameOut verdictOf(const Voice& voice, const Plan& plan, const Findings& findings) {
@@ -129,7 +148,7 @@ std::string deviationLine(const Voice& voice, const insight::Deviation& deviatio
 
 CameOut cameOut(const Voice& voice, const RevealedSession& session, const Findings& findings) {
   CameOut out = verdictOf(voice, session.plan, findings);
-  out.first = first(voice, session);
+  out.first = firstLines(voice, session);
   std::vector<std::string> drinks;
   for (const PlannedLot& lot : session.plan.lots) drinks.push_back(lotTitle(voice, lot));
   if (drinks.size() == 2) out.what = say(voice, QT_TRANSLATE_NOOP("words", "{one} beside {other}"), {{"one", drinks[0]}, {"other", drinks[1]}});
@@ -146,8 +165,7 @@ CameOut cameOut(const Voice& voice, const RevealedSession& session, const Findin
     said.notSaid.clear();
     said.next.clear();
   }
-  for (const insight::Deviation& each : findings.deviations)
-    if (wentOtherwise(each)) out.deviations.push_back(deviationLine(voice, each));
+  out.deviations = deviationLines(voice, findings.deviations);
   out.promise = promiseFor(voice, session, findings.verdict);
   if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});
   return out;
@@ -158,6 +176,10 @@ std::vector<std::string> CameOut::lines() const {
     if (!line.empty()) all.push_back(line);
   };
   for (const std::string* each : {&under, &count, &notSaid, &range, &missed, &weaker, &howKnew, &sureness}) add(*each);
+  for (const OutSection& section : sections) {
+    add(section.heading);
+    for (const std::string& each : section.lines) add(each);
+  }
   for (const CameOut& pair : pairs) {
     add(pair.headline);
     for (const std::string& each : pair.lines()) add(each);

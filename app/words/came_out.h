@@ -20,6 +20,14 @@ struct IntervalWords {
   std::vector<std::vector<std::string>> rows;
 };
 
+/// A part of what came out under a heading of its own: one question of a score sheet, or what was looked at afterwards.
+struct OutSection {
+  std::string heading;
+  std::vector<std::string> lines;
+  std::vector<std::string> headers;            ///< of a table; may be empty
+  std::vector<std::vector<std::string>> rows;
+};
+
 /// What came out, for the room: no person in it, no place, no words of anybody. Empty fields have nothing to say.
 struct CameOut {
   std::vector<std::string> first;   ///< what stands before everything else: a seal that does not hold, a demo
@@ -43,6 +51,7 @@ struct CameOut {
   std::string decision;
   std::string method;
   std::optional<IntervalWords> interval;
+  std::vector<OutSection> sections; ///< of a score sheet: what was asked, then what was looked at afterwards
   std::vector<CameOut> pairs;       ///< with three lots: each pair by itself, `what` naming it; their own words and intervals
 
   /// Every sentence below the headline, in reading order.
@@ -54,6 +63,15 @@ CameOut cameOut(const Voice& voice, const RevealedSession& session, const insigh
 
 /// One deviation in a sentence, without any person or place.
 std::string deviationLine(const Voice& voice, const insight::Deviation& deviation);
+
+/// What went otherwise than planned; that the pourer opened the sheet once, and a seal that does not hold, are told elsewhere.
+std::vector<std::string> deviationLines(const Voice& voice, const std::vector<insight::Deviation>& deviations);
+
+/// What stands before everything else: a seal that does not hold, a seal broken early, a demo, a file.
+std::vector<std::string> firstLines(const Voice& voice, const RevealedSession& session);
+
+/// What had been written before anything was poured for this outcome; empty where nothing was.
+std::string promiseFor(const Voice& voice, const RevealedSession& session, insight::Verdict verdict);
 
 /// "Heather mead, bottled 14 March".
 std::string lotTitle(const Voice& voice, const PlannedLot& lot);

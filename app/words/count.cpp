@@ -150,6 +150,7 @@ std::string countedAs(const Voice& voice, const Plan& plan, const Findings& find
     case Method::sameDifferent:
     case Method::aNotA: return signalCounted(voice, findings.method, reading.signal.value_or(insight::Signal{}));
     case Method::preference: return say(voice, QT_TRANSLATE_NOOP("words", "the votes stand {right} to {smaller}"), values);
+    case Method::sheet: break;
   }
   return {};
 }

@@ -17,6 +17,7 @@ std::string methodName(const Voice& voice, Method method) {
     case Method::sameDifferent: return say(voice, QT_TRANSLATE_NOOP("words", "same-different"));
     case Method::aNotA: return say(voice, QT_TRANSLATE_NOOP("words", "A-not-A"));
     case Method::preference: return say(voice, QT_TRANSLATE_NOOP("words", "paired preference"));
+    case Method::sheet: return say(voice, QT_TRANSLATE_NOOP("words", "score sheet"));
   }
   return {};
 }
@@ -33,12 +34,13 @@ std::string methodLine(const Voice& voice, Method method, const std::string& att
     case Method::sameDifferent: return say(voice, QT_TRANSLATE_NOOP("words", "Same-different: two cups, of one drink or of both. Are they the same or not?"));
     case Method::aNotA: return say(voice, QT_TRANSLATE_NOOP("words", "A-not-A: a marked cup to learn, then one coded cup. Is it the same as the marked one or not?"));
     case Method::preference: return say(voice, QT_TRANSLATE_NOOP("words", "A paired preference: two cups, one of each drink. Which one do you like better?"));
+    case Method::sheet: return say(voice, QT_TRANSLATE_NOOP("words", "Score sheets: each person gets all the cups under codes and says of each one what they find."));
   }
   return {};
 }
 
 std::string markedLine(const Voice& voice, const Plan& plan) {
-  if (!formOf(plan.method).hasMarked) return {};
+  if (!hasMarkedCup(plan)) return {};
   if (!plan.marked) return say(voice, QT_TRANSLATE_NOOP("words", "The marked cup holds either drink, drawn for each flight (balanced reference)."));
   for (const PlannedLot& lot : plan.lots)
     if (lot.slot == *plan.marked)
@@ -52,6 +54,8 @@ std::string questionLine(const Voice& voice, Question question, const std::strin
     case Question::more:
       return attribute.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "Is mine more …?")) : say(voice, QT_TRANSLATE_NOOP("words", "Is mine more {more}?"), {{"more", attribute}});
     case Question::prefer: return say(voice, QT_TRANSLATE_NOOP("words", "Which do people prefer?"));
+    case Question::good: return say(voice, QT_TRANSLATE_NOOP("words", "How good is it really?"));
+    case Question::lacks: return say(voice, QT_TRANSLATE_NOOP("words", "What is it like, and what does it lack next to the reference?"));
   }
   return {};
 }
@@ -68,6 +72,7 @@ std::string prompt(const Voice& voice, Method method, const std::string& attribu
     case Method::sameDifferent: return say(voice, QT_TRANSLATE_NOOP("words", "Are these two the same?"));
     case Method::aNotA: return say(voice, QT_TRANSLATE_NOOP("words", "Is the coded cup the same as the marked one?"));
     case Method::preference: return say(voice, QT_TRANSLATE_NOOP("words", "Which one do you like better?"));
+    case Method::sheet: return say(voice, QT_TRANSLATE_NOOP("words", "What do you find in each cup?"));
   }
   return {};
 }
@@ -85,6 +90,7 @@ std::string promptHint(const Voice& voice, Method method, bool mayHaveNone) {
     case Method::preference:
       return mayHaveNone ? say(voice, QT_TRANSLATE_NOOP("words", "There is no right answer. “No preference” is an answer too."))
                          : say(voice, QT_TRANSLATE_NOOP("words", "There is no right answer. Choose one, even when it is close."));
+    case Method::sheet: return say(voice, QT_TRANSLATE_NOOP("words", "There is no right answer. Say what you find, not what you think it is."));
   }
   return {};
 }

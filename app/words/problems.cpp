@@ -63,6 +63,12 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::flightVoid: return QT_TRANSLATE_NOOP("words", "This round was set aside at place {place}. What was said before is kept. Go on with the next round.");
     case Trouble::placeLeft: return QT_TRANSLATE_NOOP("words", "Whoever sat at place {place} has stopped. What was locked is kept. A latecomer takes a spare place.");
     case Trouble::answerMissing: return QT_TRANSLATE_NOOP("words", "Question {item} needs an answer. What you chose is still here. A guess is a good answer.");
+    case Trouble::notARanking: return QT_TRANSLATE_NOOP("words", "Question {item} gives two cups the same rank. Nothing was locked. Give each rank once.");
+    case Trouble::notFivePoints: return QT_TRANSLATE_NOOP("words", "Question {item} has five points to give, and {sum} were given. Nothing was locked. Give all five.");
+    case Trouble::sheetImpossible: return QT_TRANSLATE_NOOP("words", "Question {item} of the sheet cannot be asked like that. Nothing was changed. It may lack its word, stand twice, or need a marked cup.");
+    case Trouble::needsALot: return QT_TRANSLATE_NOOP("words", "There is nothing to score yet. The plan is kept. Choose at least one drink.");
+    case Trouble::needsReference: return QT_TRANSLATE_NOOP("words", "Nothing is there to compare with. The plan is kept. Add a bought drink, or say which one the others are held against.");
+    case Trouble::sheetEmpty: return QT_TRANSLATE_NOOP("words", "The sheet asks nothing about a cup, or has more than 200 questions. Nothing was changed. Take a ready sheet, or put together your own.");
     case Trouble::answerOutOfRange: return QT_TRANSLATE_NOOP("words", "“{value}” is no answer to question {item}. Nothing was locked. Choose one of those offered.");
     case Trouble::noSpareLeft: return QT_TRANSLATE_NOOP("words", "No spare code is left for cup {code}. What was locked is kept. Set this round aside at that place; it will be counted as missing.");
     case Trouble::alreadySpilled: return QT_TRANSLATE_NOOP("words", "Cup {code} was replaced already. Nothing was changed. Use the code that took its place.");
@@ -116,7 +122,7 @@ Values generalWords(const Voice& voice) {
           {"state", say(voice, QT_TRANSLATE_NOOP("words", "where it stands now"))},
           {"other", say(voice, QT_TRANSLATE_NOOP("words", "this word"))},
           {"limit", "…"}, {"low", "…"}, {"high", "…"}, {"have", "…"}, {"need", "…"}, {"grams", "…"}, {"ceiling", "…"},
-          {"round", "…"}, {"code", "…"}, {"item", "…"}, {"line", "…"}, {"column", "…"}};
+          {"round", "…"}, {"code", "…"}, {"item", "…"}, {"line", "…"}, {"column", "…"}, {"sum", "…"}};
 }
 
 }  // namespace

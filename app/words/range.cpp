@@ -64,6 +64,7 @@ std::string standardOf(Method method) {
     case Method::duoTrio: return "ISO 10399:2017";
     case Method::pair:
     case Method::preference: return "ISO 5495:2005";
+    case Method::sheet: return "ISO 13299:2016";
     case Method::tetrad:
     case Method::twoOutOfFive:
     case Method::threeAfc:

@@ -1,3 +1,4 @@
+#include "words/drinks.h"
 #include "words/report.h"
 
 #include "domain/flight_form.h"
@@ -94,7 +95,7 @@ std::vector<std::string> planLines(const Voice& voice, const Plan& plan) {
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Asked in one direction only: is {lot} more {more}?"), {{"lot", lotNamed(voice, plan, plan.expected.value_or(Slot{1}))}, {"more", plan.attribute}}));
   else if (plan.method == Method::preference)
     lines.push_back(plan.mayHaveNone ? say(voice, QT_TRANSLATE_NOOP("words", "“No preference” could be answered.")) : say(voice, QT_TRANSLATE_NOOP("words", "“No preference” could not be answered.")));
-  else
+  else if (!plan.sheet)
     lines.push_back(soughtLine(voice, plan));
   if (plan.comparisons() == 3) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Three lots in three pairs, each pair compared by itself; the risk of a false alarm holds for the three together (Holm).")));
   if (plan.alsoPrefer) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "After the choice it was asked which one was liked better; that is looked at afterwards.")));
@@ -125,13 +126,17 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Tasters who sat down: {people} in the panel; makers beside it: {makers}."), {{"people", people(voice, panel)}, {"makers", whole(voice, makers)}}));
   const FlightForm form = formOf(session.plan.method);
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order equally often."),
-                      {{"ml", whole(voice, session.plan.cupMl)}, {"cups", cups(voice, form.cups)}}));
-  if (form.hasMarked) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The first cup of a flight is the marked one; below it stands in brackets.")));
+                      {{"ml", whole(voice, session.plan.cupMl)}, {"cups", cups(voice, cupsInFlight(session.plan))}}));
+  if (session.plan.sheet) {
+    if (session.plan.sheet->hasDuplicate) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "One of the drinks was poured twice under two codes; which one was drawn too.")));
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{n} seconds between two cups. In between: {cleanser}."),
+                        {{"n", whole(voice, session.plan.sheet->pauseSeconds)}, {"cleanser", session.plan.sheet->cleanser.empty() ? notKnown(voice) : session.plan.sheet->cleanser}}));
+  } else if (form.hasMarked) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The first cup of a flight is the marked one; below it stands in brackets.")));
   if (session.plan.evenings > 1) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Planned over {n} evenings."), {{"n", whole(voice, session.plan.evenings)}}));
   lines.push_back(session.plan.hasPourer ? say(voice, QT_TRANSLATE_NOOP("words", "Somebody who did not taste was named as the pourer before the seal."))
                                          : say(voice, QT_TRANSLATE_NOOP("words", "No pourer was named before the seal.")));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, masking of colour or fizz, swallowing or spitting, place, experience of the tasters.")));
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Orders dealt to those who sat down; the letters are those of the drinks above.")));
+  if (!session.plan.sheet) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Orders dealt to those who sat down; the letters are those of the drinks above.")));
   return lines;
 }
 

@@ -38,6 +38,7 @@ FocusScope {
         case Router.Places: return loader.setSource("PlacesPage.qml", {model: app.board, router: app.router});
         case Router.HandOver: return loader.setSource("HandOverPage.qml", {model: app.seat});
         case Router.MyCups: return loader.setSource("MyCupsPage.qml", {model: app.cups});
+        case Router.MySheet: return loader.setSource("MySheetPage.qml", {model: app.sheet});
         case Router.Locked: return loader.setSource("LockedPage.qml", {model: app.cups});
         case Router.OpenKey: return loader.setSource("OpenKeyPage.qml", {model: app.key, router: app.router});
         case Router.CameOut: return loader.setSource("CameOutPage.qml", {model: app.cameOut});

@@ -4,19 +4,28 @@
 #include "stats/check.h"
 #include "stats/multiple/adjust.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace oddglass::stats {
 namespace {
+
+std::optional<double> limitOf(const ProfileQuestion& question, int descriptor) {
+  return question.limits.empty() ? question.limit : question.limits[static_cast<std::size_t>(descriptor)];
+}
 
 void requireQuestion(const ProfileRows& rows, const ProfileQuestion& question) {
   requireSound(rows);
   requireOpenShare("alpha", question.alpha);
   if (question.level) requireOpenShare("level", *question.level);
   if (question.reference && (*question.reference < 0 || *question.reference >= rows.scores.sample.levels)) throw BadInput("reference", "is none of the samples");
-  if (!question.limit) return;
-  if (!(*question.limit > 0.0) || !std::isfinite(*question.limit)) throw BadInput("limit", "must be above 0");
-  if (question.alpha >= 0.5) throw BadInput("alpha", "must lie below 0.5 for a limit");
+  if (!question.limits.empty() && static_cast<int>(question.limits.size()) != rows.descriptor.levels) throw BadInput("limits", "must be one for each descriptor");
+  for (int descriptor = 0; descriptor < std::max(1, rows.descriptor.levels); ++descriptor) {
+    const auto limit = limitOf(question, descriptor);
+    if (!limit) continue;
+    if (!(*limit > 0.0) || !std::isfinite(*limit)) throw BadInput("limit", "must be above 0");
+    if (question.alpha >= 0.5) throw BadInput("alpha", "must lie below 0.5 for a limit");
+  }
 }
 
 /// The F test of a descriptor, on what occurs in it.
@@ -95,7 +104,7 @@ std::vector<DescriptorProfile> profileOf(const ProfileRows& rows, const ProfileQ
   for (const ScoreRows& part : byDescriptor(rows)) {
     profile.push_back(tested(part));
     if (!question.reference) continue;
-    const DifferenceQuestion asked{*question.reference, question.limit, question.alpha, question.level.value_or(1.0 - question.alpha)};
+    const DifferenceQuestion asked{*question.reference, limitOf(question, static_cast<int>(profile.size()) - 1), question.alpha, question.level.value_or(1.0 - question.alpha)};
     profile.back().differences = differencesFromReference(cellsOf(part.response, part.taster, part.sample), part.taster.levels, part.sample.levels, asked, known);
   }
   adjustTests(profile);

@@ -14,10 +14,11 @@ namespace oddglass::stats {
 enum class ProfileAdjust { benjaminiHochberg, holm, none };
 
 /// What is asked of a profile. Without a reference there are no differences; without a limit none is ever within it.
-/// alpha in (0, 1), below one half with a limit; level in (0, 1), 1 - alpha when empty; a limit above 0, in points of the scale.
+/// alpha in (0, 1), below one half with a limit; level in (0, 1), 1 - alpha when empty; limits above 0, in points of the scale.
 struct ProfileQuestion {
   std::optional<int> reference;
   std::optional<double> limit;
+  std::vector<std::optional<double>> limits;  ///< one for each descriptor, in place of `limit`; empty: `limit` for all
   ProfileAdjust adjust = ProfileAdjust::benjaminiHochberg;
   double alpha = 0.05;
   std::optional<double> level;

@@ -1,4 +1,5 @@
 // Times the steps of an evening beside a reference in the same run and prints the ratio. Nothing passes or fails here.
+#include "domain/flight_form.h"
 #include "bench/timed.h"
 #include "evening.h"
 #include "domain/names.h"
@@ -83,7 +84,7 @@ int main() {
 
   // All that a page of a plan shows, for each method; the recommendation goes through every method by itself.
   for (const auto& [panel, rounds] : {std::pair(60, 3), std::pair(45, 20), std::pair(60, 20)})
-    for (const Method method : allOf<Method>()) {
+    for (const Method method : comparingMethods()) {
       planning::Setup setup = setupOf(panel, rounds);
       setup.method = method;
       const double plan = medianMs(20, [&](int) {

@@ -2,6 +2,7 @@
 
 #include "demo/demo_evenings.h"
 #include "demo/demo_methods.h"
+#include "demo/demo_sheets.h"
 #include "exchange/write_out.h"
 #include "shelf/vocabulary.h"
 
@@ -56,7 +57,7 @@ std::map<std::string, std::string> demoFiles() {
   DemoShelf demo;
   const SessionId first = playPorterEvening(demo), second = playCiderEvening(demo);
   std::vector<PlayedEvening> more;
-  for (auto* play : {playTetrad, playPair, playPreference, playAlike, playSequential, playThreeComparisons, playWrongPour, playErased}) more.push_back(play(demo));
+  for (auto* play : {playTetrad, playPair, playPreference, playAlike, playSequential, playThreeComparisons, playWrongPour, playErased, playMarkedCup, playKindFriends, playMovedTwice, playTwoWords}) more.push_back(play(demo));
   addWords(demo);
   constexpr Millis written = 1785571200000;  // 1 August 2026, 8:00 UTC
   canon::Json shelf = exchange::interchangeOfAll(*demo.store, demo.clock);

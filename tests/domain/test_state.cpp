@@ -31,7 +31,7 @@ TEST_CASE("no step stands twice in the transition table") {
 }
 
 TEMPLATE_TEST_CASE("every word leads back to its value", "", Origin, Kind, AbvFrom, Allergen, IngredientsKnown, StockChange, NoteKind,
-                   Question, Method, Claim, Sought, ItemKind, Outcome, State, Event, ShownAs, VoidReason, CameFrom, ErasureKind, Clue,
+                   Question, Method, Claim, Sought, ItemKind, Part, LotRole, Outcome, State, Event, ShownAs, VoidReason, CameFrom, ErasureKind, Clue,
                    Sureness) {
   std::set<std::string_view> words;
   for (TestType value : allOf<TestType>()) {

@@ -71,6 +71,7 @@ inline std::vector<std::vector<int>> ordersOf(Method method) {
     case Method::twoOutOfFive: return {{1, 1, 2, 2, 2}, {2, 1, 2, 1, 2}, {2, 2, 1, 1, 1}, {1, 2, 1, 2, 1}};
     case Method::pair:
     case Method::preference: return {{1, 2}, {2, 1}};
+    case Method::sheet: return {};
     case Method::threeAfc: return {{1, 2, 2}, {2, 1, 2}, {2, 2, 1}};
     case Method::sameDifferent: return {{1, 1}, {1, 2}, {2, 2}, {2, 1}};
     case Method::aNotA: return {{1, 1}, {1, 2}};

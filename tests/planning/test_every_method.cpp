@@ -27,7 +27,7 @@ Setup setupOf(Method method, int panel, int rounds = 1) {
 /// Every method with every choice of expected or marked lot.
 std::vector<Setup> allSetups(int panel) {
   std::vector<Setup> all;
-  for (const Method method : allOf<Method>())
+  for (const Method method : comparingMethods())
     for (const std::optional<Slot>& lot : {std::optional<Slot>{}, std::optional(Slot{1}), std::optional(Slot{2})}) {
       Setup setup = setupOf(method, panel);
       if (namesAThing(method)) setup.expected = lot;

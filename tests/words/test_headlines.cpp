@@ -125,7 +125,7 @@ TEST_CASE("no headline over a broad sweep of findings claims too much, and other
 
 TEST_CASE("no headline of any method, outcome or claim says too much") {
   Seen seen;
-  for (const Method method : allOf<Method>()) {
+  for (const Method method : comparingMethods()) {
     for (const auto& [people, rounds] : std::vector<std::pair<int, int>>{{0, 1}, {1, 1}, {2, 1}, {5, 1}, {6, 1}, {12, 1}, {24, 1}, {2, 2}, {6, 3}}) {
       for (int right = 0; right <= people * rounds; ++right) {
         for (const int variant : {0, 1, 2, 3}) {

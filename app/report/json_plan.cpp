@@ -1,0 +1,75 @@
+#include "report/json_plan.h"
+
+#include "domain/names.h"
+#include "report/made.h"
+#include "words/reading.h"
+#include "words/report.h"
+
+#include <cmath>
+
+namespace oddglass::report {
+
+Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
+
+Json textOrNull(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
+
+Json letter(const Plan& plan, const std::optional<Slot>& slot) { return slot ? Json(std::string(1, letterOf(plan, *slot))) : Json(nullptr); }
+
+namespace {
+
+Json lots(const Plan& plan) {
+  Json all = Json::array();
+  char letter = 'A';
+  for (const PlannedLot& lot : plan.lots) {
+    Json allergens = Json::array();
+    for (const Allergen each : lot.ingredients.allergens) allergens.push_back(nameOf(each));
+    all.push_back({{"letter", std::string(1, letter++)}, {"beverage", lot.beverageName}, {"lot", lot.lotName}, {"origin", nameOf(lot.origin)}, {"kind", nameOf(lot.kind)},
+                   {"abv_bp", orNull(lot.abvBp)}, {"packaged_on", textOrNull(lot.packagedOn)}, {"best_before", textOrNull(lot.bestBefore)},
+                   {"storage", textOrNull(lot.storage)}, {"bottle_ml", lot.bottleMl}, {"ingredients", nameOf(lot.ingredients.how)}, {"allergens", allergens}});
+    if (plan.sheet) all.back()["role"] = nameOf(lot.role);
+  }
+  return all;
+}
+
+Json sheetOf(const Plan& plan) {
+  Json items = Json::array();
+  for (const SheetItem& item : plan.items)
+    items.push_back({{"item", item.item.value}, {"kind", nameOf(item.kind)}, {"part", nameOf(item.part)}, {"word", textOrNull(item.word)}, {"per_cup", item.perCup}, {"required", item.required},
+                     {"low", orNull(item.low)}, {"high", orNull(item.high)}, {"limit", orNull(item.limit)}, {"main", item.isMain}});
+  return {{"duplicate", plan.sheet->hasDuplicate}, {"pause_s", plan.sheet->pauseSeconds}, {"cleanser", textOrNull(plan.sheet->cleanser)}, {"items", items}};
+}
+
+}  // namespace
+
+Json planOf(const Plan& plan) {
+  Json stopping = nullptr;
+  if (plan.stopping) stopping = {{"share_pm", plan.stopping->sharePm}, {"beta_pm", plan.stopping->betaPm}};
+  Json json = {{"question", nameOf(plan.question)}, {"method", nameOf(plan.method)}, {"claim", nameOf(plan.claim)}, {"sought", nameOf(plan.sought)},
+          {"alpha_pm", plan.alphaPm}, {"limit_pm", orNull(plan.limitPm)}, {"gamma_pm", plan.gammaPm}, {"rounds", plan.rounds}, {"cup_ml", plan.cupMl},
+          {"ceiling_grams", plan.ceilingGrams}, {"panel_planned", plan.panelPlanned}, {"makers_planned", plan.makersPlanned},
+          {"places", plan.places}, {"spares", plan.spares}, {"has_pourer", plan.hasPourer}, {"attribute", textOrNull(plan.attribute)},
+          {"expected", letter(plan, plan.expected)}, {"marked", letter(plan, plan.marked)}, {"may_have_none", plan.mayHaveNone}, {"also_prefer", plan.alsoPrefer},
+          {"stopping", stopping}, {"evenings", plan.evenings}, {"wave", plan.wave}, {"comparisons", plan.comparisons()}, {"lots", lots(plan)}};
+  if (plan.sheet) json["sheet"] = sheetOf(plan);
+  return json;
+}
+
+Json headOf(const RevealedSession& session) {
+  const std::string standard = words::standardOf(session.plan.method);
+  return {{"format", "oddglass-report"}, {"version", 1}, {"standard", standard.empty() ? std::string("common practice, not certified") : "after " + standard + ", not certified"},
+          {"session", {{"id", session.id.text}, {"title", session.title}, {"state", nameOf(session.state)}, {"came_from", nameOf(session.cameFrom)},
+                       {"sealed_at", session.sealedAt}, {"revealed_at", session.revealedAt}}}};
+}
+
+Json promisesOf(const RevealedSession& session) {
+  Json promises = Json::object();
+  for (const auto& [outcome, text] : session.promises) promises[std::string(nameOf(outcome))] = textOrNull(text);
+  return promises;
+}
+
+Json recordOf(const RevealedSession& session) {
+  return {{"commitment", session.commitment}, {"commitment_holds", session.commitmentHolds}, {"seal_mark", session.sealMark},
+          {"pour_sheet_openings", session.pourSheetOpenings}, {"erased", session.erasedPeople}};
+}
+
+}  // namespace oddglass::report

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "domain/revealed.h"
+
+#include <nlohmann/json.hpp>
+
+#include <optional>
+#include <string>
+
+namespace oddglass::report {
+
+/// What the JSON reports of all methods share. Keys are lower case with underscores and only ever added to.
+using Json = nlohmann::ordered_json;
+
+/// The value, or null where there is none.
+template <class T>
+Json orNull(const std::optional<T>& value) {
+  return value ? Json(*value) : Json(nullptr);
+}
+/// The number; null where it is not finite.
+Json number(double value);
+Json textOrNull(const std::string& text);
+/// The letter of a lot, A for the plan's first; null for none.
+Json letter(const Plan& plan, const std::optional<Slot>& slot);
+
+/// Format, version, standard and session.
+Json headOf(const RevealedSession& session);
+/// The plan as it was sealed.
+Json planOf(const Plan& plan);
+Json promisesOf(const RevealedSession& session);
+/// Commitment, seal mark, openings of the pour sheet, people who asked to be forgotten.
+Json recordOf(const RevealedSession& session);
+
+}  // namespace oddglass::report

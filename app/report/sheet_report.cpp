@@ -1,0 +1,74 @@
+#include "report/sheet_report.h"
+
+#include "domain/names.h"
+#include "report/json.h"
+#include "report/made.h"
+#include "words/drinks.h"
+#include "words/numbers.h"
+#include "words/record.h"
+#include "words/report.h"
+#include "words/sheet_maker.h"
+#include "words/sheet_out.h"
+#include "words/sheet_plan.h"
+
+#include <algorithm>
+
+namespace oddglass::report {
+namespace {
+
+using words::Voice;
+
+Section drinks(const Voice& voice, const RevealedSession& session, const words::ReportWords& text) {
+  const auto orUnknown = [&](const std::string& value) { return value.empty() ? words::notKnown(voice) : value; };
+  figures::Table table{text.lotHeaders, {}};
+  char letter = 'A';
+  for (const PlannedLot& lot : session.plan.lots)
+    table.rows.push_back({std::string(1, letter++), words::lotTitle(voice, lot), words::kindName(voice, lot.kind), words::originName(voice, lot.origin),
+                          lot.abvBp ? words::strength(voice, *lot.abvBp) : words::notKnown(voice), orUnknown(lot.packagedOn),
+                          words::age(voice, lot.packagedOn, tastedAt(session)), orUnknown(lot.bestBefore), orUnknown(lot.storage), words::ingredientsName(voice, lot.ingredients)});
+  Section section{text.lotHeading, {text.lotNote}, table};
+  for (const PlannedLot& lot : session.plan.lots)
+    section.lines.push_back(words::lotTitle(voice, lot) + ": " + words::roleName(voice, lot.role) + '.');
+  return section;
+}
+
+Section purpose(const Voice& voice, const RevealedSession& session, const words::ReportWords& text) {
+  Section section{text.planHeading, words::planLines(voice, session.plan), std::nullopt};
+  for (const SheetItem& item : session.plan.items) section.lines.push_back(words::sheetItemLine(voice, item));
+  for (const auto& [outcome, promise] : session.promises)
+    if (!promise.empty()) section.lines.push_back(words::promiseLine(voice, outcome, promise, session.plan.method));
+  return section;
+}
+
+}  // namespace
+
+Document document(const Voice& voice, const RevealedSession& session, const insight::SheetFindings& findings, For whom) {
+  requireOpen(session);
+  const words::ReportWords text = words::reportWords(voice);
+  Document made;
+  made.language = voice.language;
+  made.title = session.title;
+  made.date = words::reportDates(voice, session);
+  made.out = words::sheetOut(voice, session, findings);
+  made.room = {purpose(voice, session, text), drinks(voice, session, text), {text.servingHeading, words::servingLines(voice, session), std::nullopt},
+               {text.recordHeading, {words::commitmentLine(voice, session), words::openingsLine(voice, session.pourSheetOpenings), words::standardLine(voice, session.plan.method)}, std::nullopt}};
+  if (whom == For::maker) {
+    made.makerHeading = text.makerHeading;
+    for (words::OutSection& each : words::sheetMakerSections(voice, session, findings)) {
+      Section section{each.heading, std::move(each.lines), std::nullopt};
+      if (!each.rows.empty()) section.table = figures::Table{each.headers, each.rows};
+      made.maker.push_back(std::move(section));
+    }
+  }
+  return made;
+}
+
+Document documentOf(const Voice& voice, const RevealedSession& session, For whom) {
+  return session.plan.sheet ? document(voice, session, insight::sheetFindingsOf(session), whom) : document(voice, session, insight::findingsOf(session), whom);
+}
+
+std::string jsonOf(const Voice& voice, const RevealedSession& session, For whom) {
+  return session.plan.sheet ? json(voice, session, insight::sheetFindingsOf(session), whom) : json(voice, session, insight::findingsOf(session), whom);
+}
+
+}  // namespace oddglass::report

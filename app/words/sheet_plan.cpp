@@ -1,0 +1,86 @@
+#include "words/sheet_plan.h"
+
+#include "words/mark.h"
+#include "words/numbers.h"
+#include "words/sheet_out.h"
+
+#include <algorithm>
+
+namespace oddglass::words {
+namespace {
+
+std::string gapText(const Voice& voice, const planning::Gap& gap) {
+  const Values values{{"gap", points(voice, gap.kind, *gap.smallest)}, {"of", outOf(voice, gap.kind)}, {"kind", kindName(voice, gap.kind)}};
+  return say(voice, QT_TRANSLATE_NOOP("words", "{gap} {of} on {kind}"), values);
+}
+
+}  // namespace
+
+std::string kindName(const Voice& voice, ItemKind kind) {
+  switch (kind) {
+    case ItemKind::liking: return say(voice, QT_TRANSLATE_NOOP("words", "liking"));
+    case ItemKind::line: return say(voice, QT_TRANSLATE_NOOP("words", "a line"));
+    case ItemKind::magnitude: return say(voice, QT_TRANSLATE_NOOP("words", "a line with words on it"));
+    case ItemKind::justRight: return say(voice, QT_TRANSLATE_NOOP("words", "too little, too much"));
+    case ItemKind::check: return say(voice, QT_TRANSLATE_NOOP("words", "a word to tick"));
+    case ItemKind::rank: return say(voice, QT_TRANSLATE_NOOP("words", "an order of all cups"));
+    case ItemKind::split: return say(voice, QT_TRANSLATE_NOOP("words", "five points to give"));
+    case ItemKind::behaviour: return say(voice, QT_TRANSLATE_NOOP("words", "what they would do with it"));
+    case ItemKind::worst: return say(voice, QT_TRANSLATE_NOOP("words", "the worst thing"));
+    case ItemKind::changeOne: return say(voice, QT_TRANSLATE_NOOP("words", "one thing to change"));
+    case ItemKind::distance: return say(voice, QT_TRANSLATE_NOOP("words", "distance from the marked cup"));
+    case ItemKind::words: return say(voice, QT_TRANSLATE_NOOP("words", "free words"));
+    case ItemKind::sureness: return say(voice, QT_TRANSLATE_NOOP("words", "how sure they are"));
+    case ItemKind::choose:
+    case ItemKind::same:
+    case ItemKind::prefer:
+    case ItemKind::clue: break;
+  }
+  return {};
+}
+
+std::string roleName(const Voice& voice, LotRole role) {
+  switch (role) {
+    case LotRole::compared: return say(voice, QT_TRANSLATE_NOOP("words", "asked about"));
+    case LotRole::reference: return say(voice, QT_TRANSLATE_NOOP("words", "the others are held against it"));
+    case LotRole::control: return say(voice, QT_TRANSLATE_NOOP("words", "flawed or thinned on purpose"));
+    case LotRole::warmUp: return say(voice, QT_TRANSLATE_NOOP("words", "a warm-up cup, never scored"));
+  }
+  return {};
+}
+
+std::string sheetItemLine(const Voice& voice, const SheetItem& item) {
+  std::vector<std::string> more;
+  if (item.part != Part::main && item.part != Part::last) more.push_back(item.part == Part::look ? say(voice, QT_TRANSLATE_NOOP("words", "by eye")) : item.part == Part::smell ? say(voice, QT_TRANSLATE_NOOP("words", "by smell")) : say(voice, QT_TRANSLATE_NOOP("words", "45 seconds after swallowing")));
+  if (item.isMain) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "one of those the plan is about")));
+  if (item.limit) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "a gap up to {limit} {of} does not matter"), {{"limit", points(voice, item.kind, *item.limit)}, {"of", outOf(voice, item.kind)}}));
+  if (!item.required) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "may be left out")));
+  const Values values{{"kind", capitalised(kindName(voice, item.kind))}, {"word", item.word}, {"more", listed(voice, more)}};
+  if (item.word.empty()) return more.empty() ? values.at("kind") : say(voice, QT_TRANSLATE_NOOP("words", "{kind} ({more})"), values);
+  return more.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "{kind}: {word}"), values) : say(voice, QT_TRANSLATE_NOOP("words", "{kind}: {word} ({more})"), values);
+}
+
+SheetPlanWords sheetPlanWords(const Voice& voice, const planning::SheetOutlook& outlook) {
+  SheetPlanWords words;
+  std::vector<std::string> gaps;
+  for (const planning::Gap& gap : outlook.gaps)
+    if (gap.smallest) gaps.push_back(gapText(voice, gap));
+  if (outlook.noIntervals) words.headline = say(voice, QT_TRANSLATE_NOOP("words", "With fewer than three people the answers are shown as they are: no range, no verdict."));
+  else if (gaps.empty()) words.headline = say(voice, QT_TRANSLATE_NOOP("words", "This sheet counts what people say; it measures no gap."));
+  else words.headline = say(voice, QT_TRANSLATE_NOOP("words", "The smallest gap that would show, 8 times in 10: {gaps}."), {{"gaps", listed(voice, gaps)}});
+  const auto add = [&](bool holds, const char* source, const Values& values = {}) {
+    if (holds) words.lines.push_back(say(voice, source, values));
+  };
+  add(!gaps.empty(), outlook.spread.fromPast ? QT_TRANSLATE_NOOP("words", "It rests on how far this panel's own answers spread before.")
+                                             : QT_TRANSLATE_NOOP("words", "It rests on a guess: people differ by one point of nine in what they find, and one person by one point from cup to cup. Your own tastings will replace it."));
+  const bool isHeld = !outlook.gaps.empty() && outlook.gaps.front().questions > 1;
+  add(isHeld && !gaps.empty(), QT_TRANSLATE_NOOP("words", "{n} questions are held together: each more of them makes the smallest gap wider."), {{"n", isHeld ? spelled(voice, outlook.gaps.front().questions) : std::string()}});
+  add(!outlook.isComplete, QT_TRANSLATE_NOOP("words", "Nobody gets all {samples} cups: {cups} each, shared out so that every pair meets as evenly as it can."),
+      {{"samples", whole(voice, outlook.samples)}, {"cups", whole(voice, outlook.cups)}});
+  add(outlook.noReference, QT_TRANSLATE_NOOP("words", "Nothing is held beside it. Friends' scores by themselves say little: add a bought drink, or pour one cup twice."));
+  add(outlook.withinUnlikely && !outlook.noIntervals, QT_TRANSLATE_NOOP("words", "With so few people “within the limit” seldom comes out, even where it is true: expect “cannot tell yet”."));
+  add(outlook.willBeGuessed, QT_TRANSLATE_NOOP("words", "With {n} people you will guess who wrote what. Signed sheets are more honest."), {{"n", spelled(voice, outlook.people)}});
+  return words;
+}
+
+}  // namespace oddglass::words

@@ -1,0 +1,153 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+import Oddglass.Ui
+
+// My sheet: one cup and what is asked about it, then the next; all cups together at last, and the lock in another corner.
+FocusScope {
+    id: root
+
+    required property SheetModel model
+    readonly property real side: Math.max(24, Math.min(56, width / 22))
+
+    objectName: "mySheetPage"
+
+    Flickable {
+        id: flick
+
+        anchors.fill: parent
+        anchors.bottomMargin: bar.height
+        contentHeight: Math.max(height, column.height + 36)
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        ScrollBar.vertical: ScrollBar {
+            policy: flick.contentHeight > flick.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+        }
+
+        Connections {
+            target: root.model
+            function onChanged() {
+                if (flick.step !== root.model.stepNumber) {
+                    flick.step = root.model.stepNumber;
+                    flick.contentY = 0;
+                }
+            }
+        }
+
+        property int step: 0
+
+        Column {
+            id: column
+
+            x: Math.max(root.side, (flick.width - 860) / 2)
+            y: 20
+            width: flick.width - 2 * x
+            spacing: 24
+
+            Item {
+                width: parent.width
+                height: Math.max(place.height, seal.height)
+
+                Lead {
+                    id: place
+
+                    objectName: "placeLine"
+                    width: parent.width / 2
+                    text: qsTr("%1 · %2").arg(root.model.placeLine).arg(root.model.stepLine)
+                }
+                Lead {
+                    id: seal
+
+                    x: parent.width - width
+                    width: parent.width / 2
+                    text: root.model.sealMark
+                    horizontalAlignment: Text.AlignRight
+                    font.pixelSize: Theme.body
+                }
+            }
+            CodeCard {
+                objectName: "sheetCup"
+                anchors.horizontalCenter: parent.horizontalCenter
+                visible: root.model.code !== ""
+                width: 260
+                implicitHeight: Theme.code * 1.25 + Theme.body * 3
+                code: root.model.code
+                spokenCode: root.model.spokenCode
+                position: root.model.position
+                acts: false
+            }
+            Column {
+                width: parent.width
+                spacing: 6
+
+                Headline {
+                    objectName: "headline"
+                    width: parent.width
+                    text: root.model.headline
+                    font.pixelSize: Theme.headline * 0.8
+                }
+                Lead {
+                    width: parent.width
+                    text: root.model.lead
+                    font.pixelSize: Theme.body * 1.125
+                }
+            }
+            Repeater {
+                model: root.model.questions
+
+                SheetQuestion {
+                    objectName: "question" + index
+                    width: column.width
+                    model: root.model
+                }
+            }
+            Body {
+                objectName: "nudge"
+                width: parent.width
+                visible: text !== ""
+                text: root.model.nudge
+                font.weight: Font.DemiBold
+                Accessible.role: Accessible.AlertMessage
+            }
+        }
+    }
+    Rectangle {
+        id: bar
+
+        y: parent.height - height
+        width: parent.width
+        height: Math.max(away.height, go.height) + 40
+        color: Theme.paper
+
+        HairLine {
+            width: parent.width
+            visible: flick.contentHeight > flick.height
+        }
+        Flow {
+            id: away
+
+            x: root.side
+            y: parent.height - height - 20
+            width: parent.width - go.width - 2 * root.side - 24
+            spacing: 32
+
+            LinkButton {
+                objectName: "sheetBack"
+                visible: root.model.canGoBack
+                text: qsTr("Back")
+                onClicked: root.model.back()
+            }
+        }
+        PrimaryButton {
+            id: go
+
+            objectName: "primary"
+            x: parent.width - width - root.side
+            y: 20
+            big: true
+            text: root.model.goWords
+            reason: root.model.goReason
+            onActed: root.model.isLast ? root.model.lock() : root.model.next()
+        }
+    }
+}
