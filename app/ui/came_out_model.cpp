@@ -1,10 +1,12 @@
 #include "ui/came_out_model.h"
 
 #include "exchange/file_out.h"
+#include "figures/gaps.h"
 #include "figures/interval.h"
 #include "insight/findings.h"
 #include "report/html.h"
 #include "report/pictures.h"
+#include "report/sheet_pictures.h"
 #include "report/sheet_report.h"
 #include "session/ending.h"
 #include "session/look.h"
@@ -12,6 +14,10 @@
 #include "words/came_out.h"
 #include "words/maker.h"
 #include "words/record.h"
+#include "words/sheet_maker.h"
+#include "words/sheet_out.h"
+
+#include <algorithm>
 
 #include <filesystem>
 
@@ -53,11 +59,53 @@ QStringList evidenceOf(const words::CameOut& out) {
   return lines;
 }
 
+FigureSource pictureOf(const std::optional<figures::GapPicture>& picture) {
+  if (!picture) return {};
+  FigureSource source;
+  source.layOut = [picture = *picture](double width, const figures::Measure& measure) { return figures::gapFigure(picture, width, measure); };
+  return source;
+}
+
 struct Read {
   RevealedSession session;
-  insight::Findings findings;
+  words::CameOut out;
+  words::MakerPart maker;
+  std::vector<words::OutSection> makerSections;   ///< of a score sheet
+  std::optional<figures::GapPicture> gaps;        ///< of a score sheet
   std::filesystem::path folder;
 };
+
+// What came out, by the findings of the session's own method.
+Read readOut(RevealedSession session, std::filesystem::path folder) {
+  Read read;
+  read.folder = std::move(folder);
+  if (session.plan.sheet) {
+    const insight::SheetFindings findings = insight::sheetFindingsOf(session);
+    read.out = words::sheetOut(voice(), session, findings);
+    read.makerSections = words::sheetMakerSections(voice(), session, findings);
+    const auto own = std::ranges::find(session.plan.lots, LotRole::compared, &PlannedLot::role);
+    if (own != session.plan.lots.end()) read.gaps = report::gapPicture(voice(), session, findings, own->slot);
+  } else {
+    const insight::Findings findings = insight::findingsOf(session);
+    read.out = words::cameOut(voice(), session, findings);
+    read.maker = words::makerPart(voice(), session, findings);
+  }
+  read.session = std::move(session);
+  return read;
+}
+
+// A table under a heading, a row a line.
+QStringList linesOf(const words::OutSection& section) {
+  QStringList lines;
+  add(lines, section.lines);
+  for (const auto& row : section.rows) {
+    QStringList cells;
+    for (std::size_t i = 0; i < row.size(); ++i)
+      cells << (i == 0 || i >= section.headers.size() ? shown(row[i]) : CameOutModel::tr("%1: %2").arg(shown(section.headers[i]), shown(row[i])));
+    lines << cells.join(QStringLiteral(" · "));
+  }
+  return lines;
+}
 
 }  // namespace
 
@@ -71,11 +119,9 @@ void CameOutModel::load() {
   m_told.clear();
   emit changed();
   ask([id = m_stage.current.id()](Cellar& cellar) {
-    RevealedSession session = session::revealed(cellar.store(), id);
-    insight::Findings findings = insight::findingsOf(session);
-    return Read{std::move(session), std::move(findings), cellar.store().file().parent_path()};
+    return readOut(session::revealed(cellar.store(), id), cellar.store().file().parent_path());
   }, [this](const Read& read) {
-    const words::CameOut out = words::cameOut(voice(), read.session, read.findings);
+    const words::CameOut& out = read.out;
     QStringList alarm;
     add(alarm, out.first);
     m_alarm = alarm.join(QLatin1Char(' '));
@@ -86,9 +132,9 @@ void CameOutModel::load() {
     m_headline = shown(out.headline);
     m_second = shown(out.under);
     m_count = shown(out.count);
-    m_figure = pictureOf(out.interval);
+    m_figure = read.gaps ? pictureOf(read.gaps) : pictureOf(out.interval);
     m_evidence = evidenceOf(out);
-    showPairs(out.pairs);
+    showPairs(out);
     add(m_evidence, out.beside);
     add(m_evidence, out.cautions);
     showFacts(out);
@@ -97,7 +143,11 @@ void CameOutModel::load() {
     if (read.session.pourSheetOpenings <= 1) add(m_record, words::openingsLine(voice(), read.session.pourSheetOpenings));
     add(m_record, words::commitmentLine(voice(), read.session));
     add(m_record, out.method);
-    showMaker(words::makerPart(voice(), read.session, read.findings));
+    showMaker(read.maker);
+    for (const words::OutSection& section : read.makerSections) {
+      add(m_makerLines, section.heading);
+      m_makerLines << linesOf(section);
+    }
     m_promised = shown(out.promise);
     m_decision = shown(read.session.decision);
     m_decided = shown(out.decision);
@@ -107,9 +157,15 @@ void CameOutModel::load() {
   });
 }
 
-void CameOutModel::showPairs(const std::vector<words::CameOut>& pairs) {
+void CameOutModel::showPairs(const words::CameOut& out) {
   std::vector<PairRow> rows;
-  for (const words::CameOut& pair : pairs) {
+  for (const words::OutSection& section : out.sections) {
+    PairRow row;
+    row.headline = shown(section.heading);
+    row.evidence = linesOf(section).join(QLatin1Char('\n'));
+    rows.push_back(row);
+  }
+  for (const words::CameOut& pair : out.pairs) {
     QStringList lines = evidenceOf(pair);
     for (const std::string* each : {&pair.howKnew, &pair.sureness}) add(lines, *each);
     add(lines, pair.beside);

@@ -76,7 +76,7 @@ public:
   Q_INVOKABLE void toHistory() { go(Router::Page::History); }
 
 private:
-  void showPairs(const std::vector<words::CameOut>& pairs);
+  void showPairs(const words::CameOut& out);
   void showFacts(const words::CameOut& out);
   void showMaker(const words::MakerPart& part);
   bool m_broken = false, m_loaded = false, m_forMaker = false, m_deciding = false;

@@ -1,7 +1,7 @@
 import QtQuick
 import Oddglass.Ui
 
-// One of three pairs on What came out: its mark and verdict, then count, figure and evidence.
+// One part of What came out: of three pairs its mark and verdict, then count, figure and evidence; of a score sheet a heading and what stands under it.
 Column {
     id: root
 
@@ -22,6 +22,7 @@ Column {
         spacing: 16
 
         Item {
+            visible: root.shape !== ""
             width: 24
             height: said.font.pixelSize * 1.35
 
@@ -36,17 +37,19 @@ Column {
             id: said
 
             objectName: root.objectName + "Headline"
-            width: root.width - 40
+            width: root.shape === "" ? root.width : root.width - 40
             text: root.headline
             font.pixelSize: Theme.body * 1.25
         }
     }
     Small {
         width: root.width
+        visible: root.word !== ""
         text: qsTr("The verdict: %1.").arg(root.word)
     }
     Body {
         width: root.width
+        visible: text !== ""
         text: root.count
     }
     Figure {

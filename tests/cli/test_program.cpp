@@ -91,7 +91,7 @@ TEST_CASE("the program itself: exit status, one object, one line") {
   // From the build folder the demo is found without being told where it lies.
   Child demo({"--store", store, "--json", "demo"});
   CHECK(demo.end() == 0);
-  CHECK(nlohmann::json::parse(demo.out).at("sessions").size() == 10);
+  CHECK(nlohmann::json::parse(demo.out).at("sessions").size() == 14);
   Child list({"--store", store, "--json", "list"});
   CHECK(list.end() == 0);
   CHECK(nlohmann::json::parse(list.out).at("sessions").size() == 11);

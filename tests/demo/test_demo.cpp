@@ -1,7 +1,9 @@
 #include "cellar.h"
 #include "demo/demo_files.h"
 #include "insight/findings.h"
+#include "insight/sheet_findings.h"
 #include "words/came_out.h"
+#include "words/sheet_out.h"
 #include "exchange/demo.h"
 #include "exchange/take_in.h"
 #include "exchange/told.h"
@@ -43,7 +45,7 @@ TEST_CASE("Made anew, the demo has the same bytes") {
 }
 
 TEST_CASE("The demo verifies, in the program and by the script") {
-  for (int number = 1; number <= 10; ++number) {
+  for (int number = 1; number <= 14; ++number) {
     const std::string name = "evening_" + std::to_string(number) + ".json";
     INFO(name);
     const auto checked = exchange::verifyFile(folder / name);
@@ -62,7 +64,7 @@ TEST_CASE("One evening of the demo is enough to show a difference, the other is 
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == 10);
+  REQUIRE(demo.revealed.size() == 14);
   CHECK(counted(session::revealed(*store, demo.revealed[0])) == std::pair{8, 10});
   CHECK(counted(session::revealed(*store, demo.revealed[1])) == std::pair{3, 7});
   CHECK(session::revealed(*store, demo.revealed[1]).said.size() == 1);
@@ -75,7 +77,7 @@ TEST_CASE("Every evening of the demo says what its file says it shows") {
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == 10);
+  REQUIRE(demo.revealed.size() == 14);
   const words::Voice voice;
   struct Expected {
     Method method;
@@ -112,6 +114,45 @@ TEST_CASE("Every evening of the demo says what its file says it shows") {
   CHECK(findings(9).printed().trials == 7);
   CHECK(findings(10).printed().trials == 7);
   CHECK(findings(10).printed().right == 6);
+}
+
+TEST_CASE("Every evening with score sheets says what its file says it shows") {
+  testing::Cellar cellar;
+  const auto store = cellar.open();
+  const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
+  REQUIRE(demo.revealed.size() == 14);
+  const words::Voice voice;
+  const auto read = [&](std::size_t evening) {
+    const RevealedSession session = session::revealed(*store, demo.revealed[evening - 1]);
+    const auto findings = insight::sheetFindingsOf(session);
+    const auto out = words::sheetOut(voice, session, findings);
+    std::string all = out.headline;
+    for (const std::string& line : out.lines()) all += '\n' + line;
+    return std::pair(findings, all);
+  };
+  const auto gap = [](const insight::SheetFindings& findings, std::size_t question, int lot) {
+    return *std::ranges::find(findings.points.at(question).gaps, Slot{lot}, &insight::LotGap::lot);
+  };
+  // The script: the coded marked drink 0 or 1 away, the older vintage 2 or 3, the batch 5 to 7.
+  const auto [marked, markedWords] = read(11);
+  CHECK(marked.target == Slot{2});
+  CHECK(gap(marked, 0, 1).verdict == insight::GapVerdict::more);
+  CHECK(marked.points[0].rangeHigh.value() < 3.0);
+  CHECK(gap(marked, 0, 1).difference.value() > marked.points[0].rangeHigh.value());
+  const auto [kind, kindWords] = read(12);
+  CHECK(kind.doubled);
+  CHECK(kindWords.find("Friends are kind") != std::string::npos);
+  CHECK(kind.counts.said[0].words.size() == 2);
+  // The second cup of the doubled lot: 24 up at even places, 16 down at odd ones; eight people.
+  const auto [moved, movedWords] = read(13);
+  CHECK(moved.points[0].moved.value() == 20.0);
+  CHECK(movedWords.find("The same drink, poured twice, moved by") != std::string::npos);
+  CHECK(gap(moved, 0, 1).verdict == insight::GapVerdict::cannotTell);
+  const auto [two, twoWords] = read(14);
+  CHECK(gap(two, 0, 1).lacks);
+  CHECK(gap(two, 1, 1).lacks);
+  CHECK(gap(two, 2, 1).verdict == insight::GapVerdict::within);
+  CHECK(twoWords.find("in apple and body.") != std::string::npos);
 }
 
 TEST_CASE("The plan of the demo is sealed with the chance of whoever loads it, and waits") {
