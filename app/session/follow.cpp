@@ -13,6 +13,17 @@ Slot ownLot(const Draft& draft, const DraftFacts& facts) {
   return Slot{1};
 }
 
+// A score sheet has nothing of what compares cups.
+void fitSheet(Draft& draft) {
+  draft.attribute.clear();
+  draft.expected.reset();
+  draft.alsoPrefer = draft.mayHaveNone = false;
+  draft.stopping.reset();
+  draft.sought = Sought::difference;
+  draft.limitPm.reset();
+  if (draft.evenings > draft.rounds) draft.evenings = draft.rounds;
+}
+
 }  // namespace
 
 std::optional<planning::Recommendation> recommendationFor(const DraftFacts& facts) {
@@ -24,7 +35,7 @@ std::optional<planning::Recommendation> recommendationFor(const DraftFacts& fact
 }
 
 void fit(Draft& draft, const DraftFacts& facts) {
-  if (draft.method == Method::sheet) return;
+  if (draft.method == Method::sheet) return fitSheet(draft);
   if (draft.question != Question::differ && draft.lots.size() > 2) draft.lots.resize(2);
   const bool isThree = draft.lots.size() == 3;
   if (isThree && !comparesThree(draft.method)) {

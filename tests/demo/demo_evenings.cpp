@@ -7,7 +7,7 @@ using namespace oddglass;
 namespace {
 
 /// What one taster does that evening.
-struct Part {
+struct TasterPart {
   const char* name;
   ShownAs as;
   bool isRight;
@@ -36,10 +36,10 @@ struct Played {
   session::PourSheet sheet;
   Millis now;
 
-  Played(DemoShelf& shelf, Draft draft, const std::vector<Part>& parts, Millis begins) : demo(shelf), now(begins) {
+  Played(DemoShelf& shelf, Draft draft, const std::vector<TasterPart>& parts, Millis begins) : demo(shelf), now(begins) {
     demo.clock.set(now);
     session = draft.id = session::newDraft(*demo.store, demo.clock, demo.chance, draft.title);
-    for (const Part& part : parts) draft.tasters.push_back(demo.people.at(part.name));
+    for (const TasterPart& part : parts) draft.tasters.push_back(demo.people.at(part.name));
     draft.careSettled = true;
     session::saveDraft(*demo.store, demo.clock, draft);
     session::seal(*demo.store, demo.clock, demo.chance, session);
@@ -48,7 +48,7 @@ struct Played {
     later(15);
     session::sayPoured(*demo.store, demo.clock, session);
     int place = 0;
-    for (const Part& part : parts) {
+    for (const TasterPart& part : parts) {
       later(1);
       tasting::sit(*demo.store, demo.clock, session, {{++place}, demo.people.at(part.name), part.as, true, true, true, false});
     }
@@ -56,7 +56,7 @@ struct Played {
 
   void later(int minutes) { demo.clock.set(now += minutes * minute); }
 
-  void answer(int place, const Part& part) {
+  void answer(int place, const TasterPart& part) {
     later(2);
     const auto flight = tasting::nextFlight(*demo.store, session, {place}).value();
     tasting::begin(*demo.store, demo.clock, session, {place}, flight.round);
@@ -84,7 +84,7 @@ struct Played {
 // Eight of ten are right, one of them by the look of it.
 SessionId playPorterEvening(DemoShelf& demo) {
   using enum ShownAs;
-  const std::vector<Part> parts{
+  const std::vector<TasterPart> parts{
       {"Ilse", signedName, true, Sureness::sure, Clue::smell, "one of them smells of coffee"},
       {"Bram", nickname, true, Sureness::fairly, Clue::taste, ""},
       {"Tove", loose, true, Sureness::sure, Clue::taste, "drier at the end"},
@@ -117,7 +117,7 @@ SessionId playPorterEvening(DemoShelf& demo) {
 // Three of seven are right, one flight is set aside, and something was said.
 SessionId playCiderEvening(DemoShelf& demo) {
   using enum ShownAs;
-  const std::vector<Part> parts{
+  const std::vector<TasterPart> parts{
       {"Ilse", signedName, false, Sureness::guess, Clue::guess, ""},
       {"Bram", nickname, true, Sureness::fairly, Clue::taste, "a little vanilla"},
       {"Tove", signedName, false, Sureness::fairly, Clue::taste, ""},
