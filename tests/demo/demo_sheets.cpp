@@ -146,6 +146,7 @@ PlayedEvening playTwoWords(DemoShelf& demo) {
   Draft draft = draftOf(demo, "What does the windfall cider lack?", "Cider in the garden", {demo.ciderMarch, demo.ciderOak}, Question::lacks,
                         {ask(ItemKind::line, "apple", 10, true), ask(ItemKind::line, "body", 10, true), ask(ItemKind::line, "sour", 10, true), ask(ItemKind::justRight, "apple"),
                          ask(ItemKind::justRight, "body"), ask(ItemKind::check, "vinegar"), ask(ItemKind::check, "honey"), ask(ItemKind::worst), ask(ItemKind::liking)});
+  draft.pourer = demo.people.at("Maud");
   draft.sheet.roles = {LotRole::compared, LotRole::reference};
   const auto script = [](int place, const SheetItem& item, Slot lot, int) -> Said {
     const bool isPlain = lot == Slot{1};
