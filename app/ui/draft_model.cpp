@@ -54,7 +54,9 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
       m_methods(MethodRow::staticMetaObject, this),
       m_threeWays(CompareRow::staticMetaObject, this) {
   nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "evenings", "wave"});
-  for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
+  // Score sheets are planned from a file; the pages do not ask their questions.
+  for (const Question question : allOf<Question>())
+    if (!answers(Method::sheet, question)) m_questions << shown(words::questionLine(voice(), question, {}));
   for (const int limit : limitsPm) m_limits << shown(words::shareLimit(voice(), limit));
   for (const int alpha : alphasPm) m_alphas << shown(words::timesIn(voice(), alpha / 1000.0));
   m_sealLimits = shown(words::sealLimits(voice()));

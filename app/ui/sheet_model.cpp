@@ -12,6 +12,7 @@ namespace oddglass::ui {
 using tasting::SheetStepKind;
 
 SheetModel::SheetModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_questions(QuestionRow::staticMetaObject, this) {
+  m_goWords = tr("Go on");
   m_wait.setInterval(1000);
   connect(&m_wait, &QTimer::timeout, this, &SheetModel::tick);
   m_keep.setSingleShot(true);

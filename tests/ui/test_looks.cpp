@@ -94,7 +94,7 @@ TEST_CASE("what came out fits in every look") {
       CHECK(cutOff(at) == "");
       CHECK_FALSE(at.text("headline").empty());
       // Three comparisons: each pair has its mark, its verdict and its figure.
-      if (at.item("pair0")) {
+      if (at.item("pair0Interval")) {
         ++threes;
         for (const std::string pair : {"pair0", "pair1", "pair2"}) {
           CHECK_FALSE(at.text(pair + "Headline").empty());
