@@ -152,7 +152,7 @@ TEST_CASE("rows and columns without counts are left out; a table without a map s
   CHECK(flat.rows[0].value()[1] == 0.0);
 }
 
-TEST_CASE("impossible counts are refused by name") {
+TEST_CASE("impossible tables of counts are refused by name") {
   CHECK_THROWS_AS(correspondence({{1, 2}, {1}}), BadInput);
   CHECK_THROWS_AS(correspondence({{1, -2}, {1, 3}}), BadInput);
   CHECK_THROWS_AS(correspondence({{1, std::numeric_limits<double>::quiet_NaN()}, {1, 3}}), BadInput);
