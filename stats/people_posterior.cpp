@@ -36,7 +36,7 @@ std::vector<Node> nodes(const Range& range) {
   return list;
 }
 
-double logOf(const People& groups, double mu, double gamma) {
+double logPosteriorOf(const People& groups, double mu, double gamma) {
   double sum = 0.0;
   for (const auto& group : groups) sum += group.heads * std::log(group.mixture.probability(mu, gamma));
   return sum;
@@ -56,7 +56,7 @@ Ranges rangesOf(const People& groups) {
     double top = -1e308;
     for (int m = 0; m < cells; ++m)
       for (int g = 0; g < cells; ++g) {
-        const double here = logOf(groups, ranges.mu.at((m + 0.5) / cells), ranges.gamma.at((g + 0.5) / cells));
+        const double here = logPosteriorOf(groups, ranges.mu.at((m + 0.5) / cells), ranges.gamma.at((g + 0.5) / cells));
         ofMu[static_cast<std::size_t>(m)] = std::max(ofMu[static_cast<std::size_t>(m)], here);
         ofGamma[static_cast<std::size_t>(g)] = std::max(ofGamma[static_cast<std::size_t>(g)], here);
         top = std::max(top, here);
@@ -98,7 +98,7 @@ std::vector<GridPoint> gridOf(const People& groups, const std::vector<Node>& mus
   double largest = -1e308;
   for (const auto& mu : mus)
     for (const auto& gamma : gammas) {
-      grid.push_back({mu.at, gamma.at, logOf(groups, mu.at, gamma.at)});
+      grid.push_back({mu.at, gamma.at, logPosteriorOf(groups, mu.at, gamma.at)});
       largest = std::max(largest, grid.back().weight);
     }
   std::size_t k = 0;

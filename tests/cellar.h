@@ -1,5 +1,7 @@
 #pragma once
 
+#include "trouble.h"
+
 #include "domain/problem.h"
 #include "fixed.h"
 #include "store/store.h"
@@ -27,11 +29,6 @@ Problem problemOf(F&& f) {
   }
   FAIL("nothing was refused");
   return {Trouble::storeFailed, ""};
-}
-
-template <class F>
-Trouble troubleOf(F&& f) {
-  return problemOf(std::forward<F>(f)).trouble();
 }
 
 }  // namespace oddglass::testing

@@ -13,7 +13,7 @@
 namespace oddglass::cli {
 namespace {
 
-constexpr int mostSamples = 50, mostDescriptors = 200;
+constexpr int mostChecked = 50, mostDescriptors = 200;
 
 struct CheckOptions {
   std::shared_ptr<Given> file, sample, taster, descriptor, checked;
@@ -37,7 +37,7 @@ NamedChecks readChecks(const CheckOptions& options) {
   named.leftOut -= table.rows();
   named.rows.checked = table.wholes(*options.checked, 0, 1);
   Labels samples = table.labels(*options.sample, 2), descriptors = table.labels(*options.descriptor), tasters = table.labels(*options.taster);
-  requireFew(samples, *options.sample, 2, mostSamples);
+  requireFew(samples, *options.sample, 2, mostChecked);
   requireFew(descriptors, *options.descriptor, 1, mostDescriptors);
   table.requireOnce({&tasters, &samples, &descriptors}, *options.checked, "answered for");
   named.rows.sample = std::move(samples.factor);
@@ -108,7 +108,7 @@ Json mapJson(const std::vector<stats::CheckedDescriptor>& found, const NamedChec
 }
 
 /// The same for people: descriptors with their shares side by side, and the pairs in a table of their own.
-std::string asTables(const Json& json) {
+std::string checksAsTables(const Json& json) {
   Json descriptors = Json::array(), pairs = Json::array();
   for (const Json& each : json.at("descriptors")) {
     Json row{{"descriptor", each.at("descriptor")}};
@@ -142,7 +142,7 @@ void describeChecks(CLI::App& app, Command::Work& chosen) {
     Json descriptors = Json::array();
     for (const auto& each : found) descriptors.push_back(descriptorJson(each, named));
     const Json json{{"descriptors", std::move(descriptors)}, {"map", mapJson(found, named)}, {"left_out", named.leftOut}};
-    return {json, {asTables(json)}};
+    return {json, {checksAsTables(json)}};
   });
 }
 

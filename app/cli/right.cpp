@@ -40,7 +40,7 @@ NamedRight readRight(const RightOptions& options) {
   return named;
 }
 
-std::string whyOf(stats::Reason reason, int onThisSide) {
+std::string whyNoDrop(stats::Reason reason, int onThisSide) {
   if (reason != stats::Reason::emptyCell) return why(reason);
   return onThisSide == 0 ? "nobody is on this side" : "nobody said just about right";
 }
@@ -50,7 +50,7 @@ Json dropJson(const stats::LikingDrop& found) {
   Json json{{"mean", numberOrNull(found.drop.estimate)}, {"low", numberOrNull(found.drop.low)}, {"high", numberOrNull(found.drop.high)}, {"p_value", p ? numberOrNull(p->pValue) : Json()},
             {"penalty", numberOrNull(found.penalty)}, {"answers", found.answers}, {"se", numberOrNull(found.drop.se)}, {"df", numberOrNull(found.drop.df)}, {"p_t", numberOrNull(found.drop.pValue)},
             {"by", p ? Json(p->isExact ? "exact" : "100,000 draws") : Json()}, {"permutation_error", p ? numberOrNull(p->error) : Json()}};
-  if (const auto reason = found.drop.why ? found.drop.why : found.whyNoSplit) json["why"] = whyOf(*reason, found.answers);
+  if (const auto reason = found.drop.why ? found.drop.why : found.whyNoSplit) json["why"] = whyNoDrop(*reason, found.answers);
   return json;
 }
 
@@ -64,7 +64,7 @@ Json sampleJson(const stats::RightSample& found, const std::string& name) {
 }
 
 /// The same for people: one table of samples, one of drops.
-std::string asTables(const Json& json) {
+std::string sidesAsTables(const Json& json) {
   Json samples = Json::array(), drops = Json::array();
   for (Json each : json.at("samples")) {
     for (const char* side : {"low", "high"}) {
@@ -99,7 +99,7 @@ void describeRight(CLI::App& app, Command::Work& chosen) {
     Json samples = Json::array();
     for (const stats::RightSample& each : stats::justRight(named.rows, level)) samples.push_back(sampleJson(each, named.samples[static_cast<std::size_t>(each.sample)]));
     const Json json{{"samples", std::move(samples)}, {"left_out", named.leftOut}};
-    return {json, {asTables(json)}};
+    return {json, {sidesAsTables(json)}};
   });
 }
 

@@ -8,7 +8,7 @@
 namespace oddglass::figures {
 namespace {
 
-constexpr double inset = 8, height = 20;
+constexpr double meanInset = 8, rowHeight = 20;
 
 void check(const MeanPicture& picture) {
   requireScale(picture.scale);
@@ -44,11 +44,11 @@ Figure meanFigure(const MeanPicture& picture, double width, const Measure& measu
     if (row.twice) words.push_back({row.twice->label, row.twice->word, row.twice->count, row.twice->readOut});
   }
   Figure figure{width, 0, picture.title, picture.sentence, {}, picture.table};
-  const RowPlan plan = planRows(words, width, inset, measure);
+  const RowPlan plan = planRows(words, width, meanInset, measure);
   const Axis axis{picture.scale.low, picture.scale.high, plan.left, plan.right};
   double y = addLines(figure, picture.title, smallType, width, Role::muted, measure) + lineHeight + 6;
   y = addScaleNames(figure, picture.scale, axis, y, width, measure) + 8;
-  const Rows placed = addRows(figure, plan, words, std::vector<double>(words.size(), height), y, measure);
+  const Rows placed = addRows(figure, plan, words, std::vector<double>(words.size(), rowHeight), y, measure);
 
   addGuides(figure, placed, plan);
   for (const double end : {picture.scale.low, picture.scale.high}) addUpright(figure, placed, axis.x(end), 1, Role::hair);

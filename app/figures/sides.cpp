@@ -10,7 +10,7 @@
 namespace oddglass::figures {
 namespace {
 
-constexpr double bar = 14, gap = 6;
+constexpr double bar = 14, barGap = 6;
 
 void check(const SidesPicture& picture) {
   requireWords("little", picture.little);
@@ -35,14 +35,14 @@ Middle middleOf(const SidesPicture& picture, const RowPlan& plan, const Measure&
     right = std::max(right, measure(std::to_string(row.right.times), smallType));
     for (const int times : {row.little.times, row.much.times}) side = std::max(side, measure(std::to_string(times), smallType));
   }
-  const double half = right / 2 + 2 * gap;
-  return {(plan.left + plan.right) / 2, half, (plan.right - plan.left) / 2 - half - side - gap, side};
+  const double half = right / 2 + 2 * barGap;
+  return {(plan.left + plan.right) / 2, half, (plan.right - plan.left) / 2 - half - side - barGap, side};
 }
 
 void addSide(Figure& figure, const Side& side, double from, double length, double direction, const Strip& strip) {
   const double to = from + direction * length;
   figure.marks.push_back({Rect{std::min(from, to), strip.axis - bar / 2, length, bar}, Role::accent, side.readOut});
-  figure.marks.push_back({Text{to + direction * gap, strip.axis + middleToBaseline, smallType, direction < 0 ? Anchor::end : Anchor::start, std::to_string(side.times)}, Role::ink, side.readOut});
+  figure.marks.push_back({Text{to + direction * barGap, strip.axis + middleToBaseline, smallType, direction < 0 ? Anchor::end : Anchor::start, std::to_string(side.times)}, Role::ink, side.readOut});
 }
 
 }  // namespace

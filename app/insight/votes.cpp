@@ -29,7 +29,7 @@ SplitVotes splitOf(const Votes& votes, double alpha) {
 
 bool holdsAPreference(const Trial& trial) { return trial.preferred || trial.preferredNone; }
 
-constexpr int missedPm[] = {800, 900};
+constexpr int missedSharesPm[] = {800, 900};
 
 }  // namespace
 
@@ -100,7 +100,7 @@ Reading readVotes(const std::vector<Trial>& trials, const Plan& plan) {
     reading.range = Range{share.low, votes.first / static_cast<double>(reading.trials), share.high, level, plan.claim == Claim::me ? RangeBy::self : RangeBy::exact};
   }
   if (reading.needed)
-    for (const int sharePm : missedPm)
+    for (const int sharePm : missedSharesPm)
       reading.missed.push_back({sharePm, std::min(1.0, stats::upperTail(*reading.needed, reading.trials, sharePm / 1000.0) +
                                                            stats::lowerTail(reading.trials - *reading.needed, reading.trials, sharePm / 1000.0))});
   if (trials.empty())

@@ -11,8 +11,6 @@ namespace {
 using store::bound;
 using store::Log;
 
-std::string text(int value) { return std::to_string(value); }
-
 std::string wordsAllowed(const std::string& words) {
   const std::string clean = cleaned(words);
   if (lettersIn(clean) > 4000) throw Problem(Trouble::tooLong, "words", {{"limit", "4000"}});
@@ -44,21 +42,21 @@ Code spilled(store::Store& store, Clock& clock, const SessionId& session, Code c
     const auto id = store::sessionRow(db, session);
     requireOpenTable(db, id);
     auto cup = bound(db, "SELECT place, round, position, spare FROM cup WHERE session_id = ? AND code = ?", id, code.value);
-    if (!cup.executeStep()) throw Problem(Trouble::codeNotHere, "code", {{"code", text(code.value)}});
+    if (!cup.executeStep()) throw Problem(Trouble::codeNotHere, "code", {{"code", std::to_string(code.value)}});
     const int place = cup.getColumn(0).getInt(), round = cup.getColumn(1).getInt(), position = cup.getColumn(2).getInt(), spare = cup.getColumn(3).getInt();
     auto locked = bound(db, "SELECT at FROM hand_in WHERE session_id = ? AND place = ? AND round = ?", id, place, round);
     if (locked.executeStep())
-      throw Problem(Trouble::flightLocked, "code", {{"at", std::to_string(locked.getColumn(0).getInt64())}, {"place", text(place)}, {"round", text(round)}});
+      throw Problem(Trouble::flightLocked, "code", {{"at", std::to_string(locked.getColumn(0).getInt64())}, {"place", std::to_string(place)}, {"round", std::to_string(round)}});
     auto gone = bound(db, "SELECT 1 FROM spilled WHERE session_id = ? AND code = ?", id, code.value);
-    if (gone.executeStep()) throw Problem(Trouble::alreadySpilled, "code", {{"code", text(code.value)}});
+    if (gone.executeStep()) throw Problem(Trouble::alreadySpilled, "code", {{"code", std::to_string(code.value)}});
     // A spare code that is not in use yet is no cup on the table.
     if (spare > 0) {
       auto inUse = bound(db, "SELECT 1 FROM spilled WHERE session_id = ? AND by_code = ?", id, code.value);
-      if (!inUse.executeStep()) throw Problem(Trouble::codeNotHere, "code", {{"code", text(code.value)}});
+      if (!inUse.executeStep()) throw Problem(Trouble::codeNotHere, "code", {{"code", std::to_string(code.value)}});
     }
     auto next = bound(db, "SELECT code FROM cup WHERE session_id = ? AND place = ? AND round = ? AND position = ? AND spare = ?", id, place, round,
                       position, spare + 1);
-    if (!next.executeStep()) throw Problem(Trouble::noSpareLeft, "code", {{"code", text(code.value)}});
+    if (!next.executeStep()) throw Problem(Trouble::noSpareLeft, "code", {{"code", std::to_string(code.value)}});
     const Code by{next.getColumn(0).getInt()};
     const Logged entry = Log::append(db, id, clock.now(), Event::spilled, {{"by", by.value}, {"code", code.value}});
     store::run(db, "INSERT INTO spilled VALUES (?, ?, ?, ?)", id, code.value, by.value, entry.seq().value);

@@ -14,13 +14,13 @@ using Cells = std::vector<std::string>;
 std::string dash() { return "–"; }
 
 /// Which columns a reading has.
-enum class Kind { choices, pairs, votes, signal, lines };
+enum class RowKind { choices, pairs, votes, signal, lines };
 
-Kind kindOf(const Plan& plan) {
-  if (plan.method == Method::preference) return Kind::votes;
-  if (formOf(plan.method).saysSame) return Kind::signal;
-  if (plan.stopping) return Kind::lines;
-  return plan.comparisons() == 3 ? Kind::pairs : Kind::choices;
+RowKind kindOf(const Plan& plan) {
+  if (plan.method == Method::preference) return RowKind::votes;
+  if (formOf(plan.method).saysSame) return RowKind::signal;
+  if (plan.stopping) return RowKind::lines;
+  return plan.comparisons() == 3 ? RowKind::pairs : RowKind::choices;
 }
 
 /// The cells of a reading, or their heads where there is none.
@@ -30,11 +30,11 @@ class Columns {
 
   Cells cells() {
     switch (kindOf(plan_)) {
-      case Kind::choices:
-      case Kind::pairs: choices(); break;
-      case Kind::votes: votes(); break;
-      case Kind::signal: signal(); break;
-      case Kind::lines: lines(); break;
+      case RowKind::choices:
+      case RowKind::pairs: choices(); break;
+      case RowKind::votes: votes(); break;
+      case RowKind::signal: signal(); break;
+      case RowKind::lines: lines(); break;
     }
     return cells_;
   }

@@ -19,7 +19,7 @@ struct Search {
   Eigen::VectorXd ratios(const Eigen::VectorXd& s) const { return ((s.array().exp() - 1.0).max(0.0) + floor) / perLevel.array(); }
 };
 
-double objective(const std::vector<double>& s, std::vector<double>& gradient, void* data) {
+double criterionAt(const std::vector<double>& s, std::vector<double>& gradient, void* data) {
   const Search& search = *static_cast<Search*>(data);
   const Eigen::Map<const Eigen::VectorXd> where(s.data(), static_cast<Eigen::Index>(s.size()));
   const MixedPoint point = search.model.at(search.ratios(where), !gradient.empty());
@@ -38,7 +38,7 @@ std::optional<Eigen::VectorXd> searched(Search& search) {
   for (double start : {1.0, 0.1}) {
     if (best && search.model.levels() > 2000) break;
     nlopt::opt optimiser(nlopt::LD_SLSQP, terms);
-    optimiser.set_min_objective(objective, &search);
+    optimiser.set_min_objective(criterionAt, &search);
     optimiser.set_lower_bounds(0.0);
     optimiser.set_upper_bounds(most);
     optimiser.set_xtol_abs(1e-7);
@@ -51,7 +51,7 @@ std::optional<Eigen::VectorXd> searched(Search& search) {
     } catch (const std::exception&) {
       // Stopped by rounding: where it stands is still a candidate.
       std::vector<double> none;
-      value = objective(s, none, &search);
+      value = criterionAt(s, none, &search);
     }
     if (!std::isfinite(value) || (best && value >= least)) continue;
     least = value;

@@ -10,7 +10,7 @@ namespace oddglass::stats {
 namespace {
 
 /// Thresholds as the first and the logs of the gaps, so that every vector is possible.
-struct Search {
+struct AlongThresholds {
   const OrdinalLikelihood& likelihood;
   double heldSd;
   bool withSd;
@@ -29,8 +29,8 @@ struct Search {
   }
 };
 
-double objective(const std::vector<double>& free, std::vector<double>& gradient, void* data) {
-  const Search& search = *static_cast<Search*>(data);
+double likelihoodAt(const std::vector<double>& free, std::vector<double>& gradient, void* data) {
+  const AlongThresholds& search = *static_cast<AlongThresholds*>(data);
   const Eigen::VectorXd all = search.parameters(free);
   Eigen::VectorXd slope;
   const double value = search.likelihood.at(all, slope);
@@ -76,10 +76,10 @@ Eigen::MatrixXd hessianAt(const OrdinalLikelihood& likelihood, const Eigen::Vect
 
 Climb climb(const OrdinalLikelihood& likelihood, const Eigen::VectorXd& start, bool withSd) {
   const Eigen::Index free = start.size() - (withSd ? 0 : 1);
-  Search search{likelihood, start[start.size() - 1], withSd};
+  AlongThresholds search{likelihood, start[start.size() - 1], withSd};
   std::vector<double> where = search.freed(start);
   nlopt::opt optimiser(nlopt::LD_SLSQP, static_cast<unsigned>(free));
-  optimiser.set_max_objective(objective, &search);
+  optimiser.set_max_objective(likelihoodAt, &search);
   std::vector<double> lower(static_cast<std::size_t>(free), -40.0), upper(static_cast<std::size_t>(free), 40.0);
   if (withSd) lower.back() = 1e-6;
   optimiser.set_lower_bounds(lower);

@@ -12,9 +12,9 @@
 namespace oddglass::stats {
 namespace {
 
-Ordinal none(Reason why, std::string about = {}) { return {std::nullopt, why, std::move(about)}; }
+Ordinal unfitted(Reason why, std::string about = {}) { return {std::nullopt, why, std::move(about)}; }
 
-/// The first column that depends on the constant and those before it; the number of columns when none does.
+/// The first column that depends on the constant and those before it; the number of columns when unfitted does.
 Eigen::Index firstDependent(const Eigen::MatrixXd& x) {
   Eigen::MatrixXd all(x.rows(), x.cols() + 1);
   all << Eigen::VectorXd::Ones(x.rows()), x;
@@ -53,9 +53,9 @@ Ordinal fitOrdinal(const FixedEffects& fixed, const std::optional<Factor>& group
   OrdinalFit fit;
   const std::set<int> used(category.begin(), category.end());
   fit.categories.assign(used.begin(), used.end());
-  if (fit.categories.size() < 2) return none(Reason::noSpread);
-  if (group && std::set<int>(group->of.begin(), group->of.end()).size() < 2) return none(Reason::oneTaster);
-  if (const Eigen::Index at = firstDependent(fixed.matrix()); at < fixed.columns()) return none(Reason::confounded, fixed.names()[static_cast<std::size_t>(at)]);
+  if (fit.categories.size() < 2) return unfitted(Reason::noSpread);
+  if (group && std::set<int>(group->of.begin(), group->of.end()).size() < 2) return unfitted(Reason::oneTaster);
+  if (const Eigen::Index at = firstDependent(fixed.matrix()); at < fixed.columns()) return unfitted(Reason::confounded, fixed.names()[static_cast<std::size_t>(at)]);
   std::vector<int> numbered;
   for (int each : category) numbered.push_back(static_cast<int>(std::ranges::lower_bound(fit.categories, each) - fit.categories.begin()));
   const int categories = static_cast<int>(fit.categories.size()), thresholds = categories - 1;
@@ -64,7 +64,7 @@ Ordinal fitOrdinal(const FixedEffects& fixed, const std::optional<Factor>& group
   const OrdinalLikelihood likelihood(fixed.matrix(), group ? *group : all, numbered, categories, link, points);
   const Eigen::VectorXd start = startOf(numbered, categories, likelihood.parameters(), link);
   Climb top = climb(likelihood, start, false);
-  if (!top.isSettled) return none(top.isEndless ? Reason::separated : Reason::noConvergence);
+  if (!top.isSettled) return unfitted(top.isEndless ? Reason::separated : Reason::noConvergence);
   if (group) {
     Eigen::VectorXd spread = top.at;
     spread[spread.size() - 1] = 1.0;
@@ -72,7 +72,7 @@ Ordinal fitOrdinal(const FixedEffects& fixed, const std::optional<Factor>& group
     const double sd = random.at[spread.size() - 1];
     // No variance at all is the better account, or as good a one: the search has come down to it.
     fit.singular = random.value <= top.value + 1e-9 || sd < 1e-4;
-    if (!fit.singular && !random.isSettled) return none(random.isEndless ? Reason::separated : Reason::noConvergence);
+    if (!fit.singular && !random.isSettled) return unfitted(random.isEndless ? Reason::separated : Reason::noConvergence);
     if (!fit.singular) top = random, fit.groupSd = sd;
   }
   fit.thresholds = top.at.head(thresholds);

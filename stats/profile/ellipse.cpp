@@ -11,7 +11,7 @@
 namespace oddglass::stats {
 namespace {
 
-constexpr std::size_t fewestTasters = 5;
+constexpr std::size_t fewestForAnEllipse = 5;
 
 }  // namespace
 
@@ -27,7 +27,7 @@ SampleEllipse ellipseOf(int sample, std::vector<Eigen::Vector2d> points, double 
   Eigen::Vector2d center = Eigen::Vector2d::Zero();
   for (const Eigen::Vector2d& point : found.points) center += point / n;
   found.center = center;
-  if (found.points.size() < fewestTasters) {
+  if (found.points.size() < fewestForAnEllipse) {
     found.why = Reason::fewTasters;
     return found;
   }

@@ -9,7 +9,7 @@
 namespace oddglass::stats {
 namespace {
 
-constexpr int fewestTasters = 20, mostDraws = 1'000'000;
+constexpr int fewestToResample = 20, mostDraws = 1'000'000;
 constexpr double mostNumbers = 2e8;
 
 /// The value below which this share of the sorted draws lies, between neighbours by a straight line.
@@ -43,7 +43,7 @@ ResampledMeans resampledMeans(const ProfileCells& cells, int draws) {
 
 ResampledProfile resampledProfile(const ProfileCells& cells, int draws, double level) {
   requireOpenShare("level", level);
-  if (cells.tasters < fewestTasters) return {{}, Reason::fewTasters};
+  if (cells.tasters < fewestToResample) return {{}, Reason::fewTasters};
   const ResampledMeans drawn = resampledMeans(cells, draws);
   ResampledProfile found{{}, drawn.why};
   if (!drawn.means) return found;

@@ -8,7 +8,7 @@
 namespace oddglass::stats {
 namespace {
 
-constexpr double mostSteps = mostArrangements;
+constexpr double mostSumSteps = mostArrangements;
 constexpr std::size_t mostRanks = 5'000;
 
 /// Up to 16 sums in two words, side by side.
@@ -181,7 +181,7 @@ std::optional<DrawnP> drawnRankP(const RankBlocks& ranks, const std::function<do
 ArrangedP arrangedP(const RankBlocks& ranks, const std::function<double(const std::vector<int>&)>& statistic) {
   const double seen = statistic(doubledRankSums(ranks)), least = seen - 1e-9 * std::abs(seen);
   double p = 0.0;
-  if (eachRankSums(ranks, mostSteps, [&](const std::vector<int>& sums, double chance) { p += statistic(sums) >= least ? chance : 0.0; })) return {std::min(p, 1.0), std::nullopt};
+  if (eachRankSums(ranks, mostSumSteps, [&](const std::vector<int>& sums, double chance) { p += statistic(sums) >= least ? chance : 0.0; })) return {std::min(p, 1.0), std::nullopt};
   return {std::nullopt, drawnRankP(ranks, statistic)};
 }
 

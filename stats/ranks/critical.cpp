@@ -16,7 +16,7 @@
 namespace oddglass::stats {
 namespace {
 
-constexpr double mostSteps = 3e7;
+constexpr double mostTableSteps = 3e7;
 
 void requireSizes(int samples, int tasters, double alpha) {
   if (samples < 2 || samples > 1000) throw BadInput("samples", "must be from 2 to 1000");
@@ -42,7 +42,7 @@ RankCritical friedmanCritical(int samples, int tasters, double alpha) {
     }
     chances[spread] += chance;
   };
-  if (!isSmall(samples, tasters) || !eachRankSums(untiedBlocks(samples, tasters), mostSteps, add))
+  if (!isSmall(samples, tasters) || !eachRankSums(untiedBlocks(samples, tasters), mostTableSteps, add))
     return {boost::math::quantile(boost::math::complement(boost::math::chi_squared(k - 1), alpha)), alpha, false};
   RankCritical found{std::nullopt, chances.rbegin()->second, true};
   double tail = 0.0;

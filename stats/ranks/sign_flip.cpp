@@ -10,18 +10,18 @@
 namespace oddglass::stats {
 namespace {
 
-struct Counted {
+struct FlipCount {
   std::uint64_t asFar = 0, asLarge = 0;
 };
 
-void count(double sum, double seen, double allowance, Counted& so) {
+void count(double sum, double seen, double allowance, FlipCount& so) {
   so.asFar += std::abs(sum) >= std::abs(seen) - allowance;
   so.asLarge += sum >= seen - allowance;
 }
 
 /// Gray code: from one pattern to the next a single sign flips.
-Counted countAll(std::vector<double> values, double seen, double allowance) {
-  Counted so;
+FlipCount countAll(std::vector<double> values, double seen, double allowance) {
+  FlipCount so;
   double sum = 0.0;
   for (double value : values) sum += value;
   count(sum, seen, allowance, so);
@@ -34,8 +34,8 @@ Counted countAll(std::vector<double> values, double seen, double allowance) {
   return so;
 }
 
-Counted countDrawn(const std::vector<double>& values, double seen, double allowance) {
-  Counted so;
+FlipCount countDrawn(const std::vector<double>& values, double seen, double allowance) {
+  FlipCount so;
   DrawnStream stream;
   for (int draw = 0; draw < drawnArrangements; ++draw) {
     double sum = 0.0;
@@ -73,13 +73,13 @@ SignFlip signFlip(const std::vector<double>& differences) {
   result.smallestTwoSided = std::exp2(1.0 - static_cast<double>(values.size()));
   result.isExact = std::exp2(static_cast<double>(values.size())) <= mostArrangements;
   if (result.isExact) {
-    const Counted so = countAll(values, seen, 1e-9 * size);
+    const FlipCount so = countAll(values, seen, 1e-9 * size);
     const double all = std::exp2(static_cast<double>(values.size()));
     result.pTwoSided = static_cast<double>(so.asFar) / all;
     result.pGreater = static_cast<double>(so.asLarge) / all;
     return result;
   }
-  const Counted so = countDrawn(values, seen, 1e-9 * size);
+  const FlipCount so = countDrawn(values, seen, 1e-9 * size);
   const DrawnP p = drawnP(static_cast<int>(so.asFar), drawnArrangements);
   result.pTwoSided = p.pValue;
   result.pGreater = drawnP(static_cast<int>(so.asLarge), drawnArrangements).pValue;

@@ -9,7 +9,7 @@
 namespace oddglass::stats {
 namespace {
 
-constexpr double mostSteps = 5e8;
+constexpr double mostDealSteps = 5e8;
 
 /// One taster: ways[subset][value] while the samples are filled one after the other from the ranks that are left.
 WeightedSums ofOneTaster(const std::vector<int>& ranks, const std::vector<int>& weights) {
@@ -74,12 +74,12 @@ std::optional<WeightedSums> weightedSums(const RankBlocks& ranks, const std::vec
     std::ranges::sort(pattern);
     if (!known.contains(pattern)) {
       steps += subsets;
-      if (steps > mostSteps) return std::nullopt;
+      if (steps > mostDealSteps) return std::nullopt;
       known[pattern] = ofOneTaster(pattern, weights);
     }
     const WeightedSums& one = known[pattern];
     steps += static_cast<double>(one.chance.size()) * static_cast<double>(sums.chance.size());
-    if (steps > mostSteps) return std::nullopt;
+    if (steps > mostDealSteps) return std::nullopt;
     sums = both(one, sums);
   }
   return sums;

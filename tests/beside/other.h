@@ -22,6 +22,12 @@ bool hasPython();
 Json inR(const std::string& script);
 Json inPython(const std::string& script);
 
+/// A number that R may have given as a list of one.
+inline double numberIn(const Json& value) { return (value.is_array() ? value.at(0) : value).get<double>(); }
+
+/// Levels of a factor as numbers.
+inline std::vector<double> doubles(const std::vector<int>& values) { return {values.begin(), values.end()}; }
+
 /// Numbers as R and Python read them: c(1, 2), [1, 2], with 17 digits.
 std::string forR(const std::vector<double>& values);
 std::string forPython(const std::vector<double>& values);

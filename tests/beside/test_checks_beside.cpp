@@ -29,8 +29,6 @@ std::string matrixForR(const Rows& rows) {
   return "matrix(" + beside::forR(all) + ", nrow = " + std::to_string(rows.size()) + ", byrow = TRUE)";
 }
 
-double first(const Json& value) { return value.at(0).get<double>(); }
-
 }  // namespace
 
 TEST_CASE("Cochran's Q beside R: by its formula, by friedman.test, and every way to deal the checks") {
@@ -51,11 +49,11 @@ if (prod(choose(k, rowSums(m))) <= 3e5) {
 }
 out(list(q = q, f = unname(f$statistic), p = pchisq(q, k - 1, lower.tail = FALSE), exact = exact)))");
     INFO(tasters << " tasters, " << samples << " samples");
-    CHECK_THAT(*ours.statistic, WithinRel(first(theirs.at("q")), 1e-10));
-    CHECK_THAT(*ours.statistic, WithinRel(first(theirs.at("f")), 1e-10));
-    CHECK_THAT(ours.pValue.value(), WithinRel(first(theirs.at("p")), 1e-9));
+    CHECK_THAT(*ours.statistic, WithinRel(beside::numberIn(theirs.at("q")), 1e-10));
+    CHECK_THAT(*ours.statistic, WithinRel(beside::numberIn(theirs.at("f")), 1e-10));
+    CHECK_THAT(ours.pValue.value(), WithinRel(beside::numberIn(theirs.at("p")), 1e-9));
     if (tasters < 8) REQUIRE_FALSE(theirs.at("exact").at(0).is_null());
-    if (!theirs.at("exact").at(0).is_null()) CHECK_THAT(ours.arranged.exact.value(), WithinRel(first(theirs.at("exact")), 1e-9));
+    if (!theirs.at("exact").at(0).is_null()) CHECK_THAT(ours.arranged.exact.value(), WithinRel(beside::numberIn(theirs.at("exact")), 1e-9));
   }
 }
 
@@ -84,8 +82,8 @@ out(list(p = p, holm = p.adjust(p, "holm"), q = unname(m$statistic), mp = m$p.va
   }
   CheckTable two;
   for (const auto& row : table) two.push_back({row[0], row[3]});
-  CHECK_THAT(cochranQ(two).statistic.value(), WithinRel(first(theirs.at("q")), 1e-10));
-  CHECK_THAT(cochranQ(two).pValue.value(), WithinRel(first(theirs.at("mp")), 1e-9));
+  CHECK_THAT(cochranQ(two).statistic.value(), WithinRel(beside::numberIn(theirs.at("q")), 1e-10));
+  CHECK_THAT(cochranQ(two).pValue.value(), WithinRel(beside::numberIn(theirs.at("mp")), 1e-9));
 }
 
 TEST_CASE("McNemar's exact p beside SciPy") {
@@ -126,6 +124,6 @@ out(lapply(t, function(x) {
       for (std::size_t i = 0; i < counts.size(); ++i) CHECK_THAT(ours.rows[i].value()[axis], WithinAbs(each.at("rows").at(i).at(axis).get<double>(), 1e-8));
       for (std::size_t j = 0; j < counts[0].size(); ++j) CHECK_THAT(ours.columns[j].value()[axis], WithinAbs(each.at("columns").at(j).at(axis).get<double>(), 1e-8));
     }
-    CHECK_THAT(total * all, WithinRel(first(each.at("chi")), 1e-9));
+    CHECK_THAT(total * all, WithinRel(beside::numberIn(each.at("chi")), 1e-9));
   }
 }

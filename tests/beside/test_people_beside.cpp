@@ -17,15 +17,11 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-double number(const Json& value) { return (value.is_array() ? value.at(0) : value).get<double>(); }
-
-std::vector<double> doubles(const std::vector<int>& values) { return {values.begin(), values.end()}; }
-
-/// The rows as a data frame `d` with y, t, s (and f, p, q where given).
-std::string frame(const ScoreRows& rows) {
-  std::string text = "d <- data.frame(y = " + beside::forR(rows.response) + ", t = factor(" + beside::forR(doubles(rows.taster.of)) + "), s = factor(" + beside::forR(doubles(rows.sample.of)) + "))\n";
-  if (rows.round) text += "d$k <- factor(" + beside::forR(doubles(rows.round->of)) + ")\n";
-  if (rows.position) text += "d$p <- factor(" + beside::forR(doubles(rows.position->of)) + ")\n";
+/// The rows as a data peopleFrame `d` with y, t, s (and f, p, q where given).
+std::string peopleFrame(const ScoreRows& rows) {
+  std::string text = "d <- data.peopleFrame(y = " + beside::forR(rows.response) + ", t = factor(" + beside::forR(beside::doubles(rows.taster.of)) + "), s = factor(" + beside::forR(beside::doubles(rows.sample.of)) + "))\n";
+  if (rows.round) text += "d$k <- factor(" + beside::forR(beside::doubles(rows.round->of)) + ")\n";
+  if (rows.position) text += "d$p <- factor(" + beside::forR(beside::doubles(rows.position->of)) + ")\n";
   return text;
 }
 
@@ -57,13 +53,13 @@ out(list(icc = icc, low = low, high = high, many = (a[1] - a[3]) / (a[1] + (a[2]
 )R";
 
 void compareReliability(const ScoreRows& rows) {
-  const Json theirs = beside::inR(frame(rows) + reliabilityInR);
+  const Json theirs = beside::inR(peopleFrame(rows) + reliabilityInR);
   const Reliability ours = reliability(twoWay(meanTable(rows).table.value()), 0.95);
-  CHECK_THAT(ours.single.estimate.value(), WithinRel(number(theirs["icc"]), 1e-9));
-  CHECK_THAT(ours.single.low.value(), WithinRel(number(theirs["low"]), 1e-7));
-  CHECK_THAT(ours.single.high.value(), WithinRel(number(theirs["high"]), 1e-7));
-  CHECK_THAT(ours.ofPanel.estimate.value(), WithinRel(number(theirs["many"]), 1e-9));
-  CHECK_THAT(ours.alpha.value(), WithinRel(number(theirs["alpha"]), 1e-9));
+  CHECK_THAT(ours.single.estimate.value(), WithinRel(beside::numberIn(theirs["icc"]), 1e-9));
+  CHECK_THAT(ours.single.low.value(), WithinRel(beside::numberIn(theirs["low"]), 1e-7));
+  CHECK_THAT(ours.single.high.value(), WithinRel(beside::numberIn(theirs["high"]), 1e-7));
+  CHECK_THAT(ours.ofPanel.estimate.value(), WithinRel(beside::numberIn(theirs["many"]), 1e-9));
+  CHECK_THAT(ours.alpha.value(), WithinRel(beside::numberIn(theirs["alpha"]), 1e-9));
 }
 
 }  // namespace
@@ -83,7 +79,7 @@ TEST_CASE("levels, spread, repeats, discrimination and agreement of tasters besi
   if (!beside::hasR("lme4")) return;
   beside::Seeded chance(4102);
   const ScoreRows rows = panelOf(chance, 6, 6, 3);
-  const Json theirs = beside::inR(frame(rows) + R"R(
+  const Json theirs = beside::inR(peopleFrame(rows) + R"R(
     suppressMessages(library(lme4))
     m <- aggregate(y ~ t + s, d, mean); w <- tapply(d$y, list(d$s, d$t), mean)
     r <- ranef(lmer(y ~ s + (1 | t), m, control = lmerControl(optCtrl = list(xtol_rel = 1e-12, ftol_abs = 1e-14))))$t[, 1]
@@ -110,7 +106,7 @@ TEST_CASE("levels of tasters with missing samples beside R's additive fit") {
   ScoreRows rows;
   for (std::size_t i = 0; i < full.response.size(); ++i)
     if (i % 4 != 1) rows::add(rows, full.taster.of[i], full.sample.of[i], full.response[i]);
-  const Json theirs = beside::inR(frame(rows) + R"R(
+  const Json theirs = beside::inR(peopleFrame(rows) + R"R(
     f <- lm(y ~ t + s, d); b <- c(0, coef(f)[2:7]); a <- anova(lm(y ~ s, d), f)
     k <- max(0, 1 - (a$RSS[2] / a$Res.Df[2]) / (a[["Sum of Sq"]][2] / a$Df[2]))
     out(list(level = b - mean(b), shrunk = k * (b - mean(b)))))R");
@@ -137,10 +133,10 @@ TEST_CASE("lean with missing visits beside R's person effects") {
       b <- c(0, coef(lm(d ~ p + s))[2:6]); f <- b[-1]; k <- length(f); se <- sd(f) * sqrt(1 + 1 / k); e <- b[1] - mean(f)
       out(list(estimate = e, se = se, low = e - qt(.975, k - 1) * se, p = 2 * pt(-abs(e / se), k - 1))))R");
     const MakerContrast ours = makerContrast(differences, 0, 0.95);
-    CHECK_THAT(ours.lean.estimate.value(), WithinAbs(number(theirs["estimate"]), 1e-9));
-    CHECK_THAT(ours.lean.se.value(), WithinRel(number(theirs["se"]), 1e-9));
-    CHECK_THAT(ours.lean.low.value(), WithinAbs(number(theirs["low"]), 1e-9));
-    CHECK_THAT(ours.lean.pValue.value(), WithinRel(number(theirs["p"]), 1e-9));
+    CHECK_THAT(ours.lean.estimate.value(), WithinAbs(beside::numberIn(theirs["estimate"]), 1e-9));
+    CHECK_THAT(ours.lean.se.value(), WithinRel(beside::numberIn(theirs["se"]), 1e-9));
+    CHECK_THAT(ours.lean.low.value(), WithinAbs(beside::numberIn(theirs["low"]), 1e-9));
+    CHECK_THAT(ours.lean.pValue.value(), WithinRel(beside::numberIn(theirs["p"]), 1e-9));
   }
 }
 
@@ -153,9 +149,9 @@ TEST_CASE("alike within a limit beside R's and SciPy's t tests") {
     const Json theirs = beside::inR("x <- " + beside::forR(differences) + R"R(
       i <- t.test(x, conf.level = .9)$conf.int
       out(list(p = max(t.test(x, mu = -.8, alternative = "greater")$p.value, t.test(x, mu = .8, alternative = "less")$p.value), low = i[1], high = i[2])))R");
-    CHECK_THAT(ours.pValue.value(), WithinRel(number(theirs["p"]), 1e-9));
-    CHECK_THAT(ours.low.value(), WithinAbs(number(theirs["low"]), 1e-9));
-    CHECK_THAT(ours.high.value(), WithinAbs(number(theirs["high"]), 1e-9));
+    CHECK_THAT(ours.pValue.value(), WithinRel(beside::numberIn(theirs["p"]), 1e-9));
+    CHECK_THAT(ours.low.value(), WithinAbs(beside::numberIn(theirs["low"]), 1e-9));
+    CHECK_THAT(ours.high.value(), WithinAbs(beside::numberIn(theirs["high"]), 1e-9));
   }
   if (beside::hasPython()) {
     const Json theirs = beside::inPython("import json, scipy.stats as s\nx = " + beside::forPython(differences) +
@@ -207,7 +203,7 @@ TEST_CASE("first place, carry-over and halo beside R's least squares") {
           second.push_back(rows.response.back() * 0.5 + chance.normal());
         }
     const std::string cells = rounds == 1 ? "s" : "t:s";
-    const Json theirs = beside::inR(frame(rows) + "d$q <- " + beside::forR(doubles(previous)) + "; d$h <- " + beside::forR(second) + R"R(
+    const Json theirs = beside::inR(peopleFrame(rows) + "d$q <- " + beside::forR(beside::doubles(previous)) + "; d$h <- " + beside::forR(second) + R"R(
       d$flight <- interaction(d$t, d$k); d$first <- as.numeric(d$p == "0")
       for (j in 0:2) d[[paste0("c", j)]] <- (d$q == j) - (d$q == 3)
       f <- lm(y ~ flight + )R" + cells + R"R( + first, d); s <- summary(f)$coefficients["first", ]; df <- df.residual(f)
@@ -217,17 +213,17 @@ TEST_CASE("first place, carry-over and halo beside R's least squares") {
                halo = r, ph = 2 * pt(-abs(r) * sqrt(n / (1 - r^2)), n))))R");
     const OrderEffects ours = orderEffects(rows, previous, 0.95);
     INFO(rounds << " rounds");
-    CHECK_THAT(ours.firstPosition.estimate.value(), WithinAbs(number(theirs["estimate"]), 1e-9));
-    CHECK_THAT(ours.firstPosition.se.value(), WithinRel(number(theirs["se"]), 1e-8));
-    CHECK_THAT(ours.firstPosition.df.value(), WithinAbs(number(theirs["df"]), 0.0));
-    CHECK_THAT(ours.firstPosition.pValue.value(), WithinRel(number(theirs["p"]), 1e-7));
-    CHECK_THAT(ours.carryOver.previous[0].effect.estimate.value(), WithinAbs(number(theirs["c0"]), 1e-8));
-    CHECK_THAT(ours.carryOver.previous[3].effect.estimate.value(), WithinAbs(number(theirs["c3"]), 1e-8));
-    CHECK_THAT(ours.carryOver.F.value(), WithinRel(number(theirs["F"]), 1e-7));
-    CHECK_THAT(ours.carryOver.df2.value(), WithinAbs(number(theirs["df2"]), 0.0));
-    CHECK_THAT(ours.carryOver.pValue.value(), WithinRel(number(theirs["pF"]), 1e-6));
+    CHECK_THAT(ours.firstPosition.estimate.value(), WithinAbs(beside::numberIn(theirs["estimate"]), 1e-9));
+    CHECK_THAT(ours.firstPosition.se.value(), WithinRel(beside::numberIn(theirs["se"]), 1e-8));
+    CHECK_THAT(ours.firstPosition.df.value(), WithinAbs(beside::numberIn(theirs["df"]), 0.0));
+    CHECK_THAT(ours.firstPosition.pValue.value(), WithinRel(beside::numberIn(theirs["p"]), 1e-7));
+    CHECK_THAT(ours.carryOver.previous[0].effect.estimate.value(), WithinAbs(beside::numberIn(theirs["c0"]), 1e-8));
+    CHECK_THAT(ours.carryOver.previous[3].effect.estimate.value(), WithinAbs(beside::numberIn(theirs["c3"]), 1e-8));
+    CHECK_THAT(ours.carryOver.F.value(), WithinRel(beside::numberIn(theirs["F"]), 1e-7));
+    CHECK_THAT(ours.carryOver.df2.value(), WithinAbs(beside::numberIn(theirs["df2"]), 0.0));
+    CHECK_THAT(ours.carryOver.pValue.value(), WithinRel(beside::numberIn(theirs["pF"]), 1e-6));
     const Halo move = halo(rows, second);
-    CHECK_THAT(move.correlation.value(), WithinRel(number(theirs["halo"]), 1e-9));
-    CHECK_THAT(move.pValue.value(), WithinRel(number(theirs["ph"]), 1e-7));
+    CHECK_THAT(move.correlation.value(), WithinRel(beside::numberIn(theirs["halo"]), 1e-9));
+    CHECK_THAT(move.pValue.value(), WithinRel(beside::numberIn(theirs["ph"]), 1e-7));
   }
 }

@@ -17,12 +17,10 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-std::vector<double> doubles(const std::vector<int>& values) { return {values.begin(), values.end()}; }
-
-std::string frame(const ScoreRows& rows) {
-  std::string text = "suppressMessages({library(lme4); library(lmerTest)})\nd <- data.frame(y = " + beside::forR(rows.response) + ", t = factor(" + beside::forR(doubles(rows.taster.of)) + "), s = factor(" + beside::forR(doubles(rows.sample.of)) + "))\n";
-  if (rows.position) text += "d$p <- factor(" + beside::forR(doubles(rows.position->of)) + ")\n";
-  if (rows.session) text += "d$v <- factor(" + beside::forR(doubles(rows.session->of)) + ")\n";
+std::string scoresFrame(const ScoreRows& rows) {
+  std::string text = "suppressMessages({library(lme4); library(lmerTest)})\nd <- data.scoresFrame(y = " + beside::forR(rows.response) + ", t = factor(" + beside::forR(beside::doubles(rows.taster.of)) + "), s = factor(" + beside::forR(beside::doubles(rows.sample.of)) + "))\n";
+  if (rows.position) text += "d$p <- factor(" + beside::forR(beside::doubles(rows.position->of)) + ")\n";
+  if (rows.session) text += "d$v <- factor(" + beside::forR(beside::doubles(rows.session->of)) + ")\n";
   return text;
 }
 
@@ -91,7 +89,7 @@ TEST_CASE("balanced scores beside aov, TukeyHSD's distribution and lmer") {
     const SampleScores ours = scoresOf(rows);
     INFO("seed " << seed);
     REQUIRE(ours.fit == ScoreFit::classical);
-    const Json table = beside::inR(frame(rows) + R"R(
+    const Json table = beside::inR(scoresFrame(rows) + R"R(
 a <- summary(aov(y ~ s + Error(t/s), d))[["Error: t:s"]][[1]]
 m <- tapply(d$y, d$s, mean); q <- combn(4, 2); se <- sqrt(2 * a[2, "Mean Sq"] / 12); e <- m[q[1, ]] - m[q[2, ]]
 out(list(F = a[1, "F value"], p = a[1, "Pr(>F)"], tukey = ptukey(abs(e) / se * sqrt(2), 4, a[2, "Df"], lower.tail = FALSE), low = e - qtukey(0.95, 4, a[2, "Df"]) / sqrt(2) * se)))R");
@@ -103,7 +101,7 @@ out(list(F = a[1, "F value"], p = a[1, "Pr(>F)"], tukey = ptukey(abs(e) / se * s
       CHECK_THAT(*ours.pairs[i].low, WithinAbs(at(table.at("low"), i), 1e-3));
     }
     // Where no variance is at zero REML is the same table; where one is, lme4 reports the same criterion.
-    const Json fit = beside::inR(frame(rows) + "m <- suppressMessages(lmer(y ~ s + (1 | t) + (1 | t:s), d))" + meansInR);
+    const Json fit = beside::inR(scoresFrame(rows) + "m <- suppressMessages(lmer(y ~ s + (1 | t) + (1 | t:s), d))" + meansInR);
     CHECK_THAT(ours.remlCriterion.value(), WithinAbs(at(fit.at("crit"), 0), 1e-5));
     if (!ours.isSingular) compare(ours, fit, 1e-5);
   }
@@ -121,7 +119,7 @@ TEST_CASE("the criterion of a balanced table at its bounds beside lmer") {
         for (int k = 0; k < 2; ++k) rows::add(rows, t, s, chance.normal());
     const SampleScores ours = scoresOf(rows);
     bounded += ours.isSingular;
-    const Json theirs = beside::inR(frame(rows) + "m <- suppressMessages(suppressWarnings(lme4::lmer(y ~ s + (1 | t) + (1 | t:s), d)))\nout(as.numeric(REMLcrit(m)))");
+    const Json theirs = beside::inR(scoresFrame(rows) + "m <- suppressMessages(suppressWarnings(lme4::lmer(y ~ s + (1 | t) + (1 | t:s), d)))\nout(as.numeric(REMLcrit(m)))");
     CHECK_THAT(ours.remlCriterion.value(), WithinAbs(at(theirs, 0), 1e-5));
   }
   CHECK(bounded > 0);
@@ -135,7 +133,7 @@ TEST_CASE("scores with holes beside lmerTest") {
     INFO("seed " << seed);
     REQUIRE(ours.fit == ScoreFit::mixed);
     REQUIRE_FALSE(ours.isSingular);
-    compare(ours, beside::inR(frame(rows) + "m <- suppressMessages(lmer(y ~ s + (1 | t) + (1 | t:s), d))" + meansInR), 1e-5);
+    compare(ours, beside::inR(scoresFrame(rows) + "m <- suppressMessages(lmer(y ~ s + (1 | t) + (1 | t:s), d))" + meansInR), 1e-5);
   }
 }
 
@@ -145,7 +143,7 @@ TEST_CASE("scores with positions and sessions beside lmerTest") {
   const SampleScores ours = scoresOf(rows);
   REQUIRE(ours.fit == ScoreFit::mixed);
   REQUIRE_FALSE(ours.isSingular);
-  const Json theirs = beside::inR(frame(rows) + "m <- suppressMessages(lmer(y ~ s + p + v + (1 | t) + (1 | t:s) + (1 | s:v), d))" + meansInR);
+  const Json theirs = beside::inR(scoresFrame(rows) + "m <- suppressMessages(lmer(y ~ s + p + v + (1 | t) + (1 | t:s) + (1 | s:v), d))" + meansInR);
   compare(ours, theirs, 3e-5);
   CHECK(ours.random == std::vector<std::string>{"taster", "taster:sample", "sample:session"});
 }
@@ -157,7 +155,7 @@ TEST_CASE("Dunnett for groups of unlike size beside multcomp") {
   const std::vector<int> sizes{7, 4, 9, 5};
   for (std::size_t i = 0; i < sizes.size(); ++i)
     for (int k = 0; k < sizes[i]; ++k) y.push_back(0.6 * static_cast<double>(i) + chance.normal()), g.push_back(static_cast<double>(i));
-  const Json theirs = beside::inR("suppressMessages(library(multcomp)); set.seed(1)\nd <- data.frame(y = " + beside::forR(y) + ", g = factor(" + beside::forR(g) + "))\n" +
+  const Json theirs = beside::inR("suppressMessages(library(multcomp)); set.seed(1)\nd <- data.scoresFrame(y = " + beside::forR(y) + ", g = factor(" + beside::forR(g) + "))\n" +
                                   "s <- summary(glht(lm(y ~ g, d), mcp(g = 'Dunnett')), test = adjusted('single-step', abseps = 1e-5, maxpts = 1e6))$test\nout(list(t = s$tstat, p = s$pvalues))");
   const std::vector<double> loads = loadsOf(7, {4, 9, 5});
   for (std::size_t i = 0; i < 3; ++i) CHECK_THAT(dunnettAbove(std::abs(at(theirs.at("t"), i)), {loads, 21.0, true}), WithinAbs(at(theirs.at("p"), i), 5e-4));

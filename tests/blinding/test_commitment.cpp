@@ -10,7 +10,7 @@ using namespace oddglass::blinding;
 
 namespace {
 
-KeyContents contents() {
+KeyContents keyContents() {
   KeyContents key;
   for (int i = 0; i < 32; ++i) {
     key.seed[i] = static_cast<std::uint8_t>(i);
@@ -27,34 +27,34 @@ const canon::Json plan{{"rounds", 1}, {"note", "Blåbær"}, {"lots", {1, 2}}};
 // Worked out apart from this program with Python's hashlib and json (see tests/verify_export.py for the same rule).
 TEST_CASE("Plan hash and commitment are what hashlib gives for the documented text") {
   CHECK(canon::hex(planHash(plan)) == "0308894ea63116c1b4c07d10971b9f748d804145a3ea704027b3dae743f5e613");
-  CHECK(canon::hex(commitment(contents(), planHash(plan))) == "901ba3e108f8c20aa1475ce383c5a86dc18dc9fc72952e9db5b34b14221a91b6");
+  CHECK(canon::hex(commitment(keyContents(), planHash(plan))) == "901ba3e108f8c20aa1475ce383c5a86dc18dc9fc72952e9db5b34b14221a91b6");
 }
 
 TEST_CASE("The order in which lines are given does not matter, everything else does") {
   const auto hash = planHash(plan);
-  const auto committed = commitment(contents(), hash);
-  auto key = contents();
+  const auto committed = commitment(keyContents(), hash);
+  auto key = keyContents();
   std::swap(key.lines[0], key.lines[2]);
   CHECK(commitmentHolds(committed, key, hash));
 
-  key = contents();
+  key = keyContents();
   key.lines[0].second = Slot{1};
   CHECK_FALSE(commitmentHolds(committed, key, hash));
-  key = contents();
+  key = keyContents();
   key.lines.pop_back();
   CHECK_FALSE(commitmentHolds(committed, key, hash));
-  key = contents();
+  key = keyContents();
   key.seed[31] ^= 1;
   CHECK_FALSE(commitmentHolds(committed, key, hash));
-  key = contents();
+  key = keyContents();
   key.salt[0] ^= 1;
   CHECK_FALSE(commitmentHolds(committed, key, hash));
-  key = contents();
+  key = keyContents();
   key.generator = "chacha20/2";
   CHECK_FALSE(commitmentHolds(committed, key, hash));
   auto otherPlan = plan;
   otherPlan["rounds"] = 2;
-  CHECK_FALSE(commitmentHolds(committed, contents(), planHash(otherPlan)));
+  CHECK_FALSE(commitmentHolds(committed, keyContents(), planHash(otherPlan)));
 }
 
 // By hand from the rule: consonants b d f g h k l m n p r s t v w z are 0 to 15, vowels a i o u are 0 to 3.

@@ -16,8 +16,6 @@ struct TasterPart {
   const char* words;
 };
 
-constexpr Millis minute = 60000;
-
 /// The code of the odd cup of a flight, or of the first other one.
 Code cupFor(const session::PourSheet& sheet, const tasting::Flight& flight, bool odd) {
   std::map<Slot, std::vector<Code>> bySlot;

@@ -9,8 +9,6 @@ using testing::Meant;
 
 namespace {
 
-constexpr Millis minute = 60000;
-
 /// One evening, from the plan to the decision.
 struct Table {
   DemoShelf& demo;
@@ -71,7 +69,6 @@ struct Table {
   }
 };
 
-const std::vector<const char*> eightAndWenna{"Ilse", "Bram", "Tove", "Nia", "Ruan", "Ebba", "Kit", "Sorrel", "Wenna"};
 const std::vector<const char*> sixAndWenna{"Ilse", "Bram", "Tove", "Nia", "Ruan", "Kit", "Wenna"};
 
 Draft draftOf(DemoShelf& demo, const char* title, const char* guestTitle, std::vector<LotId> lots, Method method) {

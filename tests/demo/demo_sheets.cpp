@@ -6,8 +6,6 @@ using namespace oddglass;
 
 namespace {
 
-constexpr Millis minute = 60000;
-
 /// What somebody says to a question about a cup: which lot is in it, and which cup of that lot it is for them (1 or 2).
 struct Said {
   std::optional<int> value{};
@@ -92,8 +90,6 @@ SessionId play(DemoShelf& demo, Draft draft, const std::vector<const char*>& nam
   session::decide(*demo.store, demo.clock, demo.chance, id, decision);
   return id;
 }
-
-const std::vector<const char*> eightAndWenna{"Ilse", "Bram", "Tove", "Nia", "Ruan", "Ebba", "Kit", "Sorrel", "Wenna"};
 
 }  // namespace
 

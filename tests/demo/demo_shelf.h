@@ -5,6 +5,9 @@
 #include <map>
 #include <string>
 
+inline constexpr oddglass::Millis minute = 60000;
+inline const std::vector<const char*> eightAndWenna{"Ilse", "Bram", "Tove", "Nia", "Ruan", "Ebba", "Kit", "Sorrel", "Wenna"};
+
 /// An invented shelf in a store of its own. Nobody and nothing on it exists.
 struct DemoShelf {
   oddglass::testing::Folder folder;

@@ -19,7 +19,7 @@ Json wordsFile() {
           {"retired_words", {{{"id", skunk}}, {{"id", std::string(32, '2')}}}}};
 }
 
-struct Desk : Elsewhere {
+struct WordsDesk : Elsewhere {
   std::filesystem::path write(const Json& json) {
     const auto path = folder / "words.json";
     std::ofstream(path, std::ios::binary) << json.dump(1);
@@ -40,7 +40,7 @@ struct Desk : Elsewhere {
 }  // namespace
 
 TEST_CASE("own words, merges and retirements come with a file, once") {
-  Desk desk;
+  WordsDesk desk;
   const Brought brought = desk.take(wordsFile());
   CHECK(brought.words == 2);
   CHECK(brought.mergedWords == 1);
@@ -60,7 +60,7 @@ TEST_CASE("own words, merges and retirements come with a file, once") {
 }
 
 TEST_CASE("the vocabulary of a whole store goes to another one, words that are called alike too") {
-  Desk desk, other;
+  WordsDesk desk, other;
   Json file = wordsFile();
   // The second comes in merged into the first, although it stands before it in the list by name.
   file["words"].push_back({{"id", std::string(32, '3')}, {"word", "HEDGE"}, {"class", "other"}, {"drinks", {"mead"}}, {"leaning", "fault"}});
@@ -79,7 +79,7 @@ TEST_CASE("one session goes out without the vocabulary") {
 }
 
 TEST_CASE("a wrong word in a file is named by its place, and nothing of the file is kept") {
-  Desk desk;
+  WordsDesk desk;
   CHECK(desk.refused("words", 0, "class", "wheel").argument() == "words/0/class");
   CHECK(desk.refused("words", 0, "leaning", "bad").argument() == "words/0/leaning");
   CHECK(desk.refused("words", 1, "drinks", Json::array()).argument() == "words/1/drinks");

@@ -11,7 +11,7 @@ using namespace oddglass::tests;
 
 namespace {
 
-MapPicture picture() {
+MapPicture aMap() {
   MapPicture made;
   made.title = "Where the drinks lie";
   made.xName = "component 1: half of what differs";
@@ -39,7 +39,7 @@ At at(const Figure& figure, const std::string& readOut) {
 
 TEST_CASE("the map is as far one way as the other, the second component upwards") {
   for (const double width : {300.0, 860.0}) {
-    const Figure figure = mapFigure(picture(), width);
+    const Figure figure = mapFigure(aMap(), width);
     const At a = at(figure, "point a"), b = at(figure, "point b"), c = at(figure, "point c");
     const double unit = (a.x - b.x) / 3;
     CHECK(unit > 0);
@@ -50,14 +50,14 @@ TEST_CASE("the map is as far one way as the other, the second component upwards"
 }
 
 TEST_CASE("the reference is an open ring, and each point has its name") {
-  const Figure figure = mapFigure(picture(), 860);
+  const Figure figure = mapFigure(aMap(), 860);
   CHECK(saying<Ring>(figure, "point b").size() == 1);
   CHECK(saying<Disc>(figure, "point a").size() == 1);
   CHECK_THAT(written(figure), Catch::Contains("7 tasters") && Catch::Contains("component 1: half of what differs") && Catch::Contains("component 2: a third"));
 }
 
 TEST_CASE("nothing goes through the middle of the map") {
-  const Figure figure = mapFigure(picture(), 860);
+  const Figure figure = mapFigure(aMap(), 860);
   const auto lines = all<Line>(figure);
   REQUIRE(lines.size() == 2);  // the two sides that carry the names of the components
   const At c = at(figure, "point c");
@@ -66,7 +66,7 @@ TEST_CASE("nothing goes through the middle of the map") {
 }
 
 TEST_CASE("an ellipse lies around its point, turned from the first component to the second") {
-  const Figure figure = mapFigure(picture(), 600);
+  const Figure figure = mapFigure(aMap(), 600);
   const auto ellipses = saying<Ellipse>(figure, "around a");
   REQUIRE(ellipses.size() == 1);
   const Ellipse& e = ellipses[0];
@@ -80,7 +80,7 @@ TEST_CASE("an ellipse lies around its point, turned from the first component to 
 }
 
 TEST_CASE("points that crowd get numbers, and their names follow below") {
-  MapPicture p = picture();
+  MapPicture p = aMap();
   for (int i = 0; i < 12; ++i) p.points.push_back({std::string(60, 'W'), 0.01 * i, 0, false, std::nullopt, "crowd"});
   const Figure figure = mapFigure(p, 300);
   CHECK(fault(figure) == "");
@@ -91,7 +91,7 @@ TEST_CASE("points that crowd get numbers, and their names follow below") {
 }
 
 TEST_CASE("one point, equal points and no points are laid out") {
-  MapPicture p = picture();
+  MapPicture p = aMap();
   p.points.resize(1);
   p.points[0].ellipse.reset();
   CHECK(fault(mapFigure(p, 300)) == "");
@@ -117,7 +117,7 @@ TEST_CASE("a free place touches nothing and stays inside") {
 
 TEST_CASE("maps that cannot be are refused by name") {
   const auto refused = [](const std::string& name, auto change) {
-    MapPicture p = picture();
+    MapPicture p = aMap();
     change(p);
     CHECK_THROWS_WITH(mapFigure(p, 400), Catch::StartsWith(name));
   };

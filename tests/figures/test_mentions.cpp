@@ -12,7 +12,7 @@ Mention mention(const std::string& word, int times, int of) {
   return {times, of, std::to_string(times) + " of " + std::to_string(of), word + ", " + std::to_string(times)};
 }
 
-MentionPicture picture() {
+MentionPicture someMentions() {
   return {"Words", {"ours", "theirs"},
           {{"bready", {mention("bready ours", 1, 7), mention("bready theirs", 2, 7)}},
            {"hoppy", {mention("hoppy ours", 6, 7), mention("hoppy theirs", 3, 6)}},
@@ -20,7 +20,7 @@ MentionPicture picture() {
           "In short.", {{"word", "ours", "theirs"}, {{"hoppy", "6 of 7", "3 of 6"}}}};
 }
 
-double topOf(const Figure& figure, const std::string& word) {
+double heightOf(const Figure& figure, const std::string& word) {
   for (const Text& text : all<Text>(figure))
     if (text.text == word) return text.y;
   return -1;
@@ -38,15 +38,15 @@ double share(const Figure& figure, const std::string& readOut) {
 
 TEST_CASE("the words said most come first, equal ones as they came") {
   for (const double width : {300.0, 860.0}) {
-    const Figure figure = mentionFigure(picture(), width);
-    CHECK(topOf(figure, "hoppy") > 0);
-    CHECK(topOf(figure, "hoppy") < topOf(figure, "bready"));
-    CHECK(topOf(figure, "bready") < topOf(figure, "sour"));
+    const Figure figure = mentionFigure(someMentions(), width);
+    CHECK(heightOf(figure, "hoppy") > 0);
+    CHECK(heightOf(figure, "hoppy") < heightOf(figure, "bready"));
+    CHECK(heightOf(figure, "bready") < heightOf(figure, "sour"));
   }
 }
 
 TEST_CASE("bars are as long as the share of people, side by side under the names of their samples") {
-  const Figure figure = mentionFigure(picture(), 860);
+  const Figure figure = mentionFigure(someMentions(), 860);
   CHECK_THAT(share(figure, "hoppy ours, 6"), Catch::WithinAbs(6.0 / 7, 1e-12));
   CHECK_THAT(share(figure, "hoppy theirs, 3"), Catch::WithinAbs(0.5, 1e-12));
   const Rect ours = saying<Rect>(figure, "sour ours, 2")[0], theirs = saying<Rect>(figure, "sour theirs, 1")[0];
@@ -61,7 +61,7 @@ TEST_CASE("bars are as long as the share of people, side by side under the names
 }
 
 TEST_CASE("nobody asked: words, and a bar of no length") {
-  MentionPicture p = picture();
+  MentionPicture p = someMentions();
   p.rows[0].mentions[0] = mention("bready ours", 0, 0);
   const Figure figure = mentionFigure(p, 400);
   CHECK(share(figure, "bready ours, 0") == 0);
@@ -70,7 +70,7 @@ TEST_CASE("nobody asked: words, and a bar of no length") {
 
 TEST_CASE("mentions that cannot be are refused by name") {
   const auto refused = [](const std::string& name, auto change) {
-    MentionPicture p = picture();
+    MentionPicture p = someMentions();
     change(p);
     CHECK_THROWS_WITH(mentionFigure(p, 400), Catch::StartsWith(name));
   };

@@ -1,7 +1,7 @@
 #include "insight/beside.h"
 #include "insight/findings.h"
 
-#include "table.h"
+#include "found.h"
 
 #include <catch2/catch.hpp>
 
@@ -10,24 +10,11 @@
 
 using namespace oddglass;
 using namespace oddglass::insight;
+using found::countOf;
+using found::says;
+using found::twelveOf18;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
-
-namespace {
-
-int countOf(const Findings& findings, DeviationKind kind) {
-  for (const auto& deviation : findings.deviations)
-    if (deviation.kind == kind) return deviation.count;
-  return 0;
-}
-
-bool says(const Findings& findings, Caution caution) {
-  return std::find(findings.cautions.begin(), findings.cautions.end(), caution) != findings.cautions.end();
-}
-
-RevealedSession twelveOf18() { return table::panel({2, 2, 2, 2, 2, 2}, 3); }
-
-}  // namespace
 
 TEST_CASE("the makers stand beside the panel and change nothing in it") {
   auto session = twelveOf18();

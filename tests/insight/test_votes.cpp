@@ -13,24 +13,24 @@ using table::panelOf;
 
 namespace {
 
-Findings once(Method method, int people, int right) { return findingsOf(panelOf(method, dealt(people, right), 1)); }
+Findings votesOnce(Method method, int people, int right) { return findingsOf(panelOf(method, dealt(people, right), 1)); }
 
 }  // namespace
 
 TEST_CASE("a preference is one vote a person") {
-  const Findings six = once(Method::preference, 6, 6);
+  const Findings six = votesOnce(Method::preference, 6, 6);
   CHECK(six.verdict == Verdict::shown);
   CHECK_THAT(six.all.pValue.value(), WithinRel(2.0 / 64.0, 1e-12));
   CHECK(six.all.votes->first == 6);
-  CHECK(once(Method::preference, 6, 0).verdict == Verdict::shown);  // either way
-  const Findings four = once(Method::preference, 6, 4);
+  CHECK(votesOnce(Method::preference, 6, 0).verdict == Verdict::shown);  // either way
+  const Findings four = votesOnce(Method::preference, 6, 4);
   CHECK(four.verdict == Verdict::notShown);
   CHECK(four.all.needed == 6);
-  const Findings five = once(Method::preference, 5, 5);
+  const Findings five = votesOnce(Method::preference, 5, 5);
   CHECK(five.verdict == Verdict::none);
   CHECK(five.why == NoVerdict::tooFew);
   CHECK_THAT(five.all.pValue.value(), WithinRel(2.0 / 32.0, 1e-12));
-  CHECK_THAT(once(Method::preference, 10, 9).all.pValue.value(), WithinRel(22.0 / 1024.0, 1e-12));
+  CHECK_THAT(votesOnce(Method::preference, 10, 9).all.pValue.value(), WithinRel(22.0 / 1024.0, 1e-12));
   // If 8 in 10 prefer one, all six fall on it with 0.8^6, or all on the other with 0.2^6.
   CHECK_THAT(six.all.missed.at(0).chance, WithinRel(std::pow(0.8, 6) + std::pow(0.2, 6), 1e-12));
 }

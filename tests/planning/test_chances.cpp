@@ -17,7 +17,7 @@ using Catch::Matchers::WithinAbs;
 
 namespace {
 
-Setup setupOf(Method method, int panel, int rounds = 1, std::size_t lots = 2) {
+Setup setupFor(Method method, int panel, int rounds = 1, std::size_t lots = 2) {
   Setup setup;
   setup.method = method;
   setup.panel = panel;
@@ -26,7 +26,7 @@ Setup setupOf(Method method, int panel, int rounds = 1, std::size_t lots = 2) {
   return setup;
 }
 
-bool says(const Outlook& outlook, TooSmall rule) { return std::ranges::find(outlook.tooSmall, rule) != outlook.tooSmall.end(); }
+bool saysTooSmall(const Outlook& outlook, TooSmall rule) { return std::ranges::find(outlook.tooSmall, rule) != outlook.tooSmall.end(); }
 
 double choose(int n, int k) { return std::exp(std::lgamma(n + 1.0) - std::lgamma(k + 1.0) - std::lgamma(n - k + 1.0)); }
 double binomial(int k, int n, double p) { return choose(n, k) * std::pow(p, k) * std::pow(1 - p, n - k); }
@@ -77,7 +77,7 @@ TEST_CASE("needed numbers and chances of every forced choice, beside all counts 
   for (const auto& [method, guess] : methods)
     for (const auto& [people, rounds] : {std::pair(5, 3), std::pair(6, 3), std::pair(4, 2)}) {
       INFO(nameOf(method) << ' ' << people << " x " << rounds);
-      const Outlook outlook = outlookFor(setupOf(method, people, rounds));
+      const Outlook outlook = outlookFor(setupFor(method, people, rounds));
       const int needed = neededByCounting(people * rounds, guess, 0.05);
       CHECK(outlook.needed == needed);
       CHECK(outlook.canShow);
@@ -89,19 +89,19 @@ TEST_CASE("needed numbers and chances of every forced choice, beside all counts 
 }
 
 TEST_CASE("practice: a triangle under 3 trials, a one-sided pair under 5, a preference under 6 people") {
-  CHECK(says(outlookFor(setupOf(Method::triangle, 2)), TooSmall::practice));
-  CHECK_FALSE(says(outlookFor(setupOf(Method::triangle, 3)), TooSmall::practice));
-  CHECK(says(outlookFor(setupOf(Method::pair, 4)), TooSmall::practice));
-  CHECK_FALSE(says(outlookFor(setupOf(Method::pair, 5)), TooSmall::practice));  // 5 of 5 is 1/32
-  CHECK(says(outlookFor(setupOf(Method::preference, 5)), TooSmall::practice));  // 5 to 0 is 1/16
-  CHECK_FALSE(says(outlookFor(setupOf(Method::preference, 6)), TooSmall::practice));
-  CHECK(says(outlookFor(setupOf(Method::aNotA, 5)), TooSmall::practice));       // 2 and 3: one table of ten
-  CHECK_FALSE(says(outlookFor(setupOf(Method::aNotA, 6)), TooSmall::practice)); // 3 and 3: one table of twenty
+  CHECK(saysTooSmall(outlookFor(setupFor(Method::triangle, 2)), TooSmall::practice));
+  CHECK_FALSE(saysTooSmall(outlookFor(setupFor(Method::triangle, 3)), TooSmall::practice));
+  CHECK(saysTooSmall(outlookFor(setupFor(Method::pair, 4)), TooSmall::practice));
+  CHECK_FALSE(saysTooSmall(outlookFor(setupFor(Method::pair, 5)), TooSmall::practice));  // 5 of 5 is 1/32
+  CHECK(saysTooSmall(outlookFor(setupFor(Method::preference, 5)), TooSmall::practice));  // 5 to 0 is 1/16
+  CHECK_FALSE(saysTooSmall(outlookFor(setupFor(Method::preference, 6)), TooSmall::practice));
+  CHECK(saysTooSmall(outlookFor(setupFor(Method::aNotA, 5)), TooSmall::practice));       // 2 and 3: one table of ten
+  CHECK_FALSE(saysTooSmall(outlookFor(setupFor(Method::aNotA, 6)), TooSmall::practice)); // 3 and 3: one table of twenty
 }
 
 TEST_CASE("a preference is one vote a person, however many rounds") {
   for (const int rounds : {1, 3}) {
-    const Outlook six = outlookFor(setupOf(Method::preference, 6, rounds));
+    const Outlook six = outlookFor(setupFor(Method::preference, 6, rounds));
     CHECK(six.needed == 6);  // "only 6 to 0 could have shown one"
     CHECK(six.trials == 6);
     CHECK_THAT(six.alphaActual, WithinAbs(2.0 / 64, 1e-12));
@@ -109,20 +109,20 @@ TEST_CASE("a preference is one vote a person, however many rounds") {
     CHECK(six.findings[0].sharePm == 750);
     CHECK_THAT(six.findings[0].chance, WithinAbs(std::pow(0.75, 6), 1e-12));
     CHECK_THAT(six.findings[1].chance, WithinAbs(std::pow(0.9, 6), 1e-12));
-    CHECK(says(six, TooSmall::halfMissed));
+    CHECK(saysTooSmall(six, TooSmall::halfMissed));
   }
   // 12 people: 10 to 2 has a two-sided p of 2 (66 + 12 + 1) / 4096 = 0.0386, 9 to 3 of 0.146.
-  const Outlook twelve = outlookFor(setupOf(Method::preference, 12));
+  const Outlook twelve = outlookFor(setupFor(Method::preference, 12));
   CHECK(twelve.needed == 10);
   CHECK_THAT(twelve.findings[0].chance, WithinAbs(binomial(10, 12, 0.75) + binomial(11, 12, 0.75) + binomial(12, 12, 0.75), 1e-12));
   for (const WayOut& way : twelve.waysOut) CHECK(way.way == Way::morePeople);
-  Setup alone = setupOf(Method::preference, 0, 8);
+  Setup alone = setupFor(Method::preference, 0, 8);
   alone.makers = 1;
   CHECK_FALSE(outlookFor(alone).canShow);
 }
 
 TEST_CASE("three comparisons by Holm: six people need 6 of 6, then 5 of 6") {
-  const Outlook outlook = outlookFor(setupOf(Method::triangle, 6, 1, 3));
+  const Outlook outlook = outlookFor(setupFor(Method::triangle, 6, 1, 3));
   CHECK(outlook.comparisons == 3);
   CHECK(outlook.neededInTurn == std::vector<std::optional<int>>{6, 5, 5});
   // 6 of 6 is 1/729; any of three independent ones.
@@ -135,7 +135,7 @@ TEST_CASE("three comparisons by Holm: six people need 6 of 6, then 5 of 6") {
 
 TEST_CASE("alike in three comparisons: each of Holm's steps by counting") {
   for (const int people : {12, 18, 30}) {
-    Setup setup = setupOf(Method::triangle, people, 1, 3);
+    Setup setup = setupFor(Method::triangle, people, 1, 3);
     setup.sought = Sought::alike;
     setup.limitPm = 300;
     const Outlook outlook = outlookFor(setup);
@@ -157,7 +157,7 @@ TEST_CASE("alike in three comparisons: each of Holm's steps by counting") {
 // Criterion 0, tau 1 (the planned ones); the table's sum over both binomials and Fisher's tail are written here.
 TEST_CASE("same-different and A-not-A: Fisher's exact test over all tables") {
   for (const Method method : {Method::aNotA, Method::sameDifferent}) {
-    const Setup setup = setupOf(method, 13);
+    const Setup setup = setupFor(method, 13);
     const double d = dPrimeOfShare(method, 500);
     // Half of people in a triangle: 2/3 right; d' 2.32 in tables of the triangle (Ennis 1993 gives .67 at 2.33 or so): from memory, so loosely.
     CHECK_THAT(d, WithinAbs(2.3, 0.1));
@@ -179,7 +179,7 @@ TEST_CASE("same-different and A-not-A: Fisher's exact test over all tables") {
     CHECK_FALSE(outlookFor(setup).needed);
   }
   // Four answers a person, two of them signals: 4 people, all their counts one by one.
-  const Setup four = setupOf(Method::aNotA, 4, 4);
+  const Setup four = setupFor(Method::aNotA, 4, 4);
   const double hit = phi(1.0), alarm = phi(-1.0);
   const std::vector<std::vector<double>> each(4, person(2, alarm, (hit - alarm) / (1 - alarm), 0.3));
   double power = 0;
@@ -191,7 +191,7 @@ TEST_CASE("same-different and A-not-A: Fisher's exact test over all tables") {
 
 // Wald 1945: the ratio is looked at after whole rounds; every row of answers is tried.
 TEST_CASE("a plan with looks ends as all rows of answers say") {
-  Setup setup = setupOf(Method::triangle, 4, 3);
+  Setup setup = setupFor(Method::triangle, 4, 3);
   setup.stopping = Stopping{500, 200};
   const double p0 = 1.0 / 3, p1 = 2.0 / 3, upper = std::log(0.8 / 0.05), lower = std::log(0.2 / 0.95);
   for (const double share : {0.0, 0.5, 1.0}) {
@@ -247,7 +247,7 @@ TEST_CASE("ways out come in their order, stay under the ceiling and find more, f
     for (const int panel : {3, 6, 10})
       for (const int rounds : {1, 3})
         for (const int cupMl : {15, 40}) {
-          Setup setup = setupOf(method, panel, rounds);
+          Setup setup = setupFor(method, panel, rounds);
           setup.cupMl = cupMl;
           setup.lots.assign(2, {1200, 750, 99});
           const Outlook outlook = outlookFor(setup);
@@ -264,7 +264,7 @@ TEST_CASE("ways out come in their order, stay under the ceiling and find more, f
 }
 
 TEST_CASE("what lingers, and spirits, are not offered four cups") {
-  Setup setup = setupOf(Method::triangle, 6);
+  Setup setup = setupFor(Method::triangle, 6);
   const auto offersFour = [&] { return std::ranges::any_of(outlookFor(setup).waysOut, [](const WayOut& way) { return way.way == Way::fourCups; }); };
   CHECK(offersFour());
   setup.lingers = true;

@@ -24,7 +24,7 @@ std::vector<SheetItem> shortSheet() {
 }
 
 // A batch (1) that is less sweet than the reference (2) and a little less liked; place 3 judges no colour.
-Said plain(int place, int, const SheetItem& item, Slot slot, int cup) {
+Said plainly(int place, int, const SheetItem& item, Slot slot, int cup) {
   switch (item.kind) {
     case ItemKind::liking: return item.part == Part::look ? (place == 3 ? Said{} : Said{6}) : Said{slot == Slot{1} ? 5 : 7};
     case ItemKind::line: return {slot == Slot{1} ? 30 + place : 55 + place};
@@ -48,7 +48,7 @@ TEST_CASE("an evening of score sheets goes from plan to an opened key that verif
   SheetEvening evening(2, 1);
   session::saveDraft(*evening.store, evening.clock, evening.asSheet(shortSheet(), true));
   evening.sealAndSit();
-  evening.answerAll(plain);
+  evening.answerAll(plainly);
   const RevealedSession revealed = evening.end();
   requireHolds(evening);
 
@@ -87,7 +87,7 @@ TEST_CASE("before the reveal nothing of a sheet can be read, and a half-filled o
     CHECK_FALSE(item.limit);
     CHECK_FALSE(item.isMain);
   }
-  auto in = evening.filledIn(flight, plain);
+  auto in = evening.filledIn(flight, plainly);
   const auto refused = [&](auto&& change) {
     auto wrong = in;
     change(wrong.replies);
@@ -107,7 +107,7 @@ TEST_CASE("a spilled cup's spare code is scored in its place") {
   evening.sealAndSit();
   const auto before = tasting::nextFlight(*evening.store, evening.session, {2}).value();
   tasting::spilled(*evening.store, evening.clock, evening.session, before.cups[0].code);
-  evening.answerAll(plain);
+  evening.answerAll(plainly);
   const RevealedSession revealed = evening.end();
   requireHolds(evening);
   const auto flight = std::ranges::find(revealed.panel, Place{2}, &PanelFlight::place);
@@ -178,7 +178,7 @@ TEST_CASE("what is typed and not handed in is kept through a crash, and gone wit
   const auto flightOf = [&](int place) { return tasting::nextFlight(*evening.store, evening.session, {place}).value(); };
   const auto typed = [&](int place) { return tasting::typed(*evening.store, evening.session, {place}, {1}); };
   const auto keep = [&](int place) {
-    auto half = evening.filledIn(flightOf(place), plain).replies;
+    auto half = evening.filledIn(flightOf(place), plainly).replies;
     half.resize(half.size() / 2);
     tasting::keepTyped(*evening.store, evening.clock, evening.session, {place}, {1}, half);
     return half;
@@ -199,7 +199,7 @@ TEST_CASE("what is typed and not handed in is kept through a crash, and gone wit
   tasting::spilled(*evening.store, evening.clock, evening.session, first);
   for (const tasting::Reply& reply : typed(1)) CHECK(reply.code != first);
 
-  tasting::handIn(*evening.store, evening.clock, evening.chance, evening.session, evening.filledIn(flightOf(1), plain));
+  tasting::handIn(*evening.store, evening.clock, evening.chance, evening.session, evening.filledIn(flightOf(1), plainly));
   CHECK(typed(1).empty());
   CHECK(troubleOf([&] { tasting::keepTyped(*evening.store, evening.clock, evening.session, {1}, {1}, {}); }) == Trouble::notThisRound);
   keep(2);

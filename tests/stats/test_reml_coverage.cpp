@@ -57,7 +57,7 @@ Share coverage(int tasters, double pair, int draws) {
   return covered;
 }
 
-void requireCoverage(int draws) {
+void requirePairCoverage(int draws) {
   for (const int tasters : {4, 6, 8, 12})
     for (const double pair : {0.5, 1.0}) {
       const Share covered = coverage(tasters, pair, draws);
@@ -71,6 +71,6 @@ void requireCoverage(int draws) {
 
 }  // namespace
 
-TEST_CASE("unbalanced scores: the interval of a difference covers it about as often as it says") { requireCoverage(250); }
+TEST_CASE("unbalanced scores: the interval of a difference covers it about as often as it says") { requirePairCoverage(250); }
 
-TEST_CASE("unbalanced scores: coverage of a difference in full", "[.long]") { requireCoverage(4000); }
+TEST_CASE("unbalanced scores: coverage of a difference in full", "[.long]") { requirePairCoverage(4000); }

@@ -14,13 +14,13 @@ using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
 namespace {
-double ways(int n, int k) { return std::exp(std::lgamma(n + 1.0) - std::lgamma(k + 1.0) - std::lgamma(n - k + 1.0)); }
+double choose(int n, int k) { return std::exp(std::lgamma(n + 1.0) - std::lgamma(k + 1.0) - std::lgamma(n - k + 1.0)); }
 
 /// Two-sided p of the larger side from factorials.
 double signTest(int first, int second) {
   const int n = first + second, larger = std::max(first, second);
   double tail = 0.0;
-  for (int x = larger; x <= n; ++x) tail += ways(n, x) / std::pow(2.0, n);
+  for (int x = larger; x <= n; ++x) tail += choose(n, x) / std::pow(2.0, n);
   return std::min(1.0, 2 * tail);
 }
 }  // namespace
@@ -45,7 +45,7 @@ TEST_CASE("power of a preference, outcome by outcome, with some who have none") 
           for (int second = 0; first + second <= people; ++second) {
             if (signTest(first, second) > 0.05 * (1 + 1e-9)) continue;
             const auto chance = [&](double of) {
-              return ways(people, first + second) * ways(first + second, first) * std::pow((1 - none) * of, first) * std::pow((1 - none) * (1 - of), second) * std::pow(none, people - first - second);
+              return choose(people, first + second) * choose(first + second, first) * std::pow((1 - none) * of, first) * std::pow((1 - none) * (1 - of), second) * std::pow(none, people - first - second);
             };
             power += chance(share);
             risk += chance(0.5);

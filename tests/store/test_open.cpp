@@ -1,7 +1,7 @@
+#include "cellar.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "domain/state.h"
-#include "fixed.h"
 #include "store/keep.h"
 #include "store/migrate.h"
 #include "store/step.h"
@@ -11,29 +11,8 @@
 
 using namespace oddglass;
 using namespace oddglass::store;
-
-namespace {
-
-struct Cellar {
-  testing::Folder folder;
-  testing::FixedClock clock;
-  testing::FixedChance chance;
-  std::filesystem::path file = folder / "cellar.oddglass";
-  std::unique_ptr<Store> open(Access access = Access::write) { return Store::open(file, access, clock, chance); }
-};
-
-template <class F>
-Trouble troubleOf(F&& f) {
-  try {
-    f();
-  } catch (const Problem& problem) {
-    return problem.trouble();
-  }
-  FAIL("nothing was refused");
-  return {};
-}
-
-}  // namespace
+using testing::Cellar;
+using testing::troubleOf;
 
 TEST_CASE("a new store is whole and has its settings") {
   Cellar cellar;

@@ -35,12 +35,12 @@ Flight flightOf(int place, bool hasMarked = false) {
   return flight;
 }
 
-const SessionId session{std::string(32, '4')};
+const SessionId sheetSession{std::string(32, '4')};
 
 }  // namespace
 
 TEST_CASE("a sheet goes from look to taste to what comes late, cup by cup, and to all cups together") {
-  const auto steps = sheetSteps(flightOf(1), session);
+  const auto steps = sheetSteps(flightOf(1), sheetSession);
   std::vector<SheetStepKind> kinds;
   for (const SheetStep& step : steps) kinds.push_back(step.kind);
   using enum SheetStepKind;
@@ -53,7 +53,7 @@ TEST_CASE("a sheet goes from look to taste to what comes late, cup by cup, and t
 }
 
 TEST_CASE("liking comes last among what is tasted, and a marked cup is not asked about") {
-  const auto steps = sheetSteps(flightOf(2, true), session);
+  const auto steps = sheetSteps(flightOf(2, true), sheetSession);
   for (const SheetStep& step : steps) {
     CHECK(step.cup != 0);
     if (step.kind == SheetStepKind::cup && step.part == Part::main) {
@@ -67,7 +67,7 @@ TEST_CASE("words come in another order at another place, in the same for all cup
   std::set<std::vector<Item>> orders;
   for (int place = 1; place <= 12; ++place) {
     std::set<std::vector<Item>> own;
-    for (const SheetStep& step : sheetSteps(flightOf(place), session))
+    for (const SheetStep& step : sheetSteps(flightOf(place), sheetSession))
       if (step.kind == SheetStepKind::cup && step.part == Part::main) own.insert(step.items);
     REQUIRE(own.size() == 1);
     orders.insert(*own.begin());
@@ -80,7 +80,7 @@ TEST_CASE("without late questions there is no wait, without a pause none, and ev
   std::erase_if(flight.items, [](const SheetItem& item) { return item.part == Part::late; });
   flight.pauseSeconds = 0;
   std::multiset<std::pair<int, Item>> asked;
-  for (const SheetStep& step : sheetSteps(flight, session)) {
+  for (const SheetStep& step : sheetSteps(flight, sheetSession)) {
     CHECK(step.kind != SheetStepKind::pause);
     CHECK(step.kind != SheetStepKind::swallow);
     for (Item item : step.items) asked.emplace(step.cup.value_or(-1), item);

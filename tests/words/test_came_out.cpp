@@ -3,6 +3,8 @@
 #include "words/denials.h"
 #include "words/maker.h"
 
+#include "words/joined.h"
+
 #include <catch2/catch.hpp>
 
 #include <set>
@@ -28,12 +30,6 @@ RevealedSession evening(int people, int rounds, int right) {
 }
 
 CameOut outOf(const RevealedSession& session) { return cameOut(Voice{}, session, insight::findingsOf(session)); }
-
-std::string joined(const std::vector<std::string>& lines) {
-  std::string all;
-  for (const std::string& line : lines) all += line + '\n';
-  return all;
-}
 
 void seek(RevealedSession& session, Sought sought) {
   session.plan.sought = sought;

@@ -2,6 +2,8 @@
 #include "words/plan.h"
 #include "words/recommend.h"
 
+#include "words/joined.h"
+
 #include <catch2/catch.hpp>
 
 using namespace oddglass;
@@ -18,12 +20,6 @@ Setup setupOf(int panel, int rounds, Sought sought = Sought::difference) {
   if (sought != Sought::difference) setup.limitPm = 300;
   setup.lots = {{500, 500, 6}, {1200, 750, 6}};
   return setup;
-}
-
-std::string joined(const std::vector<std::string>& lines) {
-  std::string all;
-  for (const std::string& line : lines) all += line + '\n';
-  return all;
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "words/seal.h"
 
+#include "words/joined.h"
+
 #include <catch2/catch.hpp>
 
 using namespace oddglass;
@@ -16,12 +18,6 @@ SealFacts facts() {
   f.needed = 10;  // 18 triangles at 5 %: ISO 4120:2021, table A.1
   f.promises = {{Outcome::shown, "find out in what"}};
   return f;
-}
-
-std::string joined(const std::vector<std::string>& lines) {
-  std::string all;
-  for (const std::string& line : lines) all += line + '\n';
-  return all;
 }
 
 }  // namespace
