@@ -11,7 +11,7 @@
 namespace oddglass::ui {
 namespace {
 
-struct Read {
+struct HistoryRead {
   std::vector<session::HistoryLine> lines;
   session::Verification found;
   Millis now = 0;
@@ -23,8 +23,8 @@ HistoryModel::HistoryModel(const Stage& stage, QObject* parent) : PageModel(stag
 
 void HistoryModel::load() {
   ask([id = m_stage.current.id()](Cellar& cellar) {
-    return Read{session::history(cellar.store(), id), session::verify(cellar.store(), id), cellar.clock.now()};
-  }, [this](const Read& read) {
+    return HistoryRead{session::history(cellar.store(), id), session::verify(cellar.store(), id), cellar.clock.now()};
+  }, [this](const HistoryRead& read) {
     std::vector<HistoryRow> rows;
     for (const session::HistoryLine& line : read.lines) {
       HistoryRow row;

@@ -27,7 +27,7 @@ words::LogDetails detailsOf(const session::HistoryLine& line) {
   return {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.goOn, {}};
 }
 
-struct Read {
+struct KeyRead {
   tasting::Board board;
   std::vector<session::HistoryLine> history;
 };
@@ -37,8 +37,8 @@ struct Read {
 KeyModel::KeyModel(const Stage& stage, QObject* parent) : PageModel(stage, parent) { nameFields({"reason"}); }
 
 void KeyModel::load() {
-  ask([id = m_stage.current.id()](Cellar& cellar) { return Read{tasting::board(cellar.store(), id), session::history(cellar.store(), id)}; },
-      [this](const Read& read) {
+  ask([id = m_stage.current.id()](Cellar& cellar) { return KeyRead{tasting::board(cellar.store(), id), session::history(cellar.store(), id)}; },
+      [this](const KeyRead& read) {
         m_canOpen = read.board.state == State::closed;
         m_canEnd = m_canOpen || read.board.state == State::sealed || read.board.state == State::tasting;
         const int missing = read.board.expected - read.board.locked;

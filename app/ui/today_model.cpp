@@ -26,15 +26,15 @@ QString shapeOf(State state) {
   }
 }
 
-struct Read {
+struct TodayRead {
   std::vector<session::SessionLine> sessions;
   std::optional<session::SessionLine> next;
   std::optional<tasting::Board> board;
   bool emptyShelf = false;
 };
 
-Read readAll(store::Store& store) {
-  Read read;
+TodayRead readAll(store::Store& store) {
+  TodayRead read;
   read.sessions = session::sessions(store);
   read.emptyShelf = shelf::find(store, "", true).empty();
   for (const State state : waiting) {
@@ -56,7 +56,7 @@ void TodayModel::load() { read(false); }
 void TodayModel::resume() { read(true); }
 
 void TodayModel::read(bool resuming) {
-  ask([](Cellar& cellar) { return readAll(cellar.store()); }, [this, resuming](const Read& read) {
+  ask([](Cellar& cellar) { return readAll(cellar.store()); }, [this, resuming](const TodayRead& read) {
     m_listed.clear();
     std::vector<SessionRow> rows;
     const auto listed = [](const session::SessionLine& line) {

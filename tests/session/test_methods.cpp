@@ -21,7 +21,7 @@ using testing::troubleOf;
 namespace {
 
 /// The draft of an evening as another method asks it, ready to be sealed.
-Draft asked(Evening& evening, Method method) {
+Draft askedDraft(Evening& evening, Method method) {
   Draft draft = session::draft(*evening.store, evening.session);
   draft.method = method;
   draft.question = namesAThing(method) ? Question::more : method == Method::preference ? Question::prefer : Question::differ;
@@ -74,7 +74,7 @@ TEST_CASE("an evening of every method, from plan to a verified reveal") {
   for (Method method : comparingMethods()) {
     INFO(nameOf(method));
     Evening evening(2);
-    session::saveDraft(*evening.store, evening.clock, asked(evening, method));
+    session::saveDraft(*evening.store, evening.clock, askedDraft(evening, method));
     Played played(evening);
     const FlightForm form = formOf(method);
     CHECK(static_cast<int>(played.sheet.placeByPlace.size()) == 8 * 2 * form.cups * 2);
@@ -153,7 +153,7 @@ TEST_CASE("three lots are compared pair by pair, each pair once in three flights
 // Wald 1945 with one in three against two in three, alpha .05, beta .1: four right in a row weigh 2^4 = 16, below (1 - beta) / alpha = 18; five weigh 32.
 TEST_CASE("a sequential plan is looked at after whole rounds and says go on or stop") {
   Evening evening(6, 0, 1);
-  Draft draft = asked(evening, Method::triangle);
+  Draft draft = askedDraft(evening, Method::triangle);
   draft.stopping = Stopping{500, 100};
   draft.cupMl = 5;
   session::saveDraft(*evening.store, evening.clock, draft);
@@ -195,7 +195,7 @@ TEST_CASE("a plan that is not sequential is never looked at early") {
 TEST_CASE("two cups are picked, not one twice, and never the marked one") {
   Evening evening;
   SECTION("tetrad") {
-    session::saveDraft(*evening.store, evening.clock, asked(evening, Method::tetrad));
+    session::saveDraft(*evening.store, evening.clock, askedDraft(evening, Method::tetrad));
     Played played(evening);
     const auto flight = tasting::nextFlight(*evening.store, evening.session, {1}).value();
     auto in = answersFor(played.plan(), played.sheet, flight, {});
@@ -203,7 +203,7 @@ TEST_CASE("two cups are picked, not one twice, and never the marked one") {
     CHECK(troubleOf([&] { tasting::handIn(*evening.store, evening.clock, evening.chance, evening.session, in); }) == Trouble::alreadyThere);
   }
   SECTION("duo-trio") {
-    session::saveDraft(*evening.store, evening.clock, asked(evening, Method::duoTrio));
+    session::saveDraft(*evening.store, evening.clock, askedDraft(evening, Method::duoTrio));
     Played played(evening);
     const auto flight = tasting::nextFlight(*evening.store, evening.session, {1}).value();
     CHECK(flight.cups.front().isMarked);
@@ -217,7 +217,7 @@ TEST_CASE("two cups are picked, not one twice, and never the marked one") {
 TEST_CASE("no preference is an answer only where the plan says so") {
   for (bool may : {false, true}) {
     Evening evening;
-    Draft draft = asked(evening, Method::preference);
+    Draft draft = askedDraft(evening, Method::preference);
     draft.mayHaveNone = may;
     session::saveDraft(*evening.store, evening.clock, draft);
     Played played(evening);
@@ -262,7 +262,7 @@ TEST_CASE("what does not go with a method is refused by name") {
   for (const Case& each : cases) {
     INFO(nameOf(each.method) << ' ' << each.argument);
     Evening evening;
-    Draft draft = asked(evening, each.method);
+    Draft draft = askedDraft(evening, each.method);
     each.change(draft);
     session::saveDraft(*evening.store, evening.clock, draft);
     try {
