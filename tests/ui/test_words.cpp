@@ -9,15 +9,15 @@ using Page = ui::Router::Page;
 
 namespace {
 
-ui::WordsModel& words(test::Window& at) { return *at.app().findChild<ui::WordsModel*>(); }
-ui::WordModel& word(test::Window& at) { return *at.app().findChild<ui::WordModel*>(); }
+ui::WordsModel& listOf(test::Window& at) { return *at.app().findChild<ui::WordsModel*>(); }
+ui::WordModel& pageOf(test::Window& at) { return *at.app().findChild<ui::WordModel*>(); }
 
 std::string says(const QObject& model, const char* property) { return model.property(property).toString().toStdString(); }
 
 /// The line of the list with this name; -1 when it is not shown.
 int lineOf(test::Window& at, const std::string& name) {
-  for (int row = 0; row < words(at).lines()->count(); ++row)
-    if (words(at).lines()->at<ui::WordLineRow>(row).name.toStdString() == name) return row;
+  for (int row = 0; row < listOf(at).lines()->count(); ++row)
+    if (listOf(at).lines()->at<ui::WordLineRow>(row).name.toStdString() == name) return row;
   return -1;
 }
 
@@ -63,35 +63,35 @@ void ownWordFromStartToEnd(test::Window& at) {
   at.type("wordMeaning", "wet leaves and elderflower");
   at.click("primaryButton");
   CHECK(at.text("headline") == "hedge after rain");
-  CHECK(says(word(at), "over") == "Flowers and honey");
-  CHECK(word(at).property("changes").toStringList().size() == 2);
+  CHECK(says(pageOf(at), "over") == "Flowers and honey");
+  CHECK(pageOf(at).property("changes").toStringList().size() == 2);
 
   at.click("wordMerge");
   at.type("wordMergeFind", "hone");
-  REQUIRE(word(at).candidates()->count() == 1);
+  REQUIRE(pageOf(at).candidates()->count() == 1);
   at.click("wordCandidate0");
   CHECK(at.text("wordCountsAs").find("honey") != std::string::npos);
   at.click("wordOther");
   CHECK(at.text("headline") == "Honey");
-  REQUIRE(word(at).merged()->count() == 1);
+  REQUIRE(pageOf(at).merged()->count() == 1);
   at.shoot("words_merged");
   at.click("wordTakeOut0");
-  CHECK(word(at).merged()->count() == 0);
+  CHECK(pageOf(at).merged()->count() == 0);
 
   at.click("primaryButton");
   at.type("wordsFind", "AFTER RAIN");
-  REQUIRE(words(at).lines()->count() == 2);
-  CHECK(words(at).lines()->at<ui::WordLineRow>(1).mark == QStringLiteral("yours"));
+  REQUIRE(listOf(at).lines()->count() == 2);
+  CHECK(listOf(at).lines()->at<ui::WordLineRow>(1).mark == QStringLiteral("yours"));
   take(at, "hedge after rain");
   at.click("wordRetire");
-  CHECK(word(at).property("retired").toBool());
+  CHECK(pageOf(at).property("retired").toBool());
   at.click("primaryButton");
-  CHECK(words(at).lines()->count() == 0);
+  CHECK(listOf(at).lines()->count() == 0);
   at.click("wordsRetired");
-  REQUIRE(words(at).lines()->count() == 2);
+  REQUIRE(listOf(at).lines()->count() == 2);
   take(at, "hedge after rain");
   at.click("wordRetire");
-  CHECK_FALSE(word(at).property("retired").toBool());
+  CHECK_FALSE(pageOf(at).property("retired").toBool());
 }
 
 }  // namespace
@@ -115,25 +115,25 @@ TEST_CASE("what was looked for in vain becomes the new word's name, and what is 
   test::Window at;
   at.click("navWords");
   at.type("wordsFind", "wet dog");
-  CHECK(words(at).lines()->count() == 0);
+  CHECK(listOf(at).lines()->count() == 0);
   at.shoot("words_nothing_found");
   at.click("primaryButton");
-  CHECK(says(word(at), "name") == "wet dog");
+  CHECK(says(pageOf(at), "name") == "wet dog");
   at.type("wordName", "Butterscotch");
   at.click("primaryButton");
-  CHECK(says(word(at), "wrongField") == "word");
+  CHECK(says(pageOf(at), "wrongField") == "word");
   for (int drink = 0; drink < 4; ++drink) at.click("wordDrink" + std::to_string(drink));
   at.type("wordName", "wet dog");
   at.click("primaryButton");
-  CHECK(says(word(at), "wrongField") == "drinks");
+  CHECK(says(pageOf(at), "wrongField") == "drinks");
   at.shoot("word_form_wrong");
   at.click("wordLeave");
   CHECK(at.app().router()->page() == Page::Words);
   at.click("wordsDrink4");
   at.type("wordsFind", "skunk");
-  CHECK(words(at).lines()->count() == 0);
+  CHECK(listOf(at).lines()->count() == 0);
   at.click("wordsDrink1");
-  CHECK(words(at).lines()->count() == 2);
+  CHECK(listOf(at).lines()->count() == 2);
   CHECK(at.complaints() == "");
 }
 
