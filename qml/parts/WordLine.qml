@@ -10,10 +10,12 @@ AbstractButton {
     property bool faded: false
     property string line: ""
     property string mark: ""
+    // Words stand under the name of their class, whatever the size of the text.
+    readonly property real inset: 20 + Theme.body
 
     implicitWidth: 400
     implicitHeight: Math.max(Theme.target, implicitContentHeight + (isClass ? 24 : 16))
-    leftPadding: isClass ? 8 : 36
+    leftPadding: isClass ? 8 : inset
     rightPadding: 8
     // The words decide the height; what they are centred by must not come back into it.
     topPadding: Math.max(0, (height - implicitContentHeight) / 2)
@@ -67,7 +69,7 @@ AbstractButton {
         radius: 4
 
         HairLine {
-            x: root.isClass ? 0 : 36
+            x: root.isClass ? 0 : root.inset
             y: parent.height - 1
             width: parent.width - x
         }

@@ -160,7 +160,7 @@ TEST_CASE("the words fit in every look, the longest ones too") {
   shoot("list");
   take(at, "Gone off");
   shoot("open");
-  take(at, "mousy");
+  take(at, "sick");
   shoot("word");
   at.click("wordMerge");
   at.type("wordMergeFind", "s");
