@@ -17,6 +17,7 @@ void describeSequential(CLI::App& app, Command::Work& chosen);
 void describeDesign(CLI::App& app, Command::Work& chosen);
 void describeDrinks(CLI::App& app, Command::Work& chosen);
 void describeShelf(CLI::App& app, Command::Work& chosen);
+void describeWords(CLI::App& app, Command::Work& chosen);
 void describePlan(CLI::App& app, Command::Work& chosen);
 void describeSeal(CLI::App& app, Command::Work& chosen);
 void describeTable(CLI::App& app, Command::Work& chosen);

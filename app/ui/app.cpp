@@ -23,11 +23,15 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_cameOut = new CameOutModel(stage, this);
   m_history = new HistoryModel(stage, this);
   m_people = new PeopleModel(stage, this);
+  m_words = new WordsModel(stage, this);
+  m_word = new WordModel(stage, this);
   m_keeping = new KeepingModel(stage, this);
 
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
   connect(m_shelf, &ShelfModel::beverageRequested, m_beverage, &BeverageModel::open);
   connect(m_shelf, &ShelfModel::newBeverageRequested, m_beverage, &BeverageModel::openNew);
+  connect(m_words, &WordsModel::wordRequested, m_word, &WordModel::open);
+  connect(m_words, &WordsModel::newWordRequested, m_word, &WordModel::openNew);
   connect(m_board, &BoardModel::seatRequested, m_seat, &SeatModel::open);
   connect(m_seat, &SeatModel::seated, m_cups, &CupsModel::open);
   connect(m_cups, &CupsModel::sheetRequested, m_sheet, &SheetModel::open);

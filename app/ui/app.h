@@ -18,6 +18,8 @@
 #include "ui/sheet_model.h"
 #include "ui/shelf_model.h"
 #include "ui/today_model.h"
+#include "ui/word_model.h"
+#include "ui/words_model.h"
 #include "ui/worker.h"
 
 #include <QtQml/qqmlregistration.h>
@@ -46,6 +48,8 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::CameOutModel* cameOut MEMBER m_cameOut CONSTANT)
   Q_PROPERTY(oddglass::ui::HistoryModel* history MEMBER m_history CONSTANT)
   Q_PROPERTY(oddglass::ui::PeopleModel* people MEMBER m_people CONSTANT)
+  Q_PROPERTY(oddglass::ui::WordsModel* words MEMBER m_words CONSTANT)
+  Q_PROPERTY(oddglass::ui::WordModel* word MEMBER m_word CONSTANT)
   Q_PROPERTY(oddglass::ui::KeepingModel* keeping MEMBER m_keeping CONSTANT)
 
 public:
@@ -79,6 +83,8 @@ private:
   CameOutModel* m_cameOut;
   HistoryModel* m_history;
   PeopleModel* m_people;
+  WordsModel* m_words;
+  WordModel* m_word;
   KeepingModel* m_keeping;
 };
 

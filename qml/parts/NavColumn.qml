@@ -64,6 +64,13 @@ FocusScope {
                 NavLink { objectName: "navToday"; width: parent.width; text: qsTr("Today"); here: root.router.page === Router.Today; onClicked: root.router.go(Router.Today) }
                 NavLink { objectName: "navShelf"; width: parent.width; text: qsTr("Shelf"); here: root.router.page === Router.Shelf; onClicked: root.router.go(Router.Shelf) }
                 NavLink { objectName: "navPeople"; width: parent.width; text: qsTr("People"); here: root.router.page === Router.People; onClicked: root.router.go(Router.People) }
+                NavLink {
+                    objectName: "navWords"
+                    width: parent.width
+                    text: qsTr("Words")
+                    here: root.router.page === Router.Words || root.router.page === Router.Word
+                    onClicked: root.router.go(Router.Words)
+                }
                 NavLink { objectName: "navKeeping"; width: parent.width; text: qsTr("Keeping"); here: root.router.page === Router.Keeping; onClicked: root.router.go(Router.Keeping) }
             }
         }

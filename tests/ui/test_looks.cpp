@@ -1,7 +1,6 @@
+#include "ui/fits.h"
 #include "ui/journey.h"
 
-#include <QAccessible>
-#include <QAccessibleInterface>
 #include <catch2/catch.hpp>
 
 using namespace oddglass;
@@ -14,37 +13,6 @@ struct Look {
   int width, height, textPercent;
   ui::Preferences::Light light;
 };
-
-/// Whatever can be operated and says nothing of itself.
-std::string silent(QQuickItem* root) {
-  std::string found;
-  test::walk(root, [&](QQuickItem* item) {
-    if (!item->activeFocusOnTab() || !item->isEnabled()) return;
-    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
-    if (!spoken || spoken->text(QAccessible::Name).isEmpty()) found += item->objectName().toStdString() + " (" + item->metaObject()->className() + ")\n";
-  });
-  return found;
-}
-
-/// Whatever can be operated and has no name for a test to find it by.
-std::string nameless(QQuickItem* root) {
-  std::string found;
-  test::walk(root, [&](QQuickItem* item) {
-    if (item->activeFocusOnTab() && item->isEnabled() && item->objectName().isEmpty()) found += std::string(item->metaObject()->className()) + "\n";
-  });
-  return found;
-}
-
-/// Texts that reach beyond the window at its sides.
-std::string cutOff(test::Window& at) {
-  std::string found;
-  test::walk(at.window().contentItem(), [&](QQuickItem* item) {
-    if (!item->inherits("QQuickText") || item->property("text").toString().isEmpty()) return;
-    const QRectF box = item->mapRectToScene(QRectF(0, 0, item->property("contentWidth").toDouble(), item->height()));
-    if (box.left() < -1 || box.right() > at.window().width() + 1) found += item->property("text").toString().toStdString() + "\n";
-  });
-  return found;
-}
 
 }  // namespace
 
@@ -67,9 +35,9 @@ TEST_CASE("every page speaks, and fits, in every look") {
     at.nextFrame();
     at.shoot(std::string(look.name) + "_" + std::to_string(page));
     INFO("page " << page << " in " << look.name);
-    CHECK(silent(at.window().contentItem()) == "");
-    CHECK(nameless(at.window().contentItem()) == "");
-    CHECK(cutOff(at) == "");
+    CHECK(test::silent(at.window().contentItem()) == "");
+    CHECK(test::nameless(at.window().contentItem()) == "");
+    CHECK(test::cutOff(at) == "");
   }
   CHECK(at.complaints() == "");
 }
@@ -90,8 +58,8 @@ TEST_CASE("what came out fits in every look") {
     at.click("session" + std::to_string(row));
     if (at.app().router()->page() == Page::CameOut) {
       at.shoot(std::string(look.name) + "_came_out_" + std::to_string(row));
-      CHECK(silent(at.window().contentItem()) == "");
-      CHECK(cutOff(at) == "");
+      CHECK(test::silent(at.window().contentItem()) == "");
+      CHECK(test::cutOff(at) == "");
       CHECK_FALSE(at.text("headline").empty());
       // Three comparisons: each pair has its mark, its verdict and its figure.
       if (at.item("pair0Interval")) {

@@ -1,0 +1,36 @@
+#include "ui/fits.h"
+
+#include <QAccessible>
+#include <QAccessibleInterface>
+
+namespace oddglass::test {
+
+std::string silent(QQuickItem* root) {
+  std::string found;
+  walk(root, [&](QQuickItem* item) {
+    if (!item->activeFocusOnTab() || !item->isEnabled()) return;
+    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
+    if (!spoken || spoken->text(QAccessible::Name).isEmpty()) found += item->objectName().toStdString() + " (" + item->metaObject()->className() + ")\n";
+  });
+  return found;
+}
+
+std::string nameless(QQuickItem* root) {
+  std::string found;
+  walk(root, [&](QQuickItem* item) {
+    if (item->activeFocusOnTab() && item->isEnabled() && item->objectName().isEmpty()) found += std::string(item->metaObject()->className()) + "\n";
+  });
+  return found;
+}
+
+std::string cutOff(Window& at) {
+  std::string found;
+  walk(at.window().contentItem(), [&](QQuickItem* item) {
+    if (!item->inherits("QQuickText") || item->property("text").toString().isEmpty()) return;
+    const QRectF box = item->mapRectToScene(QRectF(0, 0, item->property("contentWidth").toDouble(), item->height()));
+    if (box.left() < -1 || box.right() > at.window().width() + 1) found += item->property("text").toString().toStdString() + "\n";
+  });
+  return found;
+}
+
+}  // namespace oddglass::test
