@@ -121,6 +121,8 @@ double addLabels(Figure& figure, const std::vector<Label>& labels, double y, dou
   return lowest;
 }
 
+double blockHeight(std::size_t lines) { return lines == 0 ? 0 : smallType + descent + lineHeight * static_cast<double>(lines - 1); }
+
 void requireShare(const char* name, double value) {
   if (!(value >= 0 && value <= 1)) throw std::invalid_argument(std::string(name) + ": not between 0 and 1");
 }

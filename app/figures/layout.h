@@ -6,6 +6,11 @@ namespace oddglass::figures {
 
 inline constexpr double smallType = 14;
 inline constexpr double lineHeight = 19;  ///< from baseline to baseline at smallType
+inline constexpr double descent = smallType / 4;  ///< how far letters reach below their baseline
+inline constexpr double middleToBaseline = (smallType - descent) / 2;  ///< from the middle of a line down to its baseline
+
+/// How high a block of lines at smallType is, from its ascenders to its descenders; 0 for none.
+double blockHeight(std::size_t lines);
 
 /// The text in lines that are not wider than `width`: broken between words, inside a word only where one alone is too wide.
 std::vector<std::string> wrapped(std::string_view text, double width, const Measure& measure);

@@ -13,8 +13,6 @@
 namespace oddglass::figures {
 namespace {
 
-constexpr double descent = smallType / 4;
-
 void requireNumber(const char* name, double value) {
   if (!std::isfinite(value)) throw std::invalid_argument(std::string(name) + ": not a number");
 }
@@ -37,7 +35,7 @@ void check(const MapPicture& picture) {
 struct Block {
   std::vector<std::string> lines;
   double width = 0;
-  double height() const { return lineHeight * static_cast<double>(lines.size() - 1) + smallType + descent; }
+  double height() const { return blockHeight(lines.size()); }
 };
 
 std::vector<Block> blocksOf(const std::vector<std::string>& texts, double room, const Measure& measure) {

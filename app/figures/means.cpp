@@ -25,7 +25,7 @@ void check(const MeanPicture& picture) {
   }
 }
 
-/// Two rings and what joins them; one below the other's reach they share their place.
+/// Two rings and a dashed line between them; none where the rings meet.
 void addTwice(Figure& figure, const Axis& axis, const Twice& twice, double y) {
   const double from = axis.x(std::min(twice.first, twice.second)), to = axis.x(std::max(twice.first, twice.second));
   constexpr double radius = 5;

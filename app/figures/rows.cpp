@@ -9,7 +9,6 @@ namespace oddglass::figures {
 namespace {
 
 constexpr double gap = 16, between = 6, leastForMarks = 240;
-constexpr double descent = smallType / 4;
 
 double noteWidthOf(const RowWords& row, const Measure& measure) {
   const double word = measure(row.word, smallType), count = measure(row.count, smallType);
@@ -20,8 +19,6 @@ bool isOneLine(const RowWords& row, double room, const Measure& measure) {
   constexpr double slack = 1e-6;  // the room may come from a difference of two widths
   return noteWidthOf(row, measure) <= room + slack;
 }
-
-double heightOf(std::size_t lines) { return lines == 0 ? 0 : smallType + descent + lineHeight * static_cast<double>(lines - 1); }
 
 double addBlock(Figure& figure, const std::vector<std::string>& lines, double x, double baseline, Role role, const std::string& readOut = {}) {
   for (const std::string& line : lines) {
@@ -83,10 +80,10 @@ Rows addRows(Figure& figure, const RowPlan& plan, const std::vector<RowWords>& r
     if (plan.beside) {
       const std::vector<std::string> label = wrapped(row.label, plan.labelWidth, measure);
       const std::size_t note = noteLines(row, plan.width - plan.noteLeft, measure);
-      const double height = std::ceil(std::max({heights[i], heightOf(label.size()), heightOf(note)}) + between);
+      const double height = std::ceil(std::max({heights[i], blockHeight(label.size()), blockHeight(note)}) + between);
       const double axis = y + height / 2;
-      addBlock(figure, label, 0, axis - heightOf(label.size()) / 2 + smallType, Role::ink);
-      addNote(figure, row, plan.noteLeft, plan.width, axis - heightOf(note) / 2 + smallType, measure);
+      addBlock(figure, label, 0, axis - blockHeight(label.size()) / 2 + smallType, Role::ink);
+      addNote(figure, row, plan.noteLeft, plan.width, axis - blockHeight(note) / 2 + smallType, measure);
       placed.strips.push_back({axis - heights[i] / 2, axis, axis + heights[i] / 2});
       y += height;
     } else {

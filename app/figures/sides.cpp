@@ -42,7 +42,7 @@ Middle middleOf(const SidesPicture& picture, const RowPlan& plan, const Measure&
 void addSide(Figure& figure, const Side& side, double from, double length, double direction, const Strip& strip) {
   const double to = from + direction * length;
   figure.marks.push_back({Rect{std::min(from, to), strip.axis - bar / 2, length, bar}, Role::accent, side.readOut});
-  figure.marks.push_back({Text{to + direction * gap, strip.axis + 5.25, smallType, direction < 0 ? Anchor::end : Anchor::start, std::to_string(side.times)}, Role::ink, side.readOut});
+  figure.marks.push_back({Text{to + direction * gap, strip.axis + middleToBaseline, smallType, direction < 0 ? Anchor::end : Anchor::start, std::to_string(side.times)}, Role::ink, side.readOut});
 }
 
 }  // namespace
@@ -71,7 +71,7 @@ Figure sidesFigure(const SidesPicture& picture, double width, const Measure& mea
     const auto length = [&](const Side& side) { return middle.reach * side.times / most; };
     addSide(figure, row.little, middle.x - middle.half, length(row.little), -1, strip);
     addSide(figure, row.much, middle.x + middle.half, length(row.much), 1, strip);
-    figure.marks.push_back({Text{middle.x, strip.axis + 5.25, smallType, Anchor::middle, std::to_string(row.right.times)}, Role::ink, row.right.readOut});
+    figure.marks.push_back({Text{middle.x, strip.axis + middleToBaseline, smallType, Anchor::middle, std::to_string(row.right.times)}, Role::ink, row.right.readOut});
   }
   figure.height = placed.bottom + 6;
   return figure;

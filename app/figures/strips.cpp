@@ -76,7 +76,6 @@ Stacks stacksOf(const std::vector<Heaps>& rows, const Axis& axis) {
   return stacks;
 }
 
-
 void addDots(Figure& figure, const Heaps& heaps, const std::vector<Stacked>& dots, double pitch, double base) {
   auto dot = dots.begin();
   for (const auto& each : heaps)
