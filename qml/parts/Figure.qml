@@ -25,6 +25,14 @@ Column {
         soft: Theme.soft
         Accessible.role: Accessible.Graphic
         Accessible.name: sentence
+        Accessible.description: readOut
+        Accessible.focusable: true
+        objectName: root.objectName + "Canvas"
+        activeFocusOnTab: root.source.drawn
+
+        FocusRing {
+            shown: canvas.activeFocus
+        }
     }
     Small {
         width: root.width

@@ -68,6 +68,9 @@ TEST_CASE("a whole evening by keyboard alone, from an empty store to a verdict")
   at.click("primaryButton");
   at.click("primaryButton");
   REQUIRE(at.app().router()->page() == Page::CameOut);
+  REQUIRE(at.tabTo("intervalCanvas"));
+  at.key(Qt::Key_Right);
+  CHECK_FALSE(at.item("intervalCanvas")->property("readOut").toString().isEmpty());
   at.click("primaryButton");
   at.type("decision", "Pour it again in June");
   at.click("primaryButton");
