@@ -13,6 +13,7 @@ using tasting::SheetStepKind;
 
 SheetModel::SheetModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_questions(QuestionRow::staticMetaObject, this) {
   m_goWords = tr("Go on");
+  m_wait.setObjectName(QStringLiteral("wait"));
   m_wait.setInterval(1000);
   connect(&m_wait, &QTimer::timeout, this, &SheetModel::tick);
   m_keep.setSingleShot(true);
@@ -47,7 +48,6 @@ void SheetModel::showStep() {
   const tasting::SheetStep& step = m_filling->step();
   const auto cups = m_filling->cups();
   m_nudged.reset();
-  m_nudge.clear();
   m_stepNumber++;
   m_waits = step.kind == SheetStepKind::pause || step.kind == SheetStepKind::swallow;
   m_code.clear();
@@ -97,6 +97,7 @@ QuestionRow SheetModel::rowOf(const SheetItem& item) const {
   QuestionRow row = questionRow(item, *m_filling);
   row.passed = std::ranges::find(m_passed, std::pair(item.item, m_filling->code())) != m_passed.end() ||
                (item.kind == ItemKind::worst && m_filling->value(item.item, m_filling->code()) == 0);
+  if (m_nudged == std::pair(item.item, m_filling->code())) row.nudge = tr("Look once more: the smell, the first sip, the end. If there is nothing, tap again.");
   return row;
 }
 
@@ -146,6 +147,7 @@ void SheetModel::touch(int row, int option, int by) {
 
 void SheetModel::write(int row, const QString& text) {
   const Item item = m_rowItems.at(static_cast<std::size_t>(row)).front();
+  m_nudged.reset();
   m_filling->write(item, m_filling->item(item).perCup ? m_filling->code() : Code{}, plain(text));
   m_keep.start();
   show();
@@ -158,11 +160,10 @@ void SheetModel::passOver(int row) {
   if (asked.kind == ItemKind::worst) {
     if (m_nudged != at) {
       m_nudged = at;
-      m_nudge = tr("Look once more: the smell, the first sip, the end. If there is nothing, tap again.");
-      emit changed();
+      show();
       return;
     }
-    m_nudge.clear();
+    m_nudged.reset();
     m_filling->set(item, m_filling->code(), 0);
   } else {
     m_filling->set(item, m_filling->code(), std::nullopt);
@@ -229,9 +230,10 @@ void SheetModel::lock() {
       });
 }
 
+// Whoever leaves the page between two touches loses neither.
 void SheetModel::forget() {
   m_wait.stop();
-  m_keep.stop();
+  if (m_keep.isActive()) keep();
   m_filling.reset();
   m_rowItems.clear();
   m_passed.clear();

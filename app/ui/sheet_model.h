@@ -27,6 +27,7 @@ struct QuestionRow {
   Q_PROPERTY(QString text MEMBER text)
   Q_PROPERTY(QString pass MEMBER pass)
   Q_PROPERTY(bool passed MEMBER passed)
+  Q_PROPERTY(QString nudge MEMBER nudge)
 
 public:
   int item = 0;
@@ -40,6 +41,7 @@ public:
   QString text;
   QString pass;             ///< "I don't judge colour", "I looked and found none"; empty where it cannot be passed
   bool passed = false;
+  QString nudge;            ///< asks to look again before nothing is found; empty when it was not asked
   bool operator==(const QuestionRow&) const = default;
 };
 
@@ -61,7 +63,6 @@ class SheetModel : public oddglass::ui::PageModel {
   Q_PROPERTY(bool isLast MEMBER m_isLast NOTIFY changed)
   Q_PROPERTY(QString goWords MEMBER m_goWords NOTIFY changed)
   Q_PROPERTY(QString goReason MEMBER m_goReason NOTIFY changed)
-  Q_PROPERTY(QString nudge MEMBER m_nudge NOTIFY changed)
   Q_PROPERTY(int stepNumber MEMBER m_stepNumber NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* questions READ questions CONSTANT)
 
@@ -101,7 +102,7 @@ private:
   void forget();
 
   Rows m_questions;
-  QTimer m_wait, m_keep;
+  QTimer m_wait{this}, m_keep;   ///< the wait is a child, so that tests find it and need not wait
   int m_secondsLeft = 0;
   std::optional<tasting::Filling> m_filling;
   std::array<std::uint8_t, 16> m_clientId{};
@@ -110,7 +111,7 @@ private:
   std::optional<std::pair<Item, Code>> m_nudged;
   bool m_waits = false, m_canGoBack = false, m_isLast = false, m_isLocking = false;
   int m_stepNumber = 0;
-  QString m_placeLine, m_stepLine, m_headline, m_lead, m_code, m_spokenCode, m_position, m_goWords, m_goReason, m_nudge;
+  QString m_placeLine, m_stepLine, m_headline, m_lead, m_code, m_spokenCode, m_position, m_goWords, m_goReason;
 };
 
 }  // namespace oddglass::ui

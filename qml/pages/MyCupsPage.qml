@@ -163,6 +163,10 @@ FocusScope {
             }
         }
     }
+    KeepInSight {
+        flick: flick
+        column: column
+    }
     Rectangle {
         id: bar
 

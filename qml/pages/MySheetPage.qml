@@ -101,15 +101,11 @@ FocusScope {
                     model: root.model
                 }
             }
-            Body {
-                objectName: "nudge"
-                width: parent.width
-                visible: text !== ""
-                text: root.model.nudge
-                font.weight: Font.DemiBold
-                Accessible.role: Accessible.AlertMessage
-            }
         }
+    }
+    KeepInSight {
+        flick: flick
+        column: column
     }
     Rectangle {
         id: bar

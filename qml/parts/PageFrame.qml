@@ -19,17 +19,6 @@ FocusScope {
 
     signal primaryRequested()
 
-    // The part that holds the keyboard is never out of sight.
-    function reveal(item: Item) {
-        if (!item)
-            return;
-        const top = item.mapToItem(column, 0, 0).y;
-        if (top < flick.contentY + 20)
-            flick.contentY = Math.max(0, top - 60);
-        else if (top + item.height > flick.contentY + flick.height - 60)
-            flick.contentY = Math.min(Math.max(0, flick.contentHeight - flick.height), top + item.height - flick.height + 100);
-    }
-
     Flickable {
         id: flick
 
@@ -121,16 +110,8 @@ FocusScope {
         }
     }
 
-    Connections {
-        target: root.Window.window
-        function onActiveFocusItemChanged() {
-            const item = root.Window.activeFocusItem;
-            for (let up = item; up; up = up.parent) {
-                if (up === column) {
-                    root.reveal(item);
-                    return;
-                }
-            }
-        }
+    KeepInSight {
+        flick: flick
+        column: column
     }
 }

@@ -49,6 +49,9 @@ Column {
             Keys.onUpPressed: root.stepRequested(root.smallStep())
             Keys.onLeftPressed: root.stepRequested(-root.smallStep())
             Keys.onDownPressed: root.stepRequested(-root.smallStep())
+            Keys.onSpacePressed: root.begin()
+            Keys.onReturnPressed: root.begin()
+            Keys.onPressed: event => root.far(event)
             onClicked: root.placed(root.valueAt(pressX / width))
 
             background: Item {
@@ -139,6 +142,23 @@ Column {
         width: line.width
         visible: root.words.length > 0
         text: qsTr("From left to right on the line: %1.").arg(root.words.join(", "))
+    }
+
+    // Without an answer the first step sets the mark in the middle; Space never moves one that is set.
+    function begin() {
+        if (value < 0)
+            stepRequested(smallStep());
+    }
+
+    function far(event: KeyEvent) {
+        switch (event.key) {
+        case Qt.Key_PageUp: stepRequested(10 * smallStep()); break;
+        case Qt.Key_PageDown: stepRequested(-10 * smallStep()); break;
+        case Qt.Key_Home: placed(low); break;
+        case Qt.Key_End: placed(high); break;
+        default: return;
+        }
+        event.accepted = true;
     }
 
     function smallStep(): int {

@@ -20,6 +20,7 @@ Column {
     required property string text
     required property string pass
     required property bool passed
+    required property string nudge
     required property SheetModel model
 
     spacing: 10
@@ -133,5 +134,13 @@ Column {
         more: root.label
         chosen: root.passed
         onClicked: root.model.passOver(root.index)
+    }
+    Body {
+        objectName: "nudge" + root.index
+        width: root.width
+        visible: text !== ""
+        text: root.nudge
+        font.weight: Font.DemiBold
+        Accessible.role: Accessible.AlertMessage
     }
 }
