@@ -1,6 +1,20 @@
 #include "ui/setup_of.h"
 
+#include <algorithm>
+
 namespace oddglass::ui {
+namespace {
+
+planning::SheetSetup sheetSetupOf(const Plan& plan) {
+  planning::SheetSetup sheet;
+  sheet.hasDuplicate = plan.sheet->hasDuplicate;
+  sheet.pauseSeconds = plan.sheet->pauseSeconds;
+  sheet.questions = std::max(1, static_cast<int>(std::ranges::count_if(plan.items, &SheetItem::perCup)));
+  if (!plan.sheet->orders.empty()) sheet.cupsAtOnce = std::max(2, static_cast<int>(plan.sheet->orders.front().size()));
+  return sheet;
+}
+
+}  // namespace
 
 planning::Setup setupOf(const Plan& plan) {
   planning::Setup setup;
@@ -14,9 +28,10 @@ planning::Setup setupOf(const Plan& plan) {
   setup.stopping = plan.stopping;
   setup.evenings = plan.evenings;
   setup.wave = plan.wave;
-  setup.rounds = plan.roundsEach();
+  setup.rounds = plan.sheet ? plan.rounds : plan.roundsEach();
+  if (plan.sheet) setup.sheet = sheetSetupOf(plan);
   setup.cupMl = plan.cupMl;
-  for (const PlannedLot& lot : plan.lots) setup.lots.push_back({lot.abvBp, lot.bottleMl, 0});
+  for (const PlannedLot& lot : plan.lots) setup.lots.push_back({lot.abvBp, lot.bottleMl, 0, lot.role});
   setup.alphaPm = plan.alphaPm;
   setup.sought = plan.sought;
   setup.limitPm = plan.limitPm;

@@ -40,9 +40,12 @@ inline ui::SheetModel& sheetOf(Window& at) { return *at.app().findChild<ui::Shee
 /// From the places to the first step of a place's sheet.
 inline void openSheet(Window& at, int place) {
   at.click("hand" + std::to_string(place));
+  INFO(at.app().notice()->message().toStdString());
+  REQUIRE(at.page() == "HandOver");
   at.click("primaryButton");
+  REQUIRE(at.page() == "MyCups");
   at.click("primaryButton");
-  REQUIRE(at.page() == "MySheet");
+  REQUIRE(at.until([&] { return at.page() == "MySheet"; }));
 }
 
 /// A pause goes by, without waiting for it.
