@@ -69,6 +69,7 @@ Column {
                 readonly property int mark: root.marks[index] ?? -1
 
                 objectName: "touch" + root.index + "_" + index
+                width: Math.min(implicitWidth, root.width)
                 text: root.form === "rank" && mark > 0 ? qsTr("%1, place %2").arg(modelData).arg(root.options.length + 1 - mark) : modelData
                 more: root.label
                 chosen: mark > 0
@@ -126,6 +127,7 @@ Column {
     }
     OptionPill {
         objectName: "pass" + root.index
+        width: Math.min(implicitWidth, root.width)
         visible: root.pass !== ""
         text: root.pass
         more: root.label
