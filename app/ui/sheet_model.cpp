@@ -104,7 +104,9 @@ QuestionRow SheetModel::rowOf(const SheetItem& item) const {
 QString SheetModel::reason() const {
   if (m_isLocking) return tr("One moment.");
   if (m_waits && m_secondsLeft > 0) return tr("In %1 seconds.").arg(m_secondsLeft);
-  const auto open = m_filling->open();
+  auto open = m_filling->open();
+  // No word ticked is an answer too.
+  std::erase_if(open, [this](Item item) { return m_filling->item(item).kind == ItemKind::check; });
   if (open.empty()) return {};
   return openReason(m_filling->item(open.front()), static_cast<int>(open.size()));
 }

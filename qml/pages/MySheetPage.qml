@@ -140,7 +140,7 @@ FocusScope {
             objectName: "primary"
             x: parent.width - width - root.side
             y: 20
-            big: true
+            big: root.height >= 700 * Theme.scale
             text: root.model.goWords
             reason: root.model.goReason
             onActed: root.model.isLast ? root.model.lock() : root.model.next()
