@@ -43,7 +43,7 @@ NamedChoices readChoices(const ChoiceOptions& options) {
   return named;
 }
 
-Json ratioJson(const std::optional<stats::LikelihoodRatio>& ratio) {
+Json oddsJson(const std::optional<stats::LikelihoodRatio>& ratio) {
   if (!ratio) return nullptr;
   return Json{{"statistic", numberOrNull(ratio->statistic)}, {"df", ratio->df}, {"p_value", numberOrNull(ratio->pValue)}};
 }
@@ -92,7 +92,7 @@ std::string whyNot(const stats::BradleyTerry& found) {
   return reasons;
 }
 
-Json judged(const NamedChoices& named) {
+Json judgedChoices(const NamedChoices& named) {
   const stats::BradleyTerry found = stats::bradleyTerry(named.choices, static_cast<int>(named.samples.size()));
   Json json{{"worth", Json::object()}, {"se", Json::object()}};
   for (std::size_t i = 0; i < named.samples.size(); ++i) {
@@ -103,9 +103,9 @@ Json judged(const NamedChoices& named) {
   json["order"] = numberOrNull(found.order);
   json["order_se"] = numberOrNull(found.orderSe);
   json["regularised"] = found.isRegularised;
-  json["lr"] = ratioJson(found.equal);
-  json["order_lr"] = ratioJson(found.noOrder);
-  json["fit"] = ratioJson(found.fit);
+  json["lr"] = oddsJson(found.equal);
+  json["order_lr"] = oddsJson(found.noOrder);
+  json["fit"] = oddsJson(found.fit);
   json["log_likelihood"] = found.why ? Json() : numberOrNull(found.logLikelihood);
   if (const std::string reasons = whyNot(found); !reasons.empty()) json["why"] = reasons;
   json["circular_triads"] = triads(named);
@@ -122,7 +122,7 @@ void describeChoices(CLI::App& app, Command::Work& chosen) {
   options.right = command.option("--right", "B", "The column that names the sample on the right");
   options.winner = command.option("--winner", "W", "The column that names the sample taken, or says tie; empty is missing");
   options.taster = command.option("--taster", "T", "The column that names the taster");
-  command.does([=](Desk&) -> Answer { return {judged(readChoices(options)), {}}; });
+  command.does([=](Desk&) -> Answer { return {judgedChoices(readChoices(options)), {}}; });
 }
 
 }  // namespace oddglass::cli

@@ -27,7 +27,7 @@ stats::DunnettPlan planOf(const MultipleOptions& options) {
 }
 
 template <class Above>
-Answer criticalOf(const std::optional<double>& critical, const Above& above) {
+Answer criticalDifferenceOf(const std::optional<double>& critical, const Above& above) {
   Json json{{"critical", numberOrNull(critical)}, {"alpha_actual", critical ? numberOrNull(above(*critical)) : Json()}, {"by", "exact"}};
   if (!critical) json["why"] = "larger than any number";
   return {std::move(json), {}};
@@ -74,12 +74,12 @@ MultipleOptions multipleOptions(Command& command) {
 Answer criticalStudentizedRange(const CriticalOptions& options) {
   const int groups = groupsOf(options.multiple);
   const double df = dfOf(options.multiple);
-  return criticalOf(stats::studentizedRangeCritical(options.alpha->openShareOr(0.05), groups, df), [&](double q) { return stats::studentizedRangeAbove(q, groups, df); });
+  return criticalDifferenceOf(stats::studentizedRangeCritical(options.alpha->openShareOr(0.05), groups, df), [&](double q) { return stats::studentizedRangeAbove(q, groups, df); });
 }
 
 Answer criticalDunnett(const CriticalOptions& options) {
   const stats::DunnettPlan plan = planOf(options.multiple);
-  return criticalOf(stats::dunnettCritical(options.alpha->openShareOr(0.05), plan), [&](double d) { return stats::dunnettAbove(d, plan); });
+  return criticalDifferenceOf(stats::dunnettCritical(options.alpha->openShareOr(0.05), plan), [&](double d) { return stats::dunnettAbove(d, plan); });
 }
 
 void describeMultiple(CLI::App& app, Command::Work& chosen) {

@@ -15,7 +15,7 @@ stats::ProfileAdjust adjustOf(const Given& given) {
 }
 
 /// For people: the differences in a table of their own, since a row cannot hold them; rows of one table have the same columns.
-std::string shown(const Json& json) {
+std::string shownProfile(const Json& json) {
   Json flat{{"descriptors", Json::array()}, {"differences", Json::array()}};
   for (Json row : json.at("descriptors")) {
     for (const Json& each : row.at("differences")) {
@@ -77,7 +77,7 @@ void describeProfile(CLI::App& app, Command::Work& chosen) {
               {"components", componentsJson(stats::componentsOf(cells, *isScaled, within), scores, *isScaled)},
               {"rv", rvJson(stats::rvOf(cells), scores)}};
     if (draws > 0) json["resampled"] = resampledJson(stats::resampledProfile(cells, draws, within), scores);
-    const std::string table = shown(json);
+    const std::string table = shownProfile(json);
     return {std::move(json), {table}};
   });
 }

@@ -18,7 +18,7 @@ Json listed(const Row& row) {
 
 Json pointOrNull(const std::optional<Eigen::Vector2d>& point) { return point ? listed(*point) : Json(); }
 
-std::string reasonOf(const SampleEllipse& found) {
+std::string whyNoMap(const SampleEllipse& found) {
   if (found.why == stats::Reason::noSpread) return "there is no second axis, or the tasters' points lie on a line";
   return why(*found.why);
 }
@@ -26,7 +26,7 @@ std::string reasonOf(const SampleEllipse& found) {
 Json ellipseJson(const SampleEllipse& found, const std::string& sample) {
   Json json{{"sample", sample}, {"center", pointOrNull(found.center)}, {"semi_axes", pointOrNull(found.semiAxes)}, {"angle", numberOrNull(found.angle)}, {"tasters", found.points.size()}};
   if (!found.why) return json;
-  json["why"] = reasonOf(found);
+  json["why"] = whyNoMap(found);
   json["points"] = Json::array();
   for (const Eigen::Vector2d& point : found.points) json["points"].push_back(listed(point));
   return json;

@@ -21,7 +21,7 @@ std::string nameOf(ProfileVerdict verdict) {
 }
 
 /// Why something is null here; empty where nothing is.
-std::string reasonOf(const ProfileDifference& found, const ProfileQuestion& question) {
+std::string whyNoVerdict(const ProfileDifference& found, const ProfileQuestion& question) {
   if (found.why) return why(*found.why);
   if (!found.low) return why(stats::Reason::noSpread);
   return question.limit ? std::string() : "no limit was given";
@@ -42,7 +42,7 @@ Json differenceJson(const ProfileDifference& found, const NamedScores& names, co
             {"df", numberOrNull(found.df)},
             {"limit_low", numberOrNull(found.limitLow)},
             {"limit_high", numberOrNull(found.limitHigh)}};
-  const std::string reason = reasonOf(found, question);
+  const std::string reason = whyNoVerdict(found, question);
   if (!reason.empty()) json["why"] = reason;
   return json;
 }

@@ -43,7 +43,7 @@ stats::TimeRows readTime(const TimeColumns& columns) {
   return rows;
 }
 
-Json modelJson(const stats::Trend& found) {
+Json trendModelJson(const stats::Trend& found) {
   Json variance{{"taster", numberOrNull(found.variance.taster)}, {"session", numberOrNull(found.variance.session)}, {"residual", numberOrNull(found.variance.residual)}};
   if (found.variance.why) variance["why"] = why(*found.variance.why);
   return {{"fit", found.fit == stats::TrendFit::reml ? "reml" : "session means"}, {"variance", std::move(variance)}, {"singular", found.variance.isAtZero}};
@@ -98,7 +98,7 @@ void describeTrend(CLI::App& app, Command::Work& chosen) {
     const double most = limit->isGiven() ? limitOf(*limit) : 0.0;
     const stats::TimeRows rows = readTime(columns);
     const stats::Trend found = stats::trend(rows, within);
-    Json json{{"model", modelJson(found)}, {"slope", estimatedJson(found.slope)}, {"aicc", aiccJson(found.shape)}, {"shape", shapeName(found.shape.chosen)}};
+    Json json{{"model", trendModelJson(found)}, {"slope", estimatedJson(found.slope)}, {"aicc", aiccJson(found.shape)}, {"shape", shapeName(found.shape.chosen)}};
     if (!found.shape.chosen) json["why"] = why(found.shape.why.value_or(stats::Reason::fewSessions));
     json["peak"] = peakJson(found);
     json["change_since_first"] = estimatedJson(found.changeSinceFirst);

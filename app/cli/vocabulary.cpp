@@ -42,7 +42,7 @@ Json wordJson(const words::Voice& voice, const TastingWord& word) {
 }
 
 /// For people: the words class by class; of a single one all that is known.
-std::vector<std::string> linesOf(const words::Voice& voice, const shelf::WordList& found) {
+std::vector<std::string> wordLinesOf(const words::Voice& voice, const shelf::WordList& found) {
   std::vector<std::string> lines;
   std::optional<WordClass> last;
   for (const TastingWord& word : found) {
@@ -74,7 +74,7 @@ void describeWords(CLI::App& app, Command::Work& chosen) {
     const shelf::WordList found = shelf::wordsOf(listOf(desk), wanted);
     Json words = Json::array();
     for (const TastingWord& word : found) words.push_back(wordJson(desk.voice(), word));
-    return {Json{{"words", std::move(words)}}, linesOf(desk.voice(), found)};
+    return {Json{{"words", std::move(words)}}, wordLinesOf(desk.voice(), found)};
   });
 }
 

@@ -9,18 +9,18 @@ namespace {
 
 using Row = std::vector<std::string>;
 
-std::string number(int value) { return std::to_string(value); }
+std::string scoreNumber(int value) { return std::to_string(value); }
 
 std::string codeAt(const Plan& plan, const RevealedFlight& flight, Position position) {
   const auto cup = std::ranges::find_if(plan.cups, [&](const Cup& each) {
     return each.place == flight.place && each.round == flight.round && each.position == position && each.spare == 0;
   });
-  return cup == plan.cups.end() ? std::string() : number(cup->code.value);
+  return cup == plan.cups.end() ? std::string() : scoreNumber(cup->code.value);
 }
 
-void add(std::vector<Row>& rows, const RevealedSession& session, const RevealedFlight& flight, const char* who) {
+void addScore(std::vector<Row>& rows, const RevealedSession& session, const RevealedFlight& flight, const char* who) {
   const auto person = std::ranges::find(session.people, flight.place, &ShownPerson::place);
-  const Row head{session.id.text, number(flight.place.value), person == session.people.end() ? "" : person->shown, who, number(flight.round.value),
+  const Row head{session.id.text, scoreNumber(flight.place.value), person == session.people.end() ? "" : person->shown, who, scoreNumber(flight.round.value),
                  flight.voided ? std::string(nameOf(*flight.voided)) : ""};
   for (const SheetReply& reply : flight.replies) {
     const auto item = std::ranges::find(session.plan.items, reply.item, &SheetItem::item);
@@ -29,13 +29,13 @@ void add(std::vector<Row>& rows, const RevealedSession& session, const RevealedF
     if (reply.cup) {
       const auto slot = flight.poured.at(static_cast<std::size_t>(reply.cup->value - 1));
       const auto lot = slot ? std::ranges::find(session.plan.lots, *slot, &PlannedLot::slot) : session.plan.lots.end();
-      row.insert(row.end(), {number(reply.cup->value), codeAt(session.plan, flight, *reply.cup), slot ? number(slot->value) : "",
+      row.insert(row.end(), {scoreNumber(reply.cup->value), codeAt(session.plan, flight, *reply.cup), slot ? scoreNumber(slot->value) : "",
                              lot == session.plan.lots.end() ? "" : lot->beverageName + ", " + lot->lotName});
     } else {
       row.insert(row.end(), 4, "");
     }
-    row.insert(row.end(), {number(item->item.value), std::string(nameOf(item->kind)), std::string(nameOf(item->part)), item->word,
-                           reply.value ? number(*reply.value) : "", reply.words});
+    row.insert(row.end(), {scoreNumber(item->item.value), std::string(nameOf(item->kind)), std::string(nameOf(item->part)), item->word,
+                           reply.value ? scoreNumber(*reply.value) : "", reply.words});
     rows.push_back(std::move(row));
   }
 }
@@ -44,8 +44,8 @@ void add(std::vector<Row>& rows, const RevealedSession& session, const RevealedF
 
 std::vector<Row> scoreRows(const RevealedSession& session) {
   std::vector<Row> rows{{"session", "place", "person", "who", "round", "set_aside", "position", "code", "lot", "drink", "item", "kind", "part", "word", "value", "words"}};
-  for (const PanelFlight& flight : session.panel) add(rows, session, flight, "panel");
-  for (const MakerFlight& flight : session.makers) add(rows, session, flight, "maker");
+  for (const PanelFlight& flight : session.panel) addScore(rows, session, flight, "panel");
+  for (const MakerFlight& flight : session.makers) addScore(rows, session, flight, "maker");
   return rows;
 }
 

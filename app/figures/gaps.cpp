@@ -13,7 +13,7 @@ namespace {
 
 constexpr double inset = 8, height = 20, band = 16;
 
-void check(const GapPicture& picture) {
+void checkGaps(const GapPicture& picture) {
   requireScale(picture.scale);
   requireOn(picture.scale, "zero", 0);
   requireWords("zeroName", picture.zeroName);
@@ -77,7 +77,7 @@ double gapReach(const GapPicture& picture) {
 
 Figure gapFigure(const GapPicture& picture, double width, const Measure& measure) {
   requireWidth(width);
-  check(picture);
+  checkGaps(picture);
   const std::vector<GapRow> rows = sorted(picture.rows);
   std::vector<RowWords> words;
   for (const GapRow& row : rows) words.push_back({row.label, row.word, row.count, withReason(row.readOut, row.gap && row.interval, row.why)});

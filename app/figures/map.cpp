@@ -17,7 +17,7 @@ void requireNumber(const char* name, double value) {
   if (!std::isfinite(value)) throw std::invalid_argument(std::string(name) + ": not a number");
 }
 
-void check(const MapPicture& picture) {
+void checkMap(const MapPicture& picture) {
   requireWords("xName", picture.xName);
   requireWords("yName", picture.yName);
   requireWords("count", picture.count);
@@ -65,7 +65,7 @@ std::vector<std::optional<Place>> placesOf(const MapPicture& picture, const MapF
   return places;
 }
 
-void addBlock(Figure& figure, const Block& block, const Place& place, double pointX, double pointY) {
+void addNameBlock(Figure& figure, const Block& block, const Place& place, double pointX, double pointY) {
   const Area& area = place.area;
   if (!place.isNear)
     figure.marks.push_back({Line{pointX, pointY, std::clamp(pointX, area.left, area.right), std::clamp(pointY, area.top, area.bottom), 1}, Role::muted, {}});
@@ -93,7 +93,7 @@ bool addNames(Figure& figure, const MapPicture& picture, const MapFrame& frame, 
     places = placesOf(picture, frame, blocks, figure.width);
   }
   for (std::size_t i = 0; i < blocks.size(); ++i)
-    if (places[i]) addBlock(figure, blocks[i], *places[i], frame.x(picture.points[i].x), frame.y(picture.points[i].y));
+    if (places[i]) addNameBlock(figure, blocks[i], *places[i], frame.x(picture.points[i].x), frame.y(picture.points[i].y));
   return crowded;
 }
 
@@ -101,7 +101,7 @@ bool addNames(Figure& figure, const MapPicture& picture, const MapFrame& frame, 
 
 Figure mapFigure(const MapPicture& picture, double width, const Measure& measure) {
   requireWidth(width);
-  check(picture);
+  checkMap(picture);
   Figure figure{width, 0, picture.title, picture.sentence, {}, picture.table};
   double y = addLines(figure, picture.title, smallType, width, Role::muted, measure) + lineHeight;
   y = addLines(figure, picture.count, y, width, Role::muted, measure) + lineHeight + 6;

@@ -10,7 +10,7 @@ namespace {
 
 constexpr double meanInset = 8, rowHeight = 20;
 
-void check(const MeanPicture& picture) {
+void checkMeans(const MeanPicture& picture) {
   requireScale(picture.scale);
   for (const MeanRow& row : picture.rows) {
     requireWords("label", row.label);
@@ -37,7 +37,7 @@ void addTwice(Figure& figure, const Axis& axis, const Twice& twice, double y) {
 
 Figure meanFigure(const MeanPicture& picture, double width, const Measure& measure) {
   requireWidth(width);
-  check(picture);
+  checkMeans(picture);
   std::vector<RowWords> words;
   for (const MeanRow& row : picture.rows) {
     words.push_back({row.label, row.word, row.count, withReason(row.readOut, row.mean && row.interval, row.why)});

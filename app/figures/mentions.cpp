@@ -12,7 +12,7 @@ namespace {
 
 constexpr double bar = 8, gap = 12;
 
-void check(const MentionPicture& picture) {
+void checkMentions(const MentionPicture& picture) {
   if (picture.samples.empty() || picture.samples.size() > 6) throw std::invalid_argument("samples: not one to six");
   for (const std::string& sample : picture.samples) requireWords("samples", sample);
   for (const MentionRow& row : picture.rows) {
@@ -67,7 +67,7 @@ double heightOf(const MentionRow& row, double width, const Measure& measure) {
 
 Figure mentionFigure(const MentionPicture& picture, double width, const Measure& measure) {
   requireWidth(width);
-  check(picture);
+  checkMentions(picture);
   const std::vector<MentionRow> rows = ordered(picture.rows);
   std::vector<RowWords> words;
   for (const MentionRow& row : rows) words.push_back({row.word, {}, {}});

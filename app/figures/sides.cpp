@@ -12,7 +12,7 @@ namespace {
 
 constexpr double bar = 14, barGap = 6;
 
-void check(const SidesPicture& picture) {
+void checkSides(const SidesPicture& picture) {
   requireWords("little", picture.little);
   requireWords("right", picture.right);
   requireWords("much", picture.much);
@@ -49,7 +49,7 @@ void addSide(Figure& figure, const Side& side, double from, double length, doubl
 
 Figure sidesFigure(const SidesPicture& picture, double width, const Measure& measure) {
   requireWidth(width);
-  check(picture);
+  checkSides(picture);
   std::vector<RowWords> words;
   int most = 1;
   for (const SidesRow& row : picture.rows) {

@@ -15,7 +15,7 @@ namespace {
 
 constexpr double inset = 20, tallest = 64, least = 20;
 
-void check(const StripPicture& picture) {
+void checkStrips(const StripPicture& picture) {
   requireScale(picture.scale);
   for (const StripRow& row : picture.rows) {
     requireWords("label", row.label);
@@ -87,7 +87,7 @@ void addDots(Figure& figure, const Heaps& heaps, const std::vector<Stacked>& dot
 
 Figure stripFigure(const StripPicture& picture, double width, const Measure& measure) {
   requireWidth(width);
-  check(picture);
+  checkStrips(picture);
   std::vector<RowWords> words;
   std::vector<Heaps> heaps;
   for (const StripRow& row : picture.rows) {

@@ -47,7 +47,7 @@ void measureTwice(PointsLine& line, const std::vector<Answer>& answers) {
   if (line.twice > 0) line.moved = sum / line.twice;
 }
 
-GapVerdict verdictOf(stats::ProfileVerdict verdict) {
+GapVerdict gapVerdictOf(stats::ProfileVerdict verdict) {
   switch (verdict) {
     case stats::ProfileVerdict::less: return GapVerdict::less;
     case stats::ProfileVerdict::more: return GapVerdict::more;
@@ -68,7 +68,7 @@ LotGap gapOf(Slot lot, const stats::ProfileDifference& found) {
   gap.limitHigh = found.limitHigh;
   gap.pDifference = found.pAdjusted;
   gap.pWithin = found.pLimitAdjusted;
-  gap.verdict = verdictOf(found.verdict);
+  gap.verdict = gapVerdictOf(found.verdict);
   gap.why = found.why;
   return gap;
 }

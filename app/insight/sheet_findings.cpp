@@ -96,7 +96,7 @@ NextTest nextOf(const SheetFindings& findings, const Plan& plan) {
   return {isOpen ? NextStep::morePeople : NextStep::again, {}, {}};
 }
 
-bool sealBroken(const RevealedSession& session) {
+bool sheetSealBroken(const RevealedSession& session) {
   return std::ranges::any_of(session.log, [](const LoggedEvent& entry) { return entry.event == Event::broken; });
 }
 
@@ -109,7 +109,7 @@ void takeVerdicts(SheetFindings& findings) {
     }
 }
 
-std::vector<Caution> cautionsOf(const SheetFindings& findings, const Plan& plan) {
+std::vector<Caution> sheetCautionsOf(const SheetFindings& findings, const Plan& plan) {
   std::vector<Caution> cautions;
   const int planned = (findings.claim == Claim::me ? plan.makersPlanned : plan.panelPlanned) * plan.rounds;
   if (findings.flights - findings.missing - findings.voided < planned) cautions.push_back(Caution::fewerThanPlanned);
@@ -139,14 +139,14 @@ SheetFindings sheetFindingsOf(const RevealedSession& session) {
     findings.makers = makersBeside(session, findings.lots);
   }
   if (findings.people == 0) findings.why = NoVerdict::nobodyAnswered;
-  if (sealBroken(session)) {
+  if (sheetSealBroken(session)) {
     findings.why = NoVerdict::sealBroken;
     takeVerdicts(findings);
   }
   findings.hasVerdicts = !findings.why && findings.target && findings.people >= 3;
   findings.next = nextOf(findings, plan);
   findings.deviations = deviationsOf(session);
-  findings.cautions = cautionsOf(findings, plan);
+  findings.cautions = sheetCautionsOf(findings, plan);
   return findings;
 }
 

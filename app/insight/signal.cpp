@@ -39,7 +39,7 @@ std::size_t classOf(const Trial& trial, Method method) {
 // The point of the normal distribution above which `tail` lies: a pair is right with probability Phi(d'/sqrt 2).
 double normalPoint(double tail) { return stats::dPrimeOf(stats::Method::pair, 1.0 - tail).value_or(0.0) / std::numbers::sqrt2; }
 
-std::vector<Missed> missedOf(const stats::YesNo& counts, Method method, double alpha) {
+std::vector<Missed> missedSignalOf(const stats::YesNo& counts, Method method, double alpha) {
   std::vector<Missed> missed;
   for (const int tenths : {10, 20}) {
     const double dPrime = tenths / 10.0;
@@ -94,7 +94,7 @@ Reading readSignal(const std::vector<Trial>& trials, const Plan& plan) {
   reading.pValue = stats::fisherGreater(counts);
   // The clearest table that could have come out: every signal called one, no noise.
   const bool canShow = stats::atMost(stats::fisherGreater({counts.signals(), 0, 0, counts.noises()}), alpha);
-  if (canShow) reading.missed = missedOf(counts, plan.method, alpha);
+  if (canShow) reading.missed = missedSignalOf(counts, plan.method, alpha);
   if (trials.empty())
     reading.why = NoVerdict::nobodyAnswered;
   else if (!canShow)

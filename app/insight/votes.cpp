@@ -18,7 +18,7 @@ struct Said {
 };
 
 // Half of those without a preference to each side, an odd one to the side that is behind.
-SplitVotes splitOf(const Votes& votes, double alpha) {
+SplitVotes votesSplitOf(const Votes& votes, double alpha) {
   SplitVotes split{votes.first + votes.none / 2, votes.second + votes.none / 2};
   if (votes.none % 2 == 1) ++(votes.first < votes.second ? split.first : split.second);
   split.pValue = stats::twoSidedHalf(split.first, split.first + split.second);
@@ -53,7 +53,7 @@ Votes votesOf(const std::vector<Trial>& trials, std::pair<Slot, Slot> lots, bool
     ++votes.repeated;
     votes.steady += std::max({each.first, each.second, each.none}) == each.all();
   }
-  if (votes.none > 0) votes.split = splitOf(votes, alpha);
+  if (votes.none > 0) votes.split = votesSplitOf(votes, alpha);
   return votes;
 }
 

@@ -69,7 +69,7 @@ Json countsOf(const Plan& plan, const insight::Counts& counts) {
   return {{"just_right", right}, {"ticked", ticked}, {"ranked", ranked}, {"behaviour", behaviour}, {"split", split}, {"said", said}};
 }
 
-Json makerOf(const words::Voice& voice, const RevealedSession& session, const SheetFindings& findings) {
+Json sheetMakerOf(const words::Voice& voice, const RevealedSession& session, const SheetFindings& findings) {
   Json makers = Json::array(), sections = Json::array();
   for (const auto& maker : findings.makers) {
     Json lots = Json::array();
@@ -102,7 +102,7 @@ std::string json(const words::Voice& voice, const RevealedSession& session, cons
                         {"coded", coded}, {"target", letter(plan, findings.target)}, {"doubled", letter(plan, findings.doubled)}, {"points", points}, {"counts", countsOf(plan, findings.counts)},
                         {"next", {{"step", nameOfStep(findings.next.step)}, {"item", findings.next.item.value > 0 ? Json(findings.next.item.value) : Json(nullptr)}}}, {"deviations", deviations}};
   report["record"] = recordOf(session);
-  if (whom == For::maker) report["maker"] = makerOf(voice, session, findings);
+  if (whom == For::maker) report["maker"] = sheetMakerOf(voice, session, findings);
   return report.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
 }
 

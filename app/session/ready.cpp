@@ -12,8 +12,6 @@ namespace oddglass::session {
 
 namespace {
 
-std::string text(int value) { return std::to_string(value); }
-
 void requireOnce(const DraftFacts& facts) {
   std::set<LotId> once;
   for (const DraftLot& each : facts.lots)
@@ -85,7 +83,7 @@ void requireReady(const DraftFacts& facts) {
     requireLots(facts);
     requireExtras(facts);
   }
-  if (draft.evenings > draft.rounds) throw Problem(Trouble::outOfRange, "evenings", {{"text", text(draft.evenings)}, {"low", "1"}, {"high", text(draft.rounds)}});
+  if (draft.evenings > draft.rounds) throw Problem(Trouble::outOfRange, "evenings", {{"text", std::to_string(draft.evenings)}, {"low", "1"}, {"high", std::to_string(draft.rounds)}});
   if (draft.pourer && std::ranges::find(draft.tasters, *draft.pourer) != draft.tasters.end())
     throw Problem(Trouble::pourerTastes, "pourer", {{"name", facts.pourerName}});
   if (facts.pourerIsMaker) throw Problem(Trouble::makerPours, "pourer", {{"name", facts.pourerName}});
@@ -95,11 +93,11 @@ void requireReady(const DraftFacts& facts) {
     if (!each.lot.abvBp) throw Problem(Trouble::noStrength, "lots", {{"lot", each.lot.beverageName + ", " + each.lot.lotName}});
   const planning::Amounts amounts = planning::amountsOf(setupOf(facts));
   if (amounts.aboveCeiling)
-    throw Problem(Trouble::aboveCeiling, "cup_ml", {{"grams", text(static_cast<int>(std::ceil(amounts.grams.value_or(0))))}, {"ceiling", text(facts.rules.ceilingGrams)}});
+    throw Problem(Trouble::aboveCeiling, "cup_ml", {{"grams", std::to_string(static_cast<int>(std::ceil(amounts.grams.value_or(0))))}, {"ceiling", std::to_string(facts.rules.ceilingGrams)}});
   for (std::size_t i = 0; i < facts.lots.size(); ++i) {
     const DraftLot& each = facts.lots[i];
     if (amounts.lots[i].enough) continue;
-    throw Problem(Trouble::tooFewBottles, "lots", {{"have", text(std::max(0, each.freeBottles))}, {"need", text(amounts.lots[i].bottles.value_or(0))},
+    throw Problem(Trouble::tooFewBottles, "lots", {{"have", std::to_string(std::max(0, each.freeBottles))}, {"need", std::to_string(amounts.lots[i].bottles.value_or(0))},
                                                    {"lot", each.lot.beverageName + ", " + each.lot.lotName}});
   }
   if (!draft.careSettled) throw Problem(Trouble::careNotHeard, "care");

@@ -28,7 +28,7 @@ QString stepWord(tasting::PlaceStep step) {
   return {};
 }
 
-QString shapeOf(tasting::PlaceStep step) {
+QString placeShapeOf(tasting::PlaceStep step) {
   switch (step) {
     case tasting::PlaceStep::locked: return QStringLiteral("disc");
     case tasting::PlaceStep::left: return QStringLiteral("dash");
@@ -76,7 +76,7 @@ void BoardModel::show(const tasting::Board& board) {
               : place.step == tasting::PlaceStep::empty ? (place.isSpare ? tr("spare") : QString())
                                                         : tr("not named");
     row.step = stepWord(place.step);
-    row.shape = shapeOf(place.step);
+    row.shape = placeShapeOf(place.step);
     row.seated = place.step != tasting::PlaceStep::empty;
     if (row.seated) row.rounds = tr("%1 of %2 rounds").arg(place.lockedRounds).arg(board.rounds - place.voidRounds);
     if (place.step == tasting::PlaceStep::empty) row.hand = tr("Sit down");

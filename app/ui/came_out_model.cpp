@@ -34,7 +34,7 @@ QString shapeName(words::Shape shape) {
   return {};
 }
 
-FigureSource pictureOf(const std::optional<words::IntervalWords>& said) {
+FigureSource figureSourceOf(const std::optional<words::IntervalWords>& said) {
   if (!said) return {};
   FigureSource source;
   source.layOut = [picture = report::picture(*said)](double width, const figures::Measure& measure) { return figures::intervalFigure(picture, width, measure); };
@@ -59,7 +59,7 @@ QStringList evidenceOf(const words::CameOut& out) {
   return lines;
 }
 
-FigureSource pictureOf(const std::optional<figures::GapPicture>& picture) {
+FigureSource figureSourceOf(const std::optional<figures::GapPicture>& picture) {
   if (!picture) return {};
   FigureSource source;
   source.layOut = [picture = *picture](double width, const figures::Measure& measure) { return figures::gapFigure(picture, width, measure); };
@@ -132,7 +132,7 @@ void CameOutModel::load() {
     m_headline = shown(out.headline);
     m_second = shown(out.under);
     m_count = shown(out.count);
-    m_figure = read.gaps ? pictureOf(read.gaps) : pictureOf(out.interval);
+    m_figure = read.gaps ? figureSourceOf(read.gaps) : figureSourceOf(out.interval);
     m_evidence = evidenceOf(out);
     showPairs(out);
     add(m_evidence, out.beside);
@@ -175,7 +175,7 @@ void CameOutModel::showPairs(const words::CameOut& out) {
     row.word = shown(pair.word);
     row.headline = shown(pair.headline);
     row.count = shown(pair.count);
-    row.figure = pictureOf(pair.interval);
+    row.figure = figureSourceOf(pair.interval);
     row.evidence = lines.join(QLatin1Char('\n'));
     rows.push_back(row);
   }

@@ -9,7 +9,7 @@ namespace {
 using insight::Findings;
 using insight::Verdict;
 
-const char* shownSource(Claim claim, bool isPair, bool mostly) {
+const char* moreSource(Claim claim, bool isPair, bool mostly) {
   switch (claim) {
     case Claim::people:
       if (isPair) return mostly ? QT_TRANSLATE_NOOP("words", "{lot} was called the more {more} one, in {right} of {n} pairs, in good part by look or fizz.") : QT_TRANSLATE_NOOP("words", "{lot} was called the more {more} one, in {right} of {n} pairs.");
@@ -32,7 +32,7 @@ void speakMore(const Voice& voice, const Plan& plan, const Findings& findings, S
   const Values values{{"lot", lotNamed(voice, plan, findings.expected.value_or(Slot{1}))}, {"more", plan.attribute}, {"right", whole(voice, reading.right)},
                       {"n", whole(voice, reading.trials)}, {"other", whole(voice, reading.trials - reading.right)}};
   if (findings.verdict == Verdict::shown) {
-    spoken.headline = capitalised(say(voice, shownSource(findings.claim, isPair, findings.mostlyByLookOrFizz), values));
+    spoken.headline = capitalised(say(voice, moreSource(findings.claim, isPair, findings.mostlyByLookOrFizz), values));
     spoken.under = say(voice, QT_TRANSLATE_NOOP("words", "More is not better or worse."));
     spoken.notSaid = alone ? say(voice, QT_TRANSLATE_NOOP("words", "It does not say how much more it is, or that other people notice."))
                            : say(voice, QT_TRANSLATE_NOOP("words", "It does not say how much more it is, that everybody notices, or which people like better."));

@@ -11,7 +11,7 @@ namespace {
 using insight::Findings;
 using insight::Verdict;
 
-const char* shownSource(Claim claim, bool all) {
+const char* preferenceSource(Claim claim, bool all) {
   switch (claim) {
     case Claim::people: return all ? QT_TRANSLATE_NOOP("words", "All {n} preferred {lot}.") : QT_TRANSLATE_NOOP("words", "{larger} of {n} preferred {lot}.");
     case Claim::table: return all ? QT_TRANSLATE_NOOP("words", "At this table all {n} preferred {lot}.") : QT_TRANSLATE_NOOP("words", "At this table {larger} of {n} preferred {lot}.");
@@ -30,7 +30,7 @@ void speakPreference(const Voice& voice, const Plan& plan, const Findings& findi
   const Values values{{"lot", votes.first > votes.second ? names.one : names.other}, {"larger", whole(voice, larger)}, {"smaller", whole(voice, smaller)}, {"n", whole(voice, n)},
                       {"people", spelled(voice, n)}};
   if (findings.verdict == Verdict::shown) {
-    spoken.headline = say(voice, shownSource(findings.claim, larger == n), values);
+    spoken.headline = say(voice, preferenceSource(findings.claim, larger == n), values);
     spoken.notSaid = alone ? say(voice, QT_TRANSLATE_NOOP("words", "It says what you liked today, not what is better made."))
                            : say(voice, QT_TRANSLATE_NOOP("words", "It says what these {people} liked today, not what is better made."), values);
     spoken.next = alone ? say(voice, QT_TRANSLATE_NOOP("words", "Next: what to keep or to change is yours to decide; other people may like another one."))

@@ -1,5 +1,4 @@
 import QtQuick
-import Oddglass.Ui
 
 // One part of What came out: of three pairs its mark and verdict, then count, figure and evidence; of a score sheet a heading and what stands under it.
 Column {

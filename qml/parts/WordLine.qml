@@ -26,43 +26,14 @@ AbstractButton {
     Keys.onReturnPressed: root.clicked()
     Keys.onEnterPressed: root.clicked()
 
-    contentItem: Row {
-        spacing: 12
-
-        Body {
-            id: sign
-
-            width: Theme.body
-            visible: root.isClass
-            text: root.isOpen ? "\u2212" : "+"
-            color: Theme.muted
-            Accessible.ignored: true
-        }
-        Column {
-            width: root.availableWidth - (sign.visible ? sign.width + 12 : 0) - (counted.visible ? counted.width + 12 : 0)
-            spacing: 2
-
-            Body {
-                width: parent.width
-                text: root.text
-                color: root.faded ? Theme.muted : Theme.ink
-                font.weight: root.isClass ? Font.DemiBold : Font.Medium
-                Accessible.ignored: true
-            }
-            Small {
-                width: parent.width
-                visible: root.line !== ""
-                text: root.line
-                Accessible.ignored: true
-            }
-        }
-        Small {
-            id: counted
-
-            visible: root.mark !== ""
-            text: root.mark
-            Accessible.ignored: true
-        }
+    contentItem: Words {
+        isClass: root.isClass
+        isOpen: root.isOpen
+        faded: root.faded
+        text: root.text
+        line: root.line
+        mark: root.mark
+        room: root.availableWidth
     }
     background: Rectangle {
         color: root.hovered ? Theme.soft : "transparent"
@@ -76,6 +47,56 @@ AbstractButton {
         FocusRing {
             anchors.margins: -2
             shown: root.visualFocus
+        }
+    }
+
+    // Ids inside an item that a control shows late would make it early: they stand in a component of their own.
+    component Words: Row {
+        id: words
+
+        required property bool isClass
+        required property bool isOpen
+        required property bool faded
+        required property string text
+        required property string line
+        required property string mark
+        required property real room
+
+        spacing: 12
+
+        Body {
+            id: sign
+
+            width: Theme.body
+            visible: words.isClass
+            text: words.isOpen ? "\u2212" : "+"
+            color: Theme.muted
+            Accessible.ignored: true
+        }
+        Column {
+            width: words.room - (sign.visible ? sign.width + 12 : 0) - (counted.visible ? counted.width + 12 : 0)
+            spacing: 2
+
+            Body {
+                width: parent.width
+                text: words.text
+                color: words.faded ? Theme.muted : Theme.ink
+                font.weight: words.isClass ? Font.DemiBold : Font.Medium
+                Accessible.ignored: true
+            }
+            Small {
+                width: parent.width
+                visible: words.line !== ""
+                text: words.line
+                Accessible.ignored: true
+            }
+        }
+        Small {
+            id: counted
+
+            visible: words.mark !== ""
+            text: words.mark
+            Accessible.ignored: true
         }
     }
 }

@@ -12,7 +12,7 @@ namespace {
 
 constexpr int mostLookedAt = 300;
 
-void requireSizes(int samples, int size, int blocks) {
+void requireBlockSizes(int samples, int size, int blocks) {
   if (samples < 3 || samples > 60) throw BadInput("samples", "must be from 3 to 60");
   if (size < 2 || size >= samples) throw BadInput("size", "must be from 2 to one less than the samples");
   if (blocks < 1 || blocks > 1000) throw BadInput("tasters", "must be from 1 to 1000");
@@ -121,7 +121,7 @@ BlockBalance blockBalance(const Blocks& blocks, int samples) {
 }
 
 std::optional<Blocks> balancedBlocks(int samples, int size, int blocks) {
-  requireSizes(samples, size, blocks);
+  requireBlockSizes(samples, size, blocks);
   const int cups = blocks * size;
   if (blocks < samples || cups % samples != 0 || cups / samples * (size - 1) % (samples - 1) != 0) return std::nullopt;
   // The smaller of a design and its complement is looked for.
@@ -140,14 +140,14 @@ std::optional<Blocks> balancedBlocks(int samples, int size, int blocks) {
 }
 
 std::optional<Blocks> smallestBalancedBlocks(int samples, int size) {
-  requireSizes(samples, size, 1);
+  requireBlockSizes(samples, size, 1);
   for (int count = samples; count <= mostLookedAt; ++count)
     if (auto found = balancedBlocks(samples, size, count)) return found;
   return std::nullopt;
 }
 
 Blocks incompleteBlocks(int samples, int size, int tasters) {
-  requireSizes(samples, size, tasters);
+  requireBlockSizes(samples, size, tasters);
   std::optional<Blocks> largest;
   for (int count = samples; count <= std::min(tasters, mostLookedAt); ++count) {
     if (largest && tasters % count != 0) continue;

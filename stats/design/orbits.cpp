@@ -78,9 +78,9 @@ Cover coverOf(int samples, int size, const std::vector<int>& to) {
 }
 
 /// Takes orbits until every pair orbit is covered as often as it has to be.
-class Search {
+class OrbitSearch {
  public:
-  Search(const Cover& cover, int together) : cover_(cover), missing_(cover.covers.front().size(), together) {}
+  OrbitSearch(const Cover& cover, int together) : cover_(cover), missing_(cover.covers.front().size(), together) {}
 
   bool finds(std::size_t from = 0, std::size_t lastPair = ~std::size_t{0}) {
     if (++nodes_ > mostNodes) return false;
@@ -133,7 +133,7 @@ std::optional<std::vector<Block>> blocksByOrbits(int samples, int size, int bloc
     for (int fixed : {0, 1}) {
       if ((samples - fixed) % cycles != 0 || (samples - fixed) / cycles < 2) continue;
       const Cover cover = coverOf(samples, size, turn(samples, cycles, fixed));
-      Search search(cover, together);
+      OrbitSearch search(cover, together);
       if (!search.finds()) continue;
       std::vector<Block> all;
       for (std::size_t orbit : search.taken()) all.insert(all.end(), cover.orbits[orbit].begin(), cover.orbits[orbit].end());

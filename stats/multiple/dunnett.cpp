@@ -78,7 +78,7 @@ class GivenControl {
   bool isTwoSided_;
 };
 
-void requirePlan(const DunnettPlan& plan) {
+void requireDunnettPlan(const DunnettPlan& plan) {
   if (plan.loads.empty() || plan.loads.size() > 500) throw BadInput("treatments", "must be from 1 to 500");
   for (double load : plan.loads)
     if (!(load >= 0.0 && load <= 0.9999995)) throw BadInput("loads", "must be from 0 to below 1");
@@ -86,7 +86,7 @@ void requirePlan(const DunnettPlan& plan) {
 }
 
 void requireValue(double value, const DunnettPlan& plan) {
-  requirePlan(plan);
+  requireDunnettPlan(plan);
   if (!std::isfinite(value)) throw BadInput("value", "must be a number");
   if (plan.isTwoSided && value < 0.0) throw BadInput("value", "must be 0 or more when both sides count");
 }
@@ -123,13 +123,13 @@ double dunnettBelow(double value, const DunnettPlan& plan) {
 
 std::optional<double> dunnettCritical(double above, const DunnettPlan& plan) {
   requireOpenShare("above", above);
-  requirePlan(plan);
+  requireDunnettPlan(plan);
   return whereUpperTailIs(above, !plan.isTwoSided, [&](double d) { return dunnettAbove(d, plan); },
                           [&](double d) { return dunnettBelow(d, plan); });
 }
 
 DunnettTable::DunnettTable(const DunnettPlan& plan) : plan_(plan) {
-  requirePlan(plan);
+  requireDunnettPlan(plan);
   if (!plan.isTwoSided) throw BadInput("plan", "must be two-sided");
   const double step = spreadStep(plan.df, plan.loads.size());
   onLadder_ = [given = GivenControl(plan), known = std::map<int, double>(), step](int rung) mutable {

@@ -14,7 +14,7 @@ namespace {
 
 Ordinal unfitted(Reason why, std::string about = {}) { return {std::nullopt, why, std::move(about)}; }
 
-/// The first column that depends on the constant and those before it; the number of columns when unfitted does.
+/// The first column that depends on the constant and those before it; the number of columns when none does.
 Eigen::Index firstDependent(const Eigen::MatrixXd& x) {
   Eigen::MatrixXd all(x.rows(), x.cols() + 1);
   all << Eigen::VectorXd::Ones(x.rows()), x;

@@ -11,7 +11,7 @@ namespace {
 constexpr int fewestSamples = 4;
 
 /// A table of samples by descriptors with its columns centred; columns that are nothing but rounding are zero.
-Eigen::MatrixXd centred(const Eigen::MatrixXd& table) {
+Eigen::MatrixXd columnCentred(const Eigen::MatrixXd& table) {
   Eigen::MatrixXd rest = table.rowwise() - table.colwise().mean();
   for (Eigen::Index d = 0; d < table.cols(); ++d)
     if (rest.col(d).cwiseAbs().maxCoeff() <= 1e-13 * table.col(d).cwiseAbs().maxCoeff()) rest.col(d).setZero();
@@ -19,7 +19,7 @@ Eigen::MatrixXd centred(const Eigen::MatrixXd& table) {
 }
 
 /// A taster's table and the others' mean, on what both have.
-struct Compared {
+struct Configurations {
   TasterRv found;
   Eigen::MatrixXd own, others;
 };
@@ -34,8 +34,8 @@ class Tables {
     }
   }
 
-  Compared of(int taster) const {
-    Compared both{{}, {}, {}};
+  Configurations of(int taster) const {
+    Configurations both{{}, {}, {}};
     both.found.taster = taster;
     if (cells_.tasters < 2) {
       both.found.why = Reason::oneTaster;
@@ -88,11 +88,11 @@ std::vector<TasterRv> rvOf(const ProfileCells& cells) {
   std::map<int, std::vector<Likeness>> pairs;  // by the number of samples: those of one number share their orders
   std::map<int, std::vector<std::size_t>> whose;
   for (int taster = 0; taster < cells.tasters; ++taster) {
-    const Compared both = tables.of(taster);
+    const Configurations both = tables.of(taster);
     found.push_back(both.found);
     TasterRv& each = found.back();
     if (each.why) continue;
-    const Eigen::MatrixXd own = centred(both.own), others = centred(both.others);
+    const Eigen::MatrixXd own = columnCentred(both.own), others = columnCentred(both.others);
     Likeness likeness{own * own.transpose(), others * others.transpose()};
     const double size = likeness.one.norm() * likeness.other.norm();
     if (!(size > 0.0) || !std::isfinite(size)) {

@@ -17,7 +17,7 @@ enum Side : std::size_t { low, right, high };
 /// The liking of one sample, by what was said.
 using Likings = std::array<std::vector<double>, 3>;
 
-void requireRows(const RightRows& rows) {
+void requireRightRows(const RightRows& rows) {
   if (rows.category.empty()) throw BadInput("category", "there are no answers");
   if (rows.liking.size() != rows.category.size()) throw BadInput("liking", "must have as many rows as the category");
   requireColumn("sample", rows.sample, rows.category.size());
@@ -107,7 +107,7 @@ RightSample sampleOf(int sample, const Likings& likings, double level) {
 
 std::vector<RightSample> justRight(const RightRows& rows, double level) {
   requireOpenShare("level", level);
-  requireRows(rows);
+  requireRightRows(rows);
   std::vector<Likings> likings(static_cast<std::size_t>(rows.sample.levels));
   for (std::size_t row = 0; row < rows.category.size(); ++row) {
     const int category = rows.category[row];

@@ -11,7 +11,7 @@ namespace {
 
 constexpr int mostTrialsOfAPlan = 100'000;
 
-void requireSound(const SequentialPlan& plan) {
+void requireSoundLimits(const SequentialPlan& plan) {
   requireOpenShare("p0", plan.p0);
   requireOpenShare("p1", plan.p1);
   if (!(plan.p1 > plan.p0)) throw BadInput("p1", "must be above guessing");
@@ -20,7 +20,7 @@ void requireSound(const SequentialPlan& plan) {
   if (!(plan.alpha + plan.beta < 1.0)) throw BadInput("beta", "must leave alpha and beta together below 1");
 }
 
-void requireSound(const Looks& looks) {
+void requireSoundLimits(const Looks& looks) {
   if (looks.every < 1) throw BadInput("every", "must be at least 1");
   if (looks.last && *looks.last < 1) throw BadInput("last", "must be at least 1");
 }
@@ -47,7 +47,7 @@ Between between(const SequentialLines& lines, int n) {
 }  // namespace
 
 SequentialLines linesOf(const SequentialPlan& plan) {
-  requireSound(plan);
+  requireSoundLimits(plan);
   const double right = std::log(plan.p1 / plan.p0), wrong = std::log1p(-plan.p0) - std::log1p(-plan.p1), both = right + wrong;
   const SequentialLines lines{wrong / both, std::log(plan.beta / (1.0 - plan.alpha)) / both, std::log((1.0 - plan.beta) / plan.alpha) / both};
   if (!std::isfinite(lines.slope) || !std::isfinite(lines.acceptIntercept) || !std::isfinite(lines.rejectIntercept) || !(lines.rejectIntercept < 1e9) || !(lines.acceptIntercept > -1e9))
@@ -68,7 +68,7 @@ SequentialVerdict verdictAt(const SequentialLines& lines, int right, int trials)
 }
 
 SequentialDecision decide(const SequentialLines& lines, const std::vector<bool>& answers, const Looks& looks) {
-  requireSound(looks);
+  requireSoundLimits(looks);
   int right = 0, trials = 0;
   for (const bool answer : answers) {
     right += answer;
@@ -89,7 +89,7 @@ WaldExpected waldExpected(const SequentialPlan& plan) {
 
 std::optional<SequentialOutcome> outcomeOf(const SequentialLines& lines, double p, const Looks& looks) {
   requireShare("p", p);
-  requireSound(looks);
+  requireSoundLimits(looks);
   if (looks.last && *looks.last > mostTrialsOfAPlan) return std::nullopt;
   SequentialOutcome outcome{0.0, 0.0, 1.0, 0.0};
   std::vector<double> chance{1.0};  // chance[k]: low + k right so far and still going on

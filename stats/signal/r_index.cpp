@@ -29,7 +29,7 @@ std::int64_t twiceAbove(const Counts& signal, const Counts& noise) {
 }
 
 /// The answers of all trials by class, from the surest on, empty classes left out.
-Counts together(const Counts& signal, const Counts& noise) {
+Counts bothTogether(const Counts& signal, const Counts& noise) {
   Counts all;
   for (std::size_t i = 0; i < signal.size(); ++i)
     if (signal[i] + noise[i] > 0) all.push_back(signal[i] + noise[i]);
@@ -120,7 +120,7 @@ std::optional<RIndex> rIndexOf(const Counts& signal, const Counts& noise, double
   if (signals == 0 || noises == 0) return std::nullopt;
   const auto twice = twiceAbove(signal, noise);
   const double pairs = static_cast<double>(signals) * static_cast<double>(noises), r = static_cast<double>(twice) / 2.0 / pairs;
-  Counts classes = together(signal, noise);
+  Counts classes = bothTogether(signal, noise);
   int ofSignal = static_cast<int>(signals), ofNoise = static_cast<int>(noises);
   // Seen from the other end the noises stand above the signals as often, and the fewer of the two are dealt.
   if (ofSignal > ofNoise) {

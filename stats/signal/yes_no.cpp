@@ -57,11 +57,11 @@ SignalFound found(const YesNo& counts, std::optional<Distance> (*distance)(const
   return all;
 }
 
-double varianceOf(double share, int trials) { return share * (1.0 - share) / trials; }
+double varianceOfRates(double share, int trials) { return share * (1.0 - share) / trials; }
 
 double aNotAError(const YesNo& counts, const Rates& rates, const Distance&) {
   const double hit = phi(zOf(rates.hit)), alarm = phi(zOf(rates.falseAlarm));
-  return std::sqrt(varianceOf(rates.hit, counts.signals()) / (hit * hit) + varianceOf(rates.falseAlarm, counts.noises()) / (alarm * alarm));
+  return std::sqrt(varianceOfRates(rates.hit, counts.signals()) / (hit * hit) + varianceOfRates(rates.falseAlarm, counts.noises()) / (alarm * alarm));
 }
 
 double sameDifferentError(const YesNo& counts, const Rates& rates, const Distance& at) {
@@ -69,7 +69,7 @@ double sameDifferentError(const YesNo& counts, const Rates& rates, const Distanc
   const double up = phi((at.dPrime - at.criterion) / root2), down = phi((-at.dPrime - at.criterion) / root2);
   const double hitByD = (up - down) / root2, hitByTau = -(up + down) / root2, alarmByTau = -root2 * phi(at.criterion / root2);
   const double dByHit = 1.0 / hitByD, dByAlarm = -hitByTau / (hitByD * alarmByTau);
-  return std::sqrt(dByHit * dByHit * varianceOf(rates.hit, counts.signals()) + dByAlarm * dByAlarm * varianceOf(rates.falseAlarm, counts.noises()));
+  return std::sqrt(dByHit * dByHit * varianceOfRates(rates.hit, counts.signals()) + dByAlarm * dByAlarm * varianceOfRates(rates.falseAlarm, counts.noises()));
 }
 
 }  // namespace

@@ -9,7 +9,7 @@
 namespace oddglass::stats {
 namespace {
 
-VoteTest tested(int first, int second, double alpha) {
+VoteTest testedVotes(int first, int second, double alpha) {
   const double p = twoSidedHalf(std::max(first, second), first + second);
   return {first, second, p, criticalLargerSide(first + second, alpha), atMost(p, alpha)};
 }
@@ -30,9 +30,9 @@ NoPreference noPreference(int first, int second, int none, double alpha) {
   const int asVoted = votes == 0 ? evenly : static_cast<int>((2 * std::int64_t{none} * ahead + votes - 1) / (2 * std::int64_t{votes}));
   const auto split = [&](int toAhead) {
     const int large = ahead + toAhead, small = behind + none - toAhead;
-    return isFirstAhead ? tested(large, small, alpha) : tested(small, large, alpha);
+    return isFirstAhead ? testedVotes(large, small, alpha) : testedVotes(small, large, alpha);
   };
-  NoPreference found{all == 0 ? 0.0 : static_cast<double>(none) / static_cast<double>(all), tested(first, second, alpha), split(evenly), split(asVoted), false};
+  NoPreference found{all == 0 ? 0.0 : static_cast<double>(none) / static_cast<double>(all), testedVotes(first, second, alpha), split(evenly), split(asVoted), false};
   found.changes = found.splitEvenly.isShown != found.without.isShown || found.splitAsVoted.isShown != found.without.isShown;
   return found;
 }

@@ -26,7 +26,7 @@ std::string forR(const Factor& factor) {
 }
 
 /// Fixed effects, their standard errors and df, variances in the order given, residual, criterion, F test of the samples.
-void compare(const RemlFit& fit, const FTest& test, const beside::Json& theirs) {
+void compareModels(const RemlFit& fit, const FTest& test, const beside::Json& theirs) {
   const auto number = [](const beside::Json& value) { return value.is_array() ? value.at(0).get<double>() : value.get<double>(); };
   CHECK_THAT(fit.criterion, WithinAbs(number(theirs.at("criterion")), 2e-5));
   for (std::size_t k = 0; k < fit.terms.size(); ++k) {
@@ -98,7 +98,7 @@ TEST_CASE("REML beside lme4 on unbalanced data from a seed") {
                                     "\nm <- lmer(y ~ s + (1 | t) + (1 | t:s) + (1 | v), control = lmerControl(optimizer = 'bobyqa', optCtrl = list(rhoend = 1e-9)))"
                                     "\nterms <- c('t', 't:s', 'v')" + report);
     // With one fixed factor lmerTest asks by type I contrasts; the degrees of freedom depend a little on how the question is put.
-    compare(fit, fTest(fit, fixed.sequential(samples)), theirs);
+    compareModels(fit, fTest(fit, fixed.sequential(samples)), theirs);
   }
 }
 
@@ -118,7 +118,7 @@ out(list(criterion = REMLcrit(m), variances = c(at('s'), at('d')), residual = si
   fixed.addIntercept();
   const Columns service = fixed.addFactor("service", factorOf(theirs.at("service")));
   const RemlFit fit = fitReml(fixed, {{"s", factorOf(theirs.at("s"))}, {"d", factorOf(theirs.at("d"))}}, y).fit.value();
-  compare(fit, fTest(fit, fixed.allZero(service)), theirs);
+  compareModels(fit, fTest(fit, fixed.allZero(service)), theirs);
 }
 
 TEST_CASE("ordinal mixed models beside R's ordinal on unbalanced data from a seed") {

@@ -19,13 +19,13 @@ namespace {
 
 /// The rows as a data peopleFrame `d` with y, t, s (and f, p, q where given).
 std::string peopleFrame(const ScoreRows& rows) {
-  std::string text = "d <- data.peopleFrame(y = " + beside::forR(rows.response) + ", t = factor(" + beside::forR(beside::doubles(rows.taster.of)) + "), s = factor(" + beside::forR(beside::doubles(rows.sample.of)) + "))\n";
+  std::string text = "d <- data.frame(y = " + beside::forR(rows.response) + ", t = factor(" + beside::forR(beside::doubles(rows.taster.of)) + "), s = factor(" + beside::forR(beside::doubles(rows.sample.of)) + "))\n";
   if (rows.round) text += "d$k <- factor(" + beside::forR(beside::doubles(rows.round->of)) + ")\n";
   if (rows.position) text += "d$p <- factor(" + beside::forR(beside::doubles(rows.position->of)) + ")\n";
   return text;
 }
 
-ScoreRows panelOf(beside::Seeded& chance, int tasters, int samples, int rounds) {
+ScoreRows scoringPanelOf(beside::Seeded& chance, int tasters, int samples, int rounds) {
   ScoreRows rows;
   rows.round = Factor{{}, rounds};
   std::vector<double> level, quality;
@@ -67,7 +67,7 @@ void compareReliability(const ScoreRows& rows) {
 TEST_CASE("agreement of a panel beside R's mean squares and F points") {
   if (!beside::hasR("ordinal")) return;
   beside::Seeded chance(4101);
-  for (const auto& [tasters, samples, rounds] : {std::tuple{3, 4, 1}, {6, 5, 2}, {12, 8, 3}}) compareReliability(panelOf(chance, tasters, samples, rounds));
+  for (const auto& [tasters, samples, rounds] : {std::tuple{3, 4, 1}, {6, 5, 2}, {12, 8, 3}}) compareReliability(scoringPanelOf(chance, tasters, samples, rounds));
   const Json wine = beside::inR("w <- ordinal::wine; out(list(y = w$response, t = as.numeric(w$judge) - 1, s = as.numeric(interaction(w$temp, w$contact, w$bottle, drop = TRUE)) - 1))");
   ScoreRows rows;
   for (std::size_t i = 0; i < wine["y"].size(); ++i) rows::add(rows, wine["t"][i].get<int>(), wine["s"][i].get<int>(), wine["y"][i]);
@@ -78,7 +78,7 @@ TEST_CASE("agreement of a panel beside R's mean squares and F points") {
 TEST_CASE("levels, spread, repeats, discrimination and agreement of tasters beside R and lme4") {
   if (!beside::hasR("lme4")) return;
   beside::Seeded chance(4102);
-  const ScoreRows rows = panelOf(chance, 6, 6, 3);
+  const ScoreRows rows = scoringPanelOf(chance, 6, 6, 3);
   const Json theirs = beside::inR(peopleFrame(rows) + R"R(
     suppressMessages(library(lme4))
     m <- aggregate(y ~ t + s, d, mean); w <- tapply(d$y, list(d$s, d$t), mean)
@@ -102,7 +102,7 @@ TEST_CASE("levels, spread, repeats, discrimination and agreement of tasters besi
 TEST_CASE("levels of tasters with missing samples beside R's additive fit") {
   if (!beside::hasR()) return;
   beside::Seeded chance(4103);
-  const ScoreRows full = panelOf(chance, 7, 5, 1);
+  const ScoreRows full = scoringPanelOf(chance, 7, 5, 1);
   ScoreRows rows;
   for (std::size_t i = 0; i < full.response.size(); ++i)
     if (i % 4 != 1) rows::add(rows, full.taster.of[i], full.sample.of[i], full.response[i]);

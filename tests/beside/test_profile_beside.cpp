@@ -16,7 +16,7 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-double at(const Json& list, std::size_t i = 0) { return list.at(i).get<double>(); }
+double pathAt(const Json& list, std::size_t i = 0) { return list.at(i).get<double>(); }
 
 std::vector<double> doubles(const std::vector<int>& values) { return {values.begin(), values.end()}; }
 
@@ -26,7 +26,7 @@ std::string frame(const ProfileRows& rows) {
          "), s = factor(" + beside::forR(doubles(rows.scores.sample.of)) + "))\n";
 }
 
-ProfileRows panelOf(unsigned seed, const profiles::Drawn& plan) {
+ProfileRows profilePanelOf(unsigned seed, const profiles::Drawn& plan) {
   simulated::Chance chance(seed);
   return profiles::drawn(chance, plan);
 }
@@ -51,14 +51,14 @@ ProfileRows ofColumns(const open_data::Table& table, const std::vector<std::stri
 void requireComponents(const ProfileComponents& ours, const Json& theirs, double tolerance) {
   REQUIRE(ours.variances.size() <= theirs.at("variance").size());
   for (std::size_t axis = 0; axis < ours.variances.size(); ++axis) {
-    CHECK_THAT(ours.variances[axis], WithinRel(at(theirs.at("variance"), axis), 1e-9));
+    CHECK_THAT(ours.variances[axis], WithinRel(pathAt(theirs.at("variance"), axis), 1e-9));
     const auto column = static_cast<Eigen::Index>(axis);
     // R leaves the sign open: ours makes the largest loading positive.
     double sign = 0.0, largest = 0.0;
     for (Eigen::Index d = 0; d < ours.descriptors.rows(); ++d)
-      if (std::abs(ours.descriptors(d, column)) > largest) largest = std::abs(ours.descriptors(d, column)), sign = at(theirs.at("loading")[static_cast<std::size_t>(d)], axis) > 0.0 ? 1.0 : -1.0;
-    for (Eigen::Index d = 0; d < ours.descriptors.rows(); ++d) CHECK_THAT(ours.descriptors(d, column), WithinAbs(sign * at(theirs.at("loading")[static_cast<std::size_t>(d)], axis), tolerance));
-    for (Eigen::Index s = 0; s < ours.samples.rows(); ++s) CHECK_THAT(ours.samples(s, column), WithinAbs(sign * at(theirs.at("score")[static_cast<std::size_t>(s)], axis), tolerance * std::sqrt(ours.variances[0])));
+      if (std::abs(ours.descriptors(d, column)) > largest) largest = std::abs(ours.descriptors(d, column)), sign = pathAt(theirs.at("loading")[static_cast<std::size_t>(d)], axis) > 0.0 ? 1.0 : -1.0;
+    for (Eigen::Index d = 0; d < ours.descriptors.rows(); ++d) CHECK_THAT(ours.descriptors(d, column), WithinAbs(sign * pathAt(theirs.at("loading")[static_cast<std::size_t>(d)], axis), tolerance));
+    for (Eigen::Index s = 0; s < ours.samples.rows(); ++s) CHECK_THAT(ours.samples(s, column), WithinAbs(sign * pathAt(theirs.at("score")[static_cast<std::size_t>(s)], axis), tolerance * std::sqrt(ours.variances[0])));
   }
 }
 
@@ -70,7 +70,7 @@ TEST_CASE("verdicts beside t.test, aov and p.adjust") {
   if (!beside::hasR()) return;
   for (unsigned seed : {61u, 62u, 63u}) {
     INFO("seed " << seed);
-    const ProfileRows rows = panelOf(seed, {7, 2, 6, 2, 0.3, 1.0, 0.5, 0.7});
+    const ProfileRows rows = profilePanelOf(seed, {7, 2, 6, 2, 0.3, 1.0, 0.5, 0.7});
     const auto ours = profileOf(rows, against(0, 1.5));
     const Json theirs = beside::inR(frame(rows) + R"R(
 one <- function(w) {
@@ -85,19 +85,19 @@ out(list(d = m[1, ], low = m[2, ], high = m[3, ], p = m[4, ], q = m[5, ], llow =
   pa = p.adjust(m[4, ], "BH"), qa = p.adjust(m[5, ], "BH"), fh = p.adjust(m[9, ], "holm"), fb = p.adjust(m[9, ], "BH"))))R");
     for (std::size_t w = 0; w < ours.size(); ++w) {
       const ProfileDifference& one = ours[w].differences[0];
-      CHECK_THAT(*one.difference, WithinAbs(at(theirs.at("d"), w), 1e-12));
-      CHECK_THAT(*one.low, WithinAbs(at(theirs.at("low"), w), 1e-9));
-      CHECK_THAT(*one.high, WithinAbs(at(theirs.at("high"), w), 1e-9));
-      CHECK_THAT(*one.pValue, WithinRel(at(theirs.at("p"), w), 1e-9));
-      CHECK_THAT(*one.pLimit, WithinRel(at(theirs.at("q"), w), 1e-9));
-      CHECK_THAT(*one.limitLow, WithinAbs(at(theirs.at("llow"), w), 1e-9));
-      CHECK_THAT(*one.limitHigh, WithinAbs(at(theirs.at("lhigh"), w), 1e-9));
-      CHECK_THAT(*one.pAdjusted, WithinRel(at(theirs.at("pa"), w), 1e-9));
-      CHECK_THAT(*one.pLimitAdjusted, WithinRel(at(theirs.at("qa"), w), 1e-9));
-      CHECK_THAT(ours[w].test->F, WithinRel(at(theirs.at("f"), w), 1e-9));
-      CHECK_THAT(ours[w].test->pValue, WithinRel(at(theirs.at("fp"), w), 1e-9));
-      CHECK_THAT(*ours[w].pHolm, WithinRel(at(theirs.at("fh"), w), 1e-9));
-      CHECK_THAT(*ours[w].pBenjaminiHochberg, WithinRel(at(theirs.at("fb"), w), 1e-9));
+      CHECK_THAT(*one.difference, WithinAbs(pathAt(theirs.at("d"), w), 1e-12));
+      CHECK_THAT(*one.low, WithinAbs(pathAt(theirs.at("low"), w), 1e-9));
+      CHECK_THAT(*one.high, WithinAbs(pathAt(theirs.at("high"), w), 1e-9));
+      CHECK_THAT(*one.pValue, WithinRel(pathAt(theirs.at("p"), w), 1e-9));
+      CHECK_THAT(*one.pLimit, WithinRel(pathAt(theirs.at("q"), w), 1e-9));
+      CHECK_THAT(*one.limitLow, WithinAbs(pathAt(theirs.at("llow"), w), 1e-9));
+      CHECK_THAT(*one.limitHigh, WithinAbs(pathAt(theirs.at("lhigh"), w), 1e-9));
+      CHECK_THAT(*one.pAdjusted, WithinRel(pathAt(theirs.at("pa"), w), 1e-9));
+      CHECK_THAT(*one.pLimitAdjusted, WithinRel(pathAt(theirs.at("qa"), w), 1e-9));
+      CHECK_THAT(ours[w].test->F, WithinRel(pathAt(theirs.at("f"), w), 1e-9));
+      CHECK_THAT(ours[w].test->pValue, WithinRel(pathAt(theirs.at("fp"), w), 1e-9));
+      CHECK_THAT(*ours[w].pHolm, WithinRel(pathAt(theirs.at("fh"), w), 1e-9));
+      CHECK_THAT(*ours[w].pBenjaminiHochberg, WithinRel(pathAt(theirs.at("fb"), w), 1e-9));
     }
   }
 }
@@ -105,7 +105,7 @@ out(list(d = m[1, ], low = m[2, ], high = m[3, ], p = m[4, ], q = m[5, ], llow =
 TEST_CASE("several samples against the reference beside multcomp") {
   if (!beside::hasR("multcomp")) return;
   // A full table: least squares of taster + sample on the means over rounds.
-  const ProfileRows rows = panelOf(64, {8, 4, 1, 2, 0.3});
+  const ProfileRows rows = profilePanelOf(64, {8, 4, 1, 2, 0.3});
   const auto ours = profileOf(rows, against(0, 1.0))[0].differences;
   const Json theirs = beside::inR("suppressMessages(library(multcomp)); set.seed(1)\n" + frame(rows) + R"R(
 m <- aggregate(y ~ t + s, d, mean)
@@ -114,18 +114,18 @@ s <- summary(g, test = adjusted("single-step", abseps = 1e-5, maxpts = 1e6))$tes
 k <- confint(g, calpha = adjusted_calpha(abseps = 1e-4))$confint
 out(list(d = s$coefficients, se = s$sigma, p = s$pvalues, low = k[, "lwr"], high = k[, "upr"])))R");
   for (std::size_t i = 0; i < ours.size(); ++i) {
-    CHECK_THAT(*ours[i].difference, WithinAbs(at(theirs.at("d"), i), 1e-10));
-    CHECK_THAT(*ours[i].se, WithinRel(at(theirs.at("se"), i), 1e-10));
+    CHECK_THAT(*ours[i].difference, WithinAbs(pathAt(theirs.at("d"), i), 1e-10));
+    CHECK_THAT(*ours[i].se, WithinRel(pathAt(theirs.at("se"), i), 1e-10));
     // Its integrals are drawn.
-    CHECK_THAT(*ours[i].pValue, WithinAbs(at(theirs.at("p"), i), 5e-4));
-    CHECK_THAT(*ours[i].low, WithinAbs(at(theirs.at("low"), i), 5e-3));
-    CHECK_THAT(*ours[i].high, WithinAbs(at(theirs.at("high"), i), 5e-3));
+    CHECK_THAT(*ours[i].pValue, WithinAbs(pathAt(theirs.at("p"), i), 5e-4));
+    CHECK_THAT(*ours[i].low, WithinAbs(pathAt(theirs.at("low"), i), 5e-3));
+    CHECK_THAT(*ours[i].high, WithinAbs(pathAt(theirs.at("high"), i), 5e-3));
   }
 }
 
 TEST_CASE("a profile with holes beside lmerTest and paired t tests") {
   if (!beside::hasR("lme4 lmerTest")) return;
-  const ProfileRows rows = panelOf(65, {9, 4, 3, 2, 0.4, 1.0, 1.2, 0.6, 0.15});
+  const ProfileRows rows = profilePanelOf(65, {9, 4, 3, 2, 0.4, 1.0, 1.2, 0.6, 0.15});
   const auto ours = profileOf(rows, against(1, 2.0));
   const Json theirs = beside::inR("suppressMessages({library(lme4); library(lmerTest)})\n" + frame(rows) + R"R(
 one <- function(w) {
@@ -140,16 +140,16 @@ out(lapply(levels(d$w), one)))R");
   for (std::size_t w = 0; w < ours.size(); ++w) {
     INFO("descriptor " << w);
     CHECK(ours[w].fit == ScoreFit::mixed);
-    CHECK_THAT(ours[w].test.value().F, WithinRel(at(theirs[w], 0), 1e-4));
-    CHECK_THAT(ours[w].test->df2, WithinRel(at(theirs[w], 1), 1e-3));
-    CHECK_THAT(ours[w].test->pValue, WithinRel(at(theirs[w], 2), 1e-3));
+    CHECK_THAT(ours[w].test.value().F, WithinRel(pathAt(theirs[w], 0), 1e-4));
+    CHECK_THAT(ours[w].test->df2, WithinRel(pathAt(theirs[w], 1), 1e-3));
+    CHECK_THAT(ours[w].test->pValue, WithinRel(pathAt(theirs[w], 2), 1e-3));
     for (std::size_t i = 0; i < 3; ++i) {
       const ProfileDifference& one = ours[w].differences[i];
-      CHECK_THAT(*one.difference, WithinAbs(at(theirs[w], 3 + 5 * i), 1e-10));
-      CHECK(one.tasters == at(theirs[w], 4 + 5 * i));
-      CHECK_THAT(*one.pLimit, WithinRel(at(theirs[w], 5 + 5 * i), 1e-9));
-      CHECK_THAT(*one.se, WithinRel(at(theirs[w], 6 + 5 * i), 1e-9));
-      CHECK(*one.df == at(theirs[w], 7 + 5 * i));
+      CHECK_THAT(*one.difference, WithinAbs(pathAt(theirs[w], 3 + 5 * i), 1e-10));
+      CHECK(one.tasters == pathAt(theirs[w], 4 + 5 * i));
+      CHECK_THAT(*one.pLimit, WithinRel(pathAt(theirs[w], 5 + 5 * i), 1e-9));
+      CHECK_THAT(*one.se, WithinRel(pathAt(theirs[w], 6 + 5 * i), 1e-9));
+      CHECK(*one.df == pathAt(theirs[w], 7 + 5 * i));
     }
   }
 }
@@ -162,11 +162,11 @@ TEST_CASE("components beside prcomp") {
     // R carries both tables (McNeil 1977; Anderson 1935).
     requireComponents(componentsOf(profileCells(ofColumns(open_data::Table("usarrests"), arrests)), isScaled), beside::inR(std::string("p <- prcomp(USArrests, scale. = ") + scaled + ")\n" + componentsInR), 1e-9);
     requireComponents(componentsOf(profileCells(ofColumns(open_data::Table("iris"), iris)), isScaled), beside::inR(std::string("p <- prcomp(iris[, 1:4], scale. = ") + scaled + ")\n" + componentsInR), 1e-9);
-    const ProfileRows rows = panelOf(66, {6, 5, 8, 2, 0.3});
+    const ProfileRows rows = profilePanelOf(66, {6, 5, 8, 2, 0.3});
     requireComponents(componentsOf(profileCells(rows), isScaled), beside::inR(frame(rows) + "p <- prcomp(tapply(d$y, list(d$s, d$w), mean), scale. = " + scaled + ")\n" + componentsInR), 1e-9);
   }
   // With holes: the panel's means are those of lm(y ~ taster + sample) on the cells.
-  const ProfileRows rows = panelOf(67, {7, 5, 4, 1, 0.4, 1.0, 1.0, 0.0, 0.15});
+  const ProfileRows rows = profilePanelOf(67, {7, 5, 4, 1, 0.4, 1.0, 1.0, 0.0, 0.15});
   requireComponents(componentsOf(profileCells(rows)), beside::inR(frame(rows) + R"R(
 options(contrasts = c("contr.sum", "contr.sum"))
 p <- prcomp(sapply(levels(d$w), function(w) { b <- coef(lm(y ~ s + t, d[d$w == w, ])); b[1] + c(b[2:5], -sum(b[2:5])) }))
@@ -176,7 +176,7 @@ p <- prcomp(sapply(levels(d$w), function(w) { b <- coef(lm(y ~ s + t, d[d$w == w
 TEST_CASE("ellipses and RV beside NumPy and SciPy") {
   if (!beside::hasPython()) return;
   const int tasters = 7, samples = 6, descriptors = 4;
-  const ProfileRows rows = panelOf(68, {tasters, samples, descriptors, 1, 0.4});
+  const ProfileRows rows = profilePanelOf(68, {tasters, samples, descriptors, 1, 0.4});
   const ProfileCells cells = profileCells(rows);
   const ProfileComponents map = componentsOf(cells);
   const auto rv = rvOf(cells);
@@ -200,14 +200,14 @@ for t in range(7):
 print(json.dumps({'axes': axes, 'angle': angle, 'centre': centre, 'rv': rv, 'mean': mean, 'p': p})))P");
   for (std::size_t s = 0; s < map.ellipses.size(); ++s) {
     for (std::size_t i = 0; i < 2; ++i) {
-      CHECK_THAT((*map.ellipses[s].semiAxes)(static_cast<Eigen::Index>(i)), WithinRel(at(theirs.at("axes"), 2 * s + i), 1e-8));
-      CHECK_THAT((*map.ellipses[s].center)(static_cast<Eigen::Index>(i)), WithinAbs(at(theirs.at("centre"), 2 * s + i), 1e-9));
+      CHECK_THAT((*map.ellipses[s].semiAxes)(static_cast<Eigen::Index>(i)), WithinRel(pathAt(theirs.at("axes"), 2 * s + i), 1e-8));
+      CHECK_THAT((*map.ellipses[s].center)(static_cast<Eigen::Index>(i)), WithinAbs(pathAt(theirs.at("centre"), 2 * s + i), 1e-9));
     }
-    CHECK_THAT(*map.ellipses[s].angle, WithinAbs(at(theirs.at("angle"), s), 1e-6));
+    CHECK_THAT(*map.ellipses[s].angle, WithinAbs(pathAt(theirs.at("angle"), s), 1e-6));
   }
   for (std::size_t t = 0; t < rv.size(); ++t) {
-    CHECK_THAT(*rv[t].rv, WithinRel(at(theirs.at("rv"), t), 1e-10));
-    CHECK_THAT(*rv[t].expected, WithinRel(at(theirs.at("mean"), t), 1e-10));
-    CHECK_THAT(*rv[t].pValue, WithinAbs(at(theirs.at("p"), t), 1e-12));
+    CHECK_THAT(*rv[t].rv, WithinRel(pathAt(theirs.at("rv"), t), 1e-10));
+    CHECK_THAT(*rv[t].expected, WithinRel(pathAt(theirs.at("mean"), t), 1e-10));
+    CHECK_THAT(*rv[t].pValue, WithinAbs(pathAt(theirs.at("p"), t), 1e-12));
   }
 }

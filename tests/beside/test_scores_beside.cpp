@@ -18,7 +18,7 @@ using Catch::Matchers::WithinRel;
 namespace {
 
 std::string scoresFrame(const ScoreRows& rows) {
-  std::string text = "suppressMessages({library(lme4); library(lmerTest)})\nd <- data.scoresFrame(y = " + beside::forR(rows.response) + ", t = factor(" + beside::forR(beside::doubles(rows.taster.of)) + "), s = factor(" + beside::forR(beside::doubles(rows.sample.of)) + "))\n";
+  std::string text = "suppressMessages({library(lme4); library(lmerTest)})\nd <- data.frame(y = " + beside::forR(rows.response) + ", t = factor(" + beside::forR(beside::doubles(rows.taster.of)) + "), s = factor(" + beside::forR(beside::doubles(rows.sample.of)) + "))\n";
   if (rows.position) text += "d$p <- factor(" + beside::forR(beside::doubles(rows.position->of)) + ")\n";
   if (rows.session) text += "d$v <- factor(" + beside::forR(beside::doubles(rows.session->of)) + ")\n";
   return text;
@@ -155,7 +155,7 @@ TEST_CASE("Dunnett for groups of unlike size beside multcomp") {
   const std::vector<int> sizes{7, 4, 9, 5};
   for (std::size_t i = 0; i < sizes.size(); ++i)
     for (int k = 0; k < sizes[i]; ++k) y.push_back(0.6 * static_cast<double>(i) + chance.normal()), g.push_back(static_cast<double>(i));
-  const Json theirs = beside::inR("suppressMessages(library(multcomp)); set.seed(1)\nd <- data.scoresFrame(y = " + beside::forR(y) + ", g = factor(" + beside::forR(g) + "))\n" +
+  const Json theirs = beside::inR("suppressMessages(library(multcomp)); set.seed(1)\nd <- data.frame(y = " + beside::forR(y) + ", g = factor(" + beside::forR(g) + "))\n" +
                                   "s <- summary(glht(lm(y ~ g, d), mcp(g = 'Dunnett')), test = adjusted('single-step', abseps = 1e-5, maxpts = 1e6))$test\nout(list(t = s$tstat, p = s$pvalues))");
   const std::vector<double> loads = loadsOf(7, {4, 9, 5});
   for (std::size_t i = 0; i < 3; ++i) CHECK_THAT(dunnettAbove(std::abs(at(theirs.at("t"), i)), {loads, 21.0, true}), WithinAbs(at(theirs.at("p"), i), 5e-4));

@@ -17,7 +17,7 @@ namespace {
 std::string timeFrame(const TimeRows& rows) {
   std::vector<double> age;
   for (int s : rows.session.of) age.push_back(rows.age[static_cast<std::size_t>(s)]);
-  return "d <- data.timeFrame(y = " + beside::forR(rows.response) + ", a = " + beside::forR(age) + ", t = factor(" + beside::forR({rows.taster.of.begin(), rows.taster.of.end()}) +
+  return "d <- data.frame(y = " + beside::forR(rows.response) + ", a = " + beside::forR(age) + ", t = factor(" + beside::forR({rows.taster.of.begin(), rows.taster.of.end()}) +
          "), v = factor(" + beside::forR({rows.session.of.begin(), rows.session.of.end()}) + "))\n";
 }
 
@@ -57,7 +57,7 @@ void compareIncomplete(const TimeRows& rows) {
   const Json theirs = beside::inR(timeFrame(rows) + R"R(
     suppressMessages(library(lmerTest))
     f <- lmer(y ~ a + (1 | t) + (1 | v), d, control = lmerControl(optCtrl = list(xtol_rel = 1e-12, ftol_abs = 1e-14)))
-    s <- summary(f)$coefficients["a", ]; v <- as.data.timeFrame(VarCorr(f)); v <- setNames(v$vcov, v$grp)
+    s <- summary(f)$coefficients["a", ]; v <- as.data.frame(VarCorr(f)); v <- setNames(v$vcov, v$grp)
     out(list(estimate = s[1], se = s[2], df = s[3], p = s[5], t = v["t"], v = v["v"], r = v["Residual"])))R");
   const Trend ours = trend(rows, 0.95);
   CHECK(ours.fit == TrendFit::reml);
@@ -99,7 +99,7 @@ TEST_CASE("variances over time beside lme4, where none is at zero") {
   const TimeRows rows = sittings(chance, 8, 7, 0.0);
   const Json theirs = beside::inR(timeFrame(rows) + R"R(
     f <- lme4::lmer(y ~ a + (1 | t) + (1 | v), d, control = lme4::lmerControl(optCtrl = list(xtol_rel = 1e-12, ftol_abs = 1e-14)))
-    v <- as.data.timeFrame(lme4::VarCorr(f)); v <- setNames(v$vcov, v$grp); out(list(t = v["t"], v = v["v"], r = v["Residual"])))R");
+    v <- as.data.frame(lme4::VarCorr(f)); v <- setNames(v$vcov, v$grp); out(list(t = v["t"], v = v["v"], r = v["Residual"])))R");
   const Trend ours = trend(rows, 0.95);
   CHECK_THAT(ours.variance.taster.value(), WithinRel(beside::numberIn(theirs["t"]), 1e-4));
   CHECK_FALSE(ours.variance.isAtZero);

@@ -23,7 +23,7 @@ SheetItem ask(ItemKind kind, const char* word = "", std::optional<int> limit = s
   return item;
 }
 
-Draft draftOf(DemoShelf& demo, const char* title, const char* guestTitle, std::vector<LotId> lots, Question question, std::vector<SheetItem> items) {
+Draft sheetDraftOf(DemoShelf& demo, const char* title, const char* guestTitle, std::vector<LotId> lots, Question question, std::vector<SheetItem> items) {
   Draft draft;
   draft.title = title;
   draft.guestTitle = guestTitle;
@@ -94,7 +94,7 @@ SessionId play(DemoShelf& demo, Draft draft, const std::vector<const char*>& nam
 }  // namespace
 
 PlayedEvening playMarkedCup(DemoShelf& demo) {
-  Draft draft = draftOf(demo, "How far is the heather mead from the bought one?", "An evening with mead", {demo.mead, demo.boughtMead, demo.boughtMeadOlder}, Question::lacks,
+  Draft draft = sheetDraftOf(demo, "How far is the heather mead from the bought one?", "An evening with mead", {demo.mead, demo.boughtMead, demo.boughtMeadOlder}, Question::lacks,
                         {ask(ItemKind::distance, "", 2, true), ask(ItemKind::liking)});
   draft.marked = Slot{2};
   const auto script = [](int place, const SheetItem& item, Slot lot, int) -> Said {
@@ -107,7 +107,7 @@ PlayedEvening playMarkedCup(DemoShelf& demo) {
 }
 
 PlayedEvening playKindFriends(DemoShelf& demo) {
-  Draft draft = draftOf(demo, "How good is porter no. 4 really?", "Dark beer", {demo.porter, demo.boughtPorter}, Question::good,
+  Draft draft = sheetDraftOf(demo, "How good is porter no. 4 really?", "Dark beer", {demo.porter, demo.boughtPorter}, Question::good,
                         {ask(ItemKind::liking), ask(ItemKind::behaviour), ask(ItemKind::worst), ask(ItemKind::changeOne)});
   draft.sheet.hasDuplicate = true;
   draft.sheet.roles = {LotRole::compared, LotRole::reference};
@@ -125,7 +125,7 @@ PlayedEvening playKindFriends(DemoShelf& demo) {
 }
 
 PlayedEvening playMovedTwice(DemoShelf& demo) {
-  Draft draft = draftOf(demo, "Amber ale: what did the longer hops change?", "Pale beer again", {demo.amberLong, demo.amberShort}, Question::lacks,
+  Draft draft = sheetDraftOf(demo, "Amber ale: what did the longer hops change?", "Pale beer again", {demo.amberLong, demo.amberShort}, Question::lacks,
                         {ask(ItemKind::line, "hops", 10, true), ask(ItemKind::line, "bitter", 10, true), ask(ItemKind::liking)});
   draft.sheet.hasDuplicate = true;
   draft.sheet.roles = {LotRole::compared, LotRole::reference};
@@ -139,7 +139,7 @@ PlayedEvening playMovedTwice(DemoShelf& demo) {
 }
 
 PlayedEvening playTwoWords(DemoShelf& demo) {
-  Draft draft = draftOf(demo, "What does the windfall cider lack?", "Cider in the garden", {demo.ciderMarch, demo.ciderOak}, Question::lacks,
+  Draft draft = sheetDraftOf(demo, "What does the windfall cider lack?", "Cider in the garden", {demo.ciderMarch, demo.ciderOak}, Question::lacks,
                         {ask(ItemKind::line, "apple", 10, true), ask(ItemKind::line, "body", 10, true), ask(ItemKind::line, "sour", 10, true), ask(ItemKind::justRight, "apple"),
                          ask(ItemKind::justRight, "body"), ask(ItemKind::check, "vinegar"), ask(ItemKind::check, "honey"), ask(ItemKind::worst), ask(ItemKind::liking)});
   draft.pourer = demo.people.at("Maud");

@@ -11,7 +11,7 @@ using namespace oddglass::tests;
 
 namespace {
 
-GapRow row(const std::string& label, double gap, double half, GapVerdict verdict) {
+GapRow gapRow(const std::string& label, double gap, double half, GapVerdict verdict) {
   GapRow made;
   made.label = label;
   made.gap = gap;
@@ -48,8 +48,8 @@ const std::string longTitled = "a long label that leaves no room for marks besid
 }  // namespace
 
 TEST_CASE("gaps go from the furthest below the reference to the furthest above, those without a gap last") {
-  GapPicture p = someGaps({row("b", 10, 2, GapVerdict::more), row("a", -3, 9, GapVerdict::unclear), row("c", -20, 4, GapVerdict::less)});
-  GapRow none = row("d", 0, 1, GapVerdict::unclear);
+  GapPicture p = someGaps({gapRow("b", 10, 2, GapVerdict::more), gapRow("a", -3, 9, GapVerdict::unclear), gapRow("c", -20, 4, GapVerdict::less)});
+  GapRow none = gapRow("d", 0, 1, GapVerdict::unclear);
   none.gap.reset();
   none.why = "Nobody answered.";
   p.rows.insert(p.rows.begin(), none);
@@ -65,7 +65,7 @@ TEST_CASE("gaps go from the furthest below the reference to the furthest above, 
 }
 
 TEST_CASE("a gap and its interval stand at their values") {
-  GapPicture p = someGaps({row(longTitled, 25, 15, GapVerdict::more)});
+  GapPicture p = someGaps({gapRow(longTitled, 25, 15, GapVerdict::more)});
   p.limit = 20;
   p.rows[0].range = Span{-10, 5};
   p.rows[0].rangeReadOut = "The range.";
@@ -96,7 +96,7 @@ TEST_CASE("a gap and its interval stand at their values") {
 }
 
 TEST_CASE("each verdict has a shape and its word, whatever the colour") {
-  GapPicture p = someGaps({row("a", -20, 5, GapVerdict::less), row("b", 20, 5, GapVerdict::more), row("c", 1, 2, GapVerdict::within), row("d", 4, 30, GapVerdict::unclear)});
+  GapPicture p = someGaps({gapRow("a", -20, 5, GapVerdict::less), gapRow("b", 20, 5, GapVerdict::more), gapRow("c", 1, 2, GapVerdict::within), gapRow("d", 4, 30, GapVerdict::unclear)});
   p.limit = 10;
   const Figure figure = gapFigure(p, 860);
   CHECK(saying<Disc>(figure, "a in one sentence.").size() == 1);
@@ -108,7 +108,7 @@ TEST_CASE("each verdict has a shape and its word, whatever the colour") {
 }
 
 TEST_CASE("without an interval there is the mark alone, and the reason in what it says") {
-  GapPicture p = someGaps({row("a", 4, 1, GapVerdict::unclear)});
+  GapPicture p = someGaps({gapRow("a", 4, 1, GapVerdict::unclear)});
   p.rows[0].interval.reset();
   CHECK_THROWS_WITH(gapFigure(p, 400), Catch::StartsWith("why"));
   p.rows[0].why = "One taster has no spread.";
@@ -118,7 +118,7 @@ TEST_CASE("without an interval there is the mark alone, and the reason in what i
 }
 
 TEST_CASE("an interval that runs off the scale has no upright at that end") {
-  const Figure figure = gapFigure(someGaps({row(longTitled, 0, 70, GapVerdict::unclear)}), 300);
+  const Figure figure = gapFigure(someGaps({gapRow(longTitled, 0, 70, GapVerdict::unclear)}), 300);
   const auto lines = saying<Line>(figure, longTitled + " in one sentence.");
   REQUIRE(lines.size() == 2);
   CHECK_THAT(lines[0].x1, Catch::WithinAbs(8, 1e-9));
@@ -127,14 +127,14 @@ TEST_CASE("an interval that runs off the scale has no upright at that end") {
 }
 
 TEST_CASE("an interval of no width is the mark alone") {
-  const Figure figure = gapFigure(someGaps({row("a", 4, 0, GapVerdict::unclear)}), 400);
+  const Figure figure = gapFigure(someGaps({gapRow("a", 4, 0, GapVerdict::unclear)}), 400);
   CHECK(saying<Line>(figure, "a in one sentence.").empty());
   CHECK(saying<Ring>(figure, "a in one sentence.").size() == 1);
 }
 
-TEST_CASE("a someGaps with its signs turned is its mirror image") {
+TEST_CASE("a picture with its signs turned is its mirror image") {
   const auto xs = [](double sign) {
-    GapPicture p = someGaps({row(longTitled, sign * 12, 7, sign > 0 ? GapVerdict::more : GapVerdict::less), row(longTitled, sign * 31, 40, GapVerdict::unclear)});
+    GapPicture p = someGaps({gapRow(longTitled, sign * 12, 7, sign > 0 ? GapVerdict::more : GapVerdict::less), gapRow(longTitled, sign * 31, 40, GapVerdict::unclear)});
     p.limit = 10;
     std::vector<double> at;
     for (const Mark& mark : gapFigure(p, 300).marks)
@@ -150,7 +150,7 @@ TEST_CASE("a someGaps with its signs turned is its mirror image") {
 }
 
 TEST_CASE("a scale for gaps reaches just past the furthest") {
-  GapPicture p = someGaps({row("a", -22, 100, GapVerdict::less)});
+  GapPicture p = someGaps({gapRow("a", -22, 100, GapVerdict::less)});
   CHECK(gapReach(p) == 30);
   p.limit = 31;
   CHECK(gapReach(p) == 50);
@@ -165,7 +165,7 @@ TEST_CASE("a scale for gaps reaches just past the furthest") {
 
 TEST_CASE("gaps that cannot be are refused by name") {
   const auto refused = [](const std::string& name, auto change) {
-    GapPicture p = someGaps({row("a", 4, 1, GapVerdict::unclear)});
+    GapPicture p = someGaps({gapRow("a", 4, 1, GapVerdict::unclear)});
     p.limit = 10;
     change(p);
     CHECK_THROWS_WITH(gapFigure(p, 400), Catch::StartsWith(name));

@@ -8,7 +8,7 @@ using namespace oddglass::tests;
 
 namespace {
 
-MeanRow row(const std::string& label, double mean, double half) {
+MeanRow meanRow(const std::string& label, double mean, double half) {
   MeanRow made;
   made.label = label;
   made.mean = mean;
@@ -28,7 +28,7 @@ const std::string longLabel = "a long label that leaves no room for marks beside
 }  // namespace
 
 TEST_CASE("means stand at their values, in the order given, the ends of the scale at its ends") {
-  const Figure figure = meanFigure(someMeans({row(longLabel, 9, 0), row("b", 1, 0), row("c", 5, 2)}), 300);  // eight steps from 8 to 292
+  const Figure figure = meanFigure(someMeans({meanRow(longLabel, 9, 0), meanRow("b", 1, 0), meanRow("c", 5, 2)}), 300);  // eight steps from 8 to 292
   const auto dots = all<Disc>(figure);
   REQUIRE(dots.size() == 3);
   CHECK_THAT(dots[0].x, Catch::WithinAbs(292, 1e-9));
@@ -43,7 +43,7 @@ TEST_CASE("means stand at their values, in the order given, the ends of the scal
 }
 
 TEST_CASE("beside the words, the distance between two means is that of their values") {
-  const Figure figure = meanFigure(someMeans({row("a", 2, 1), row("b", 3, 1), row("c", 7, 1)}), 860);
+  const Figure figure = meanFigure(someMeans({meanRow("a", 2, 1), meanRow("b", 3, 1), meanRow("c", 7, 1)}), 860);
   const auto dots = all<Disc>(figure);
   REQUIRE(dots.size() == 3);
   CHECK_THAT(dots[2].x - dots[1].x, Catch::WithinAbs(4 * (dots[1].x - dots[0].x), 1e-9));
@@ -51,7 +51,7 @@ TEST_CASE("beside the words, the distance between two means is that of their val
 }
 
 TEST_CASE("a drink poured twice is two joined rings in a row of its own") {
-  MeanPicture p = someMeans({row("a", 6, 1), row("b", 4, 1)});
+  MeanPicture p = someMeans({meanRow("a", 6, 1), meanRow("b", 4, 1)});
   p.rows[0].twice = Twice{7.5, 5, "the same drink twice", "moved by 2.5", "7 tasters", "The same drink moved by 2.5 points."};
   const Figure figure = meanFigure(p, 860);
   const auto rings = saying<Ring>(figure, p.rows[0].twice->readOut);
@@ -75,7 +75,7 @@ TEST_CASE("a drink poured twice is two joined rings in a row of its own") {
 }
 
 TEST_CASE("a mean without an interval says why, and no mean is words alone") {
-  MeanPicture p = someMeans({row("a", 6, 1)});
+  MeanPicture p = someMeans({meanRow("a", 6, 1)});
   p.rows[0].interval.reset();
   CHECK_THROWS_WITH(meanFigure(p, 400), Catch::StartsWith("why"));
   p.rows[0].why = "Two tasters give no interval.";
@@ -87,7 +87,7 @@ TEST_CASE("a mean without an interval says why, and no mean is words alone") {
 
 TEST_CASE("means that cannot be are refused by name") {
   const auto refused = [](const std::string& name, auto change) {
-    MeanPicture p = someMeans({row("a", 4, 1)});
+    MeanPicture p = someMeans({meanRow("a", 4, 1)});
     p.rows[0].twice = Twice{4, 5, "twice", "", "7", ""};
     change(p);
     CHECK_THROWS_WITH(meanFigure(p, 400), Catch::StartsWith(name));

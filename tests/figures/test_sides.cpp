@@ -8,7 +8,7 @@ using namespace oddglass::tests;
 
 namespace {
 
-SidesRow row(const std::string& label, int little, int right, int much) {
+SidesRow sidesRow(const std::string& label, int little, int right, int much) {
   return {label, {little, label + " little"}, {right, label + " right"}, {much, label + " much"}, "of 7"};
 }
 
@@ -32,7 +32,7 @@ std::string number(const Figure& figure, const std::string& readOut) {
 
 TEST_CASE("one answer is as long to either side and in every row") {
   for (const double width : {300.0, 860.0}) {
-    const Figure figure = sidesFigure(someSides({row("a", 4, 2, 1), row("b", 0, 0, 7), row("c", 2, 5, 0)}), width);
+    const Figure figure = sidesFigure(someSides({sidesRow("a", 4, 2, 1), sidesRow("b", 0, 0, 7), sidesRow("c", 2, 5, 0)}), width);
     const double one = bar(figure, "a much").width;
     CHECK(one > 0);
     CHECK_THAT(bar(figure, "a little").width, Catch::WithinAbs(4 * one, 1e-9));
@@ -47,7 +47,7 @@ TEST_CASE("one answer is as long to either side and in every row") {
 }
 
 TEST_CASE("the counts are written beside their bars, in people") {
-  const Figure figure = sidesFigure(someSides({row("a", 4, 2, 1)}), 300);
+  const Figure figure = sidesFigure(someSides({sidesRow("a", 4, 2, 1)}), 300);
   CHECK(number(figure, "a little") == "4");
   CHECK(number(figure, "a right") == "2");
   CHECK(number(figure, "a much") == "1");
@@ -56,16 +56,16 @@ TEST_CASE("the counts are written beside their bars, in people") {
 }
 
 TEST_CASE("sides turned round give the mirror image") {
-  const Figure one = sidesFigure(someSides({row("a", 4, 2, 1)}), 300), other = sidesFigure(someSides({row("a", 1, 2, 4)}), 300);
+  const Figure one = sidesFigure(someSides({sidesRow("a", 4, 2, 1)}), 300), other = sidesFigure(someSides({sidesRow("a", 1, 2, 4)}), 300);
   const Rect little = bar(one, "a little"), much = bar(other, "a much");
   CHECK_THAT(little.x + little.width / 2, Catch::WithinAbs(300 - (much.x + much.width / 2), 1e-9));
   CHECK_THAT(little.width, Catch::WithinAbs(much.width, 1e-9));
 }
 
 TEST_CASE("sides that cannot be are refused by name") {
-  CHECK_THROWS_WITH(sidesFigure(someSides({row("a", -1, 2, 1)}), 300), Catch::StartsWith("times"));
-  CHECK_THROWS_WITH(sidesFigure(someSides({row("", 1, 2, 1)}), 300), Catch::StartsWith("label"));
-  SidesPicture p = someSides({row("a", 1, 2, 1)});
+  CHECK_THROWS_WITH(sidesFigure(someSides({sidesRow("a", -1, 2, 1)}), 300), Catch::StartsWith("times"));
+  CHECK_THROWS_WITH(sidesFigure(someSides({sidesRow("", 1, 2, 1)}), 300), Catch::StartsWith("label"));
+  SidesPicture p = someSides({sidesRow("a", 1, 2, 1)});
   p.rows[0].count.clear();
   CHECK_THROWS_WITH(sidesFigure(p, 300), Catch::StartsWith("count"));
   p = someSides({});
@@ -74,7 +74,7 @@ TEST_CASE("sides that cannot be are refused by name") {
 }
 
 TEST_CASE("nobody answered: numbers, and bars of no length") {
-  const Figure figure = sidesFigure(someSides({row("a", 0, 0, 0)}), 300);
+  const Figure figure = sidesFigure(someSides({sidesRow("a", 0, 0, 0)}), 300);
   CHECK(number(figure, "a right") == "0");
   CHECK(bar(figure, "a little").width == 0);
 }

@@ -14,7 +14,7 @@ using Catch::Matchers::WithinAbs;
 
 namespace {
 
-Setup table(int panel, std::size_t lots = 2) {
+Setup tableOf(int panel, std::size_t lots = 2) {
   Setup setup;
   setup.panel = panel;
   setup.cupMl = 15;
@@ -31,7 +31,7 @@ const Choice& of(const Recommendation& recommendation, Method method) {
 }  // namespace
 
 TEST_CASE("nothing named and nothing in the way: a tetrad, then a triangle") {
-  const Recommendation recommendation = recommend(Question::differ, table(6));
+  const Recommendation recommendation = recommend(Question::differ, tableOf(6));
   CHECK(recommendation.best().method == Method::tetrad);
   CHECK(has(recommendation.best(), Because::natureUnknown));
   CHECK(recommendation.choices[1].method == Method::triangle);
@@ -44,7 +44,7 @@ TEST_CASE("nothing named and nothing in the way: a tetrad, then a triangle") {
 
 TEST_CASE("strong, lingering, little liquid or the ceiling: three cups, and it says which") {
   const auto best = [](auto&& change) {
-    Setup setup = table(6);
+    Setup setup = tableOf(6);
     change(setup);
     return recommend(Question::differ, setup).best();
   };
@@ -66,7 +66,7 @@ TEST_CASE("strong, lingering, little liquid or the ceiling: three cups, and it s
 }
 
 TEST_CASE("a named thing: the directional pair before the 3-AFC, with the better chance than a tetrad") {
-  Setup setup = table(6);
+  Setup setup = tableOf(6);
   setup.thingNamed = true;
   for (const Question question : {Question::more, Question::differ}) {
     const Recommendation recommendation = recommend(question, setup);
@@ -82,17 +82,17 @@ TEST_CASE("a named thing: the directional pair before the 3-AFC, with the better
 }
 
 TEST_CASE("a preference is asked by a preference, and fewer than six people are told") {
-  CHECK(recommend(Question::prefer, table(6)).choices.size() == 1);
-  CHECK(recommend(Question::prefer, table(6)).best().method == Method::preference);
-  CHECK_FALSE(has(recommend(Question::prefer, table(6)).best(), Because::tooFewVotes));
-  const Choice five = recommend(Question::prefer, table(5)).best();
+  CHECK(recommend(Question::prefer, tableOf(6)).choices.size() == 1);
+  CHECK(recommend(Question::prefer, tableOf(6)).best().method == Method::preference);
+  CHECK_FALSE(has(recommend(Question::prefer, tableOf(6)).best(), Because::tooFewVotes));
+  const Choice five = recommend(Question::prefer, tableOf(5)).best();
   CHECK(has(five, Because::tooFewVotes));
   CHECK_FALSE(five.needed);
-  CHECK_THAT(recommend(Question::prefer, table(6)).best().chance, WithinAbs(std::pow(0.9, 6), 1e-12));
+  CHECK_THAT(recommend(Question::prefer, tableOf(6)).best().chance, WithinAbs(std::pow(0.9, 6), 1e-12));
 }
 
 TEST_CASE("two lots of the reference: one target, or three comparisons, each with its price") {
-  Setup setup = table(6, 3);
+  Setup setup = tableOf(6, 3);
   setup.lingers = true;
   const Recommendation recommendation = recommend(Question::differ, setup);
   REQUIRE(recommendation.references);
@@ -106,13 +106,13 @@ TEST_CASE("two lots of the reference: one target, or three comparisons, each wit
   CHECK(two.neededInTurn == std::vector<std::optional<int>>{6, 5, 5});
   CHECK(two.oneTarget.chance > two.three.chance);
   CHECK(two.oneIsBetter);
-  CHECK_FALSE(recommend(Question::differ, table(10, 3)).references->oneIsBetter);
+  CHECK_FALSE(recommend(Question::differ, tableOf(10, 3)).references->oneIsBetter);
   for (const Choice& choice : recommendation.choices) CHECK(comparesThree(choice.method));
-  CHECK_FALSE(recommend(Question::differ, table(6)).references);
+  CHECK_FALSE(recommend(Question::differ, tableOf(6)).references);
 }
 
 TEST_CASE("the setup's own method plays no part") {
-  Setup setup = table(8);
+  Setup setup = tableOf(8);
   const Recommendation first = recommend(Question::differ, setup);
   setup.method = Method::sameDifferent;
   setup.marked = Slot{2};

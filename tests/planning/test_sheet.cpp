@@ -17,7 +17,7 @@ using Catch::Matchers::WithinRel;
 namespace {
 
 // Seven people, a batch and a reference of 5 % and a stronger third lot, in bottles of 500 ml.
-Setup table(int lots = 3, bool doubles = true) {
+Setup sheetTable(int lots = 3, bool doubles = true) {
   Setup setup;
   setup.panel = 6;
   setup.makers = 1;
@@ -40,7 +40,7 @@ SheetItem asked(ItemKind kind, const std::string& word = {}, bool isMain = false
 }  // namespace
 
 TEST_CASE("what a score sheet takes is the worst case over whatever is drawn") {
-  const Amounts amounts = amountsOf(table());
+  const Amounts amounts = amountsOf(sheetTable());
   CHECK(amounts.cupsPerPerson == 4);
   CHECK(amounts.cups == 28);
   REQUIRE(amounts.lots.size() == 3);
@@ -54,7 +54,7 @@ TEST_CASE("what a score sheet takes is the worst case over whatever is drawn") {
 }
 
 TEST_CASE("a control is never doubled, a marked cup and a warm-up cup are counted") {
-  Setup setup = table();
+  Setup setup = sheetTable();
   setup.lots[2].role = LotRole::control;
   setup.lots.push_back({400, 330, 3, LotRole::warmUp});
   setup.marked = Slot{2};
@@ -70,7 +70,7 @@ TEST_CASE("a control is never doubled, a marked cup and a warm-up cup are counte
 TEST_CASE("the worst case holds for every draw") {
   for (int lots : {3, 6, 8, 11})
     for (bool doubles : {false, true}) {
-      Setup setup = table(lots, doubles);
+      Setup setup = sheetTable(lots, doubles);
       setup.rounds = 2;
       const Amounts amounts = amountsOf(setup);
       const int samples = samplesOf(setup), cups = codedCups(setup);
@@ -107,7 +107,7 @@ TEST_CASE("more samples than stand before one person are shared out evenly") {
 // Two-sided paired t, six people, alpha 0.05, sd of a difference sqrt(2 (1 + 1)) = 2, power 0.8: R 4.2,
 // power.t.test(n = 6, sd = 2, power = 0.8, type = "paired", strict = TRUE) gives delta 2.869117.
 TEST_CASE("the smallest gap that would show is said before anything is poured") {
-  const Setup setup = table(2, false);
+  const Setup setup = sheetTable(2, false);
   const auto outlook = sheetOutlook(setup, {asked(ItemKind::liking, {}, true), asked(ItemKind::line, "sweet"), asked(ItemKind::worst)});
   CHECK(outlook.people == 6);
   CHECK(outlook.isComplete);
@@ -123,7 +123,7 @@ TEST_CASE("the smallest gap that would show is said before anything is poured") 
 }
 
 TEST_CASE("few people are told what their scores cannot say") {
-  Setup setup = table(2, false);
+  Setup setup = sheetTable(2, false);
   setup.panel = 2;
   SheetItem limited = asked(ItemKind::liking, {}, true);
   limited.limit = 1;

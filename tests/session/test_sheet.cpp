@@ -35,7 +35,7 @@ Said plainly(int place, int, const SheetItem& item, Slot slot, int cup) {
   }
 }
 
-void requireHolds(SheetEvening& evening) {
+void requireSheetHolds(SheetEvening& evening) {
   for (const session::Check& check : session::verify(*evening.store, evening.session).checks) {
     INFO(check.what << " " << check.where);
     CHECK(check.holds);
@@ -50,7 +50,7 @@ TEST_CASE("an evening of score sheets goes from plan to an opened key that verif
   evening.sealAndSit();
   evening.answerAll(plainly);
   const RevealedSession revealed = evening.end();
-  requireHolds(evening);
+  requireSheetHolds(evening);
 
   CHECK(revealed.plan.lots[0].role == LotRole::compared);
   CHECK(revealed.plan.lots[1].role == LotRole::reference);
@@ -109,7 +109,7 @@ TEST_CASE("a spilled cup's spare code is scored in its place") {
   tasting::spilled(*evening.store, evening.clock, evening.session, before.cups[0].code);
   evening.answerAll(plainly);
   const RevealedSession revealed = evening.end();
-  requireHolds(evening);
+  requireSheetHolds(evening);
   const auto flight = std::ranges::find(revealed.panel, Place{2}, &PanelFlight::place);
   REQUIRE(flight != revealed.panel.end());
   for (const SheetReply& reply : flight->replies)
@@ -167,7 +167,7 @@ TEST_CASE("one drink alone may be scored, and what is held back fits what is pou
   evening.sealAndSit();
   evening.answerAll([](int place, int, const SheetItem& item, Slot, int) { return Said{item.kind == ItemKind::behaviour ? 2 : 4 + place % 3}; });
   const RevealedSession revealed = evening.end();
-  requireHolds(evening);
+  requireSheetHolds(evening);
   for (const PanelFlight& flight : revealed.panel) CHECK(flight.drawn == std::vector<Slot>{{1}, {1}});
 }
 

@@ -11,7 +11,7 @@ using namespace oddglass::stats;
 
 namespace {
 
-struct Coverage {
+struct ShareCoverage {
   double posterior = 0.0;
   double pooled = 0.0;
 };
@@ -42,9 +42,9 @@ std::vector<Pattern> patterns() {
   return list;
 }
 
-Coverage coverageAt(const std::vector<Pattern>& all, double mu, double gamma) {
+ShareCoverage coverageAt(const std::vector<Pattern>& all, double mu, double gamma) {
   const auto one = personCounts(3, 1.0 / 3.0, mu, gamma);
-  Coverage sum;
+  ShareCoverage sum;
   for (const auto& pattern : all) {
     double chance = 720.0;  // 6! / product of heads!, times the people's chances
     for (int k = 0; k < 4; ++k) chance *= std::pow(one[k], pattern.heads[k]) / std::tgamma(pattern.heads[k] + 1.0);
@@ -64,7 +64,7 @@ TEST_CASE("the people's interval keeps its level where pooled trials lose it") {
   double worst = 1.0, worstPooled = 1.0;
   for (const double mu : {0.1, 0.2, 0.3, 0.5, 0.7, 0.8, 0.9})
     for (const double gamma : {0.1, 0.3, 0.5}) {
-      const Coverage here = coverageAt(all, mu, gamma);
+      const ShareCoverage here = coverageAt(all, mu, gamma);
       INFO("mu " << mu << " gamma " << gamma << " people " << here.posterior << " pooled " << here.pooled);
       CHECK(here.posterior > (mu < 0.85 ? 0.95 : 0.92));
       worst = std::min(worst, here.posterior);

@@ -32,7 +32,7 @@ struct Coverage {
 };
 
 /// What goes wrong otherwise: the maker taken as a constant (s / sqrt k), and a mean over sessions weighted as if each were a study of its own.
-Coverage coverage(int people, int sessions, double missing, int draws, std::uint64_t seed) {
+Coverage leanCoverage(int people, int sessions, double missing, int draws, std::uint64_t seed) {
   Chance chance(seed);
   Coverage found;
   for (int draw = 0; draw < draws; ++draw) {
@@ -49,12 +49,12 @@ Coverage coverage(int people, int sessions, double missing, int draws, std::uint
   return found;
 }
 
-void requireCoverage(int draws) {
+void requireLeanCoverage(int draws) {
   for (const int people : {4, 6, 8, 12})
     for (const int sessions : {1, 3, 6})
       for (const double missing : {0.0, 0.25}) {
         if (sessions == 1 && missing > 0.0) continue;
-        const Coverage found = coverage(people, sessions, missing, draws, 7000 + 100 * people + sessions);
+        const Coverage found = leanCoverage(people, sessions, missing, draws, 7000 + 100 * people + sessions);
         CAPTURE(people, sessions, missing, found.ours.value(), found.constant.value(), found.pooled.value(), found.ours.draws);
         CHECK(found.ours.draws > 0.95 * draws);
         // With everybody there the pivot is exactly t. With holes people's means are known unequally well: a little either way.
@@ -70,6 +70,6 @@ void requireCoverage(int draws) {
 
 // The interval of the lean covers what it says at panels of 4, 6, 8 and 12 over 1, 3 and 6 sessions; the short cuts do not (as a constant .85 with
 // 3 friends and .45 with 11; weighted over 6 sessions .48 to .73).
-TEST_CASE("the lean's interval covers its level") { requireCoverage(400); }
+TEST_CASE("the lean's interval covers its level") { requireLeanCoverage(400); }
 
-TEST_CASE("the lean's interval covers its level in full", "[.long]") { requireCoverage(20'000); }
+TEST_CASE("the lean's interval covers its level in full", "[.long]") { requireLeanCoverage(20'000); }

@@ -18,23 +18,23 @@ using simulated::Chance;
 
 namespace {
 
-int below(Chance& chance, int n) { return static_cast<int>(chance.uniform() * n); }
+int drawnBelow(Chance& chance, int n) { return static_cast<int>(chance.uniform() * n); }
 
 double oddScore(Chance& chance, int kind) {
   switch (kind) {
-    case 0: return below(chance, 9) + 1;
+    case 0: return drawnBelow(chance, 9) + 1;
     case 1: return 5.1;
     case 2: return chance.uniform() < 0.5 ? 1e12 : -1e12;
-    case 3: return 1e-300 * below(chance, 3);
-    case 4: return 1e6 + 1e-7 * below(chance, 3);
+    case 3: return 1e-300 * drawnBelow(chance, 3);
+    case 4: return 1e6 + 1e-7 * drawnBelow(chance, 3);
     case 5: return chance.normal(1e5);
-    default: return chance.uniform() < 0.02 ? std::numeric_limits<double>::quiet_NaN() : below(chance, 3);
+    default: return chance.uniform() < 0.02 ? std::numeric_limits<double>::quiet_NaN() : drawnBelow(chance, 3);
   }
 }
 
 Factor oddFactor(Chance& chance, std::size_t rows, int most) {
-  Factor factor{{}, 1 + below(chance, most)};
-  for (std::size_t i = 0; i < rows; ++i) factor.of.push_back(below(chance, factor.levels));
+  Factor factor{{}, 1 + drawnBelow(chance, most)};
+  for (std::size_t i = 0; i < rows; ++i) factor.of.push_back(drawnBelow(chance, factor.levels));
   if (chance.uniform() < 0.02 && rows > 0) factor.of.back() = factor.levels;
   if (chance.uniform() < 0.02) factor.of.push_back(0);
   return factor;
@@ -42,7 +42,7 @@ Factor oddFactor(Chance& chance, std::size_t rows, int most) {
 
 ScoreRows oddRows(Chance& chance) {
   ScoreRows rows;
-  const int kind = below(chance, 7), count = below(chance, 60);
+  const int kind = drawnBelow(chance, 7), count = drawnBelow(chance, 60);
   for (int i = 0; i < count; ++i) rows.response.push_back(oddScore(chance, kind));
   rows.sample = oddFactor(chance, rows.response.size(), 6);
   rows.taster = oddFactor(chance, rows.response.size(), 7);
@@ -52,13 +52,13 @@ ScoreRows oddRows(Chance& chance) {
   return rows;
 }
 
-void requireFinite(const std::optional<double>& value) {
+void requireFinitePeople(const std::optional<double>& value) {
   if (value) REQUIRE(std::isfinite(*value));
 }
 
 void requireSane(const Estimated& found) {
   for (const auto& value : {found.estimate, found.se, found.df, found.low, found.high, found.pValue}) {
-    requireFinite(value);
+    requireFinitePeople(value);
     REQUIRE((value || found.why));
   }
   if (found.pValue) REQUIRE((*found.pValue >= 0.0 && *found.pValue <= 1.0));
@@ -67,7 +67,7 @@ void requireSane(const Estimated& found) {
 
 void requireSane(const Alike& found) {
   for (const auto& value : {found.difference, found.low, found.high, found.pValue}) {
-    requireFinite(value);
+    requireFinitePeople(value);
     REQUIRE((value || found.why));
   }
   if (found.pValue) REQUIRE((*found.pValue >= 0.0 && *found.pValue <= 1.0));
@@ -99,7 +99,7 @@ TEST_CASE("odd tables of scores: panel, lean, label, alikeness, order") {
       for (const TasterMeasures& taster : tasterMeasures(rows))
         for (const auto& value : {taster.level, taster.spread, taster.repeatSd, taster.discriminationF, taster.discriminationP, taster.agreement, taster.shrunkLevel, taster.shrunkSpread,
                                   taster.shrunkAgreement}) {
-          requireFinite(value);
+          requireFinitePeople(value);
           REQUIRE((value || !taster.why.empty()));
         }
       const MeanTable means = meanTable(rows);
@@ -107,12 +107,12 @@ TEST_CASE("odd tables of scores: panel, lean, label, alikeness, order") {
       if (!means.table) return;
       const Reliability found = reliability(twoWay(*means.table), 0.95);
       for (const auto& value : {found.single.estimate, found.single.low, found.single.high, found.ofPanel.estimate, found.ofPanel.low, found.ofPanel.high, found.alpha}) {
-        requireFinite(value);
+        requireFinitePeople(value);
         REQUIRE((value || found.why));
       }
     }));
     count(isRefused([&] {
-      const MakerContrast found = makerContrast(ownMinusReference(rows, 0, 1), below(chance, 3), 0.95, sizeOf(rows));
+      const MakerContrast found = makerContrast(ownMinusReference(rows, 0, 1), drawnBelow(chance, 3), 0.95, sizeOf(rows));
       requireSane(found.lean);
       for (const auto& session : found.sessions) requireSane(session.lean);
     }));
@@ -124,21 +124,21 @@ TEST_CASE("odd tables of scores: panel, lean, label, alikeness, order") {
     count(isRefused([&] { requireSane(pairedAlike(differencesByTaster(rows, 1, 0), 0.5 + chance.uniform(), 0.05)); }));
     count(isRefused([&] {
       std::vector<int> previous;
-      for (std::size_t i = 0; i < rows.response.size(); ++i) previous.push_back(below(chance, rows.sample.levels + 1) - 1);
+      for (std::size_t i = 0; i < rows.response.size(); ++i) previous.push_back(drawnBelow(chance, rows.sample.levels + 1) - 1);
       const OrderEffects found = orderEffects(rows, previous, 0.95);
       requireSane(found.firstPosition);
       for (const auto& value : {found.carryOver.F, found.carryOver.df1, found.carryOver.df2, found.carryOver.pValue}) {
-        requireFinite(value);
+        requireFinitePeople(value);
         REQUIRE((value || found.carryOver.why));
       }
       for (const auto& each : found.carryOver.previous) requireSane(each.effect);
     }));
     count(isRefused([&] {
       std::vector<double> second;
-      for (std::size_t i = 0; i < rows.response.size(); ++i) second.push_back(oddScore(chance, below(chance, 6)));
+      for (std::size_t i = 0; i < rows.response.size(); ++i) second.push_back(oddScore(chance, drawnBelow(chance, 6)));
       const Halo found = halo(rows, second);
-      requireFinite(found.correlation);
-      requireFinite(found.pValue);
+      requireFinitePeople(found.correlation);
+      requireFinitePeople(found.pValue);
       REQUIRE((found.correlation || found.why));
     }));
   }
@@ -151,12 +151,12 @@ TEST_CASE("odd sittings: trend and the last two") {
   int refused = 0, answered = 0;
   for (int run = 0; run < 2000; ++run) {
     TimeRows rows;
-    const int kind = below(chance, 7), count = below(chance, 50);
+    const int kind = drawnBelow(chance, 7), count = drawnBelow(chance, 50);
     for (int i = 0; i < count; ++i) rows.response.push_back(oddScore(chance, kind));
     rows.taster = oddFactor(chance, rows.response.size(), 6);
     rows.session = oddFactor(chance, rows.response.size(), 9);
-    const int ages = below(chance, 4);
-    for (int s = 0; s < rows.session.levels; ++s) rows.age.push_back(ages == 0 ? 3.0 : ages == 1 ? below(chance, 3) : ages == 2 ? 1e12 * chance.uniform() : chance.normal(10.0));
+    const int ages = drawnBelow(chance, 4);
+    for (int s = 0; s < rows.session.levels; ++s) rows.age.push_back(ages == 0 ? 3.0 : ages == 1 ? drawnBelow(chance, 3) : ages == 2 ? 1e12 * chance.uniform() : chance.normal(10.0));
     if (chance.uniform() < 0.3)
       for (int i = 0; i < count; ++i) rows.isControl.push_back(chance.uniform() < 0.5);
     CAPTURE(run, kind, ages, count);
@@ -165,10 +165,10 @@ TEST_CASE("odd sittings: trend and the last two") {
       requireSane(found.slope);
       requireSane(found.changeSinceFirst);
       for (const auto& value : {found.variance.taster, found.variance.session, found.variance.residual}) {
-        requireFinite(value);
+        requireFinitePeople(value);
         REQUIRE((value || found.variance.why));
       }
-      for (const auto& value : {found.shape.flat, found.shape.linear, found.shape.quadratic, found.shape.spline, found.peak.age, found.peak.low, found.peak.high}) requireFinite(value);
+      for (const auto& value : {found.shape.flat, found.shape.linear, found.shape.quadratic, found.shape.spline, found.peak.age, found.peak.low, found.peak.high}) requireFinitePeople(value);
       REQUIRE((found.shape.chosen || found.shape.why));
       REQUIRE((found.peak.age || found.peak.why));
       if (found.peak.low) REQUIRE(*found.peak.low <= *found.peak.age);
@@ -186,7 +186,7 @@ TEST_CASE("odd expectations") {
   for (int run = 0; run < 500; ++run) {
     std::vector<double> p;
     std::vector<bool> cameTrue;
-    for (int i = below(chance, 60); i > 0; --i) {
+    for (int i = drawnBelow(chance, 60); i > 0; --i) {
       p.push_back(chance.uniform() < 0.01 ? chance.normal(2.0) : 0.01 + 0.98 * chance.uniform());
       cameTrue.push_back(chance.uniform() < 0.5);
     }

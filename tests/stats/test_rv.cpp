@@ -24,12 +24,12 @@ double rvByDefinition(Eigen::MatrixXd x, Eigen::MatrixXd y) {
   return (w * v).trace() / std::sqrt((w * w).trace() * (v * v).trace());
 }
 
-struct Counted {
+struct CountedRv {
   double rv, mean, p;
 };
 
 /// All orders of the samples, one by one.
-Counted counted(const Eigen::MatrixXd& x, const Eigen::MatrixXd& y) {
+CountedRv counted(const Eigen::MatrixXd& x, const Eigen::MatrixXd& y) {
   std::vector<int> order(static_cast<std::size_t>(x.rows()));
   std::iota(order.begin(), order.end(), 0);
   const double seen = rvByDefinition(x, y);
@@ -46,7 +46,7 @@ Counted counted(const Eigen::MatrixXd& x, const Eigen::MatrixXd& y) {
 }
 
 /// A taster's samples x descriptors, and the mean of the others, from a full profile.
-Eigen::MatrixXd tableOf(const ProfileRows& rows, int taster, bool isOthers) {
+Eigen::MatrixXd configurationOf(const ProfileRows& rows, int taster, bool isOthers) {
   Eigen::MatrixXd sum = Eigen::MatrixXd::Zero(rows.scores.sample.levels, rows.descriptor.levels), count = sum;
   for (std::size_t i = 0; i < rows.scores.response.size(); ++i) {
     if ((rows.scores.taster.of[i] == taster) == isOthers) continue;
@@ -73,7 +73,7 @@ TEST_CASE("RV, its mean and its p are those of the definition over all orders") 
     const auto found = rvOf(profileCells(rows));
     REQUIRE(found.size() == 10);
     for (const TasterRv& each : found) {
-      const Counted wanted = counted(tableOf(rows, each.taster, false), tableOf(rows, each.taster, true));
+      const CountedRv wanted = counted(configurationOf(rows, each.taster, false), configurationOf(rows, each.taster, true));
       CAPTURE(samples, each.taster);
       CHECK(each.samples == samples);
       CHECK(each.descriptors == 3);

@@ -29,7 +29,7 @@ ScoreRows rowsOf(const Json& scores) {
   return rows;
 }
 
-Json caseOf(const std::string& family, const std::string& id) {
+Json scoreCaseOf(const std::string& family, const std::string& id) {
   for (const Json& each : checks::family(family))
     if (each.at("id") == id) return each;
   FAIL("no case " << id);
@@ -42,7 +42,7 @@ bool has(const SampleScores& scores, ScoreNote::Kind kind, const std::string& te
   return false;
 }
 
-void requireFinite(const SampleScores& scores) {
+void requireFiniteScores(const SampleScores& scores) {
   const auto fine = [](const std::optional<double>& value) { return !value || std::isfinite(*value); };
   CHECK(fine(scores.remlCriterion));
   for (const auto& each : scores.variances) CHECK(fine(each.variance));
@@ -90,8 +90,8 @@ TEST_CASE("the classical table: worked cases") {
 }
 
 TEST_CASE("balanced data stay with taster x sample though its variance is estimated below zero") {
-  const Json wanted = caseOf("scores", "balanced_negative_interaction").at("expected").at("samples");
-  const SampleScores found = scoresOf(rowsOf(caseOf("anova", "aov_constructed_0").at("inputs").at("scores_product_x_assessor_x_rep")));
+  const Json wanted = scoreCaseOf("scores", "balanced_negative_interaction").at("expected").at("samples");
+  const SampleScores found = scoresOf(rowsOf(scoreCaseOf("anova", "aov_constructed_0").at("inputs").at("scores_product_x_assessor_x_rep")));
   CHECK_THAT(found.test.value().F, WithinAbs(wanted.at("F").get<double>(), 1e-6));
   CHECK(found.test->df1 == wanted.at("df1").get<double>());
   CHECK(found.test->df2 == wanted.at("df2").get<double>());
@@ -131,7 +131,7 @@ TEST_CASE("difference from a control in blocks: Dunnett") {
 
 // One-way layouts: the scores always have tasters, so the distributions are asked with the t of the case.
 TEST_CASE("one-way worked examples: p values of their t") {
-  const Json blood = caseOf("multiple_comparison", "dunnett_blood");
+  const Json blood = scoreCaseOf("multiple_comparison", "dunnett_blood");
   const std::vector<double> loads = loadsOf(6.0, {4.0, 5.0});
   for (int i : {0, 1})
     CHECK_THAT(dunnettAbove(blood.at("expected").at("t")[i], {loads, 12.0, true}), WithinAbs(blood.at("expected").at("p_two_sided")[i].get<double>(), blood.at("tolerance").at("p_abs").get<double>()));
@@ -139,7 +139,7 @@ TEST_CASE("one-way worked examples: p values of their t") {
   CHECK_THAT(dunnettAbove(blood.at("expected").at("t")[0], {loads, 12.0, true}), WithinAbs(0.620101980018454, 1e-9));
   CHECK_THAT(dunnettAbove(blood.at("expected").at("t")[1], {loads, 12.0, true}), WithinAbs(0.00582536084794694, 1e-9));
   for (const char* id : {"dunnett_plant", "dunnett_insect"}) {
-    const Json each = caseOf("multiple_comparison", id), wanted = each.at("expected"), tolerance = each.at("tolerance");
+    const Json each = scoreCaseOf("multiple_comparison", id), wanted = each.at("expected"), tolerance = each.at("tolerance");
     const DunnettPlan plan{equalLoads(static_cast<int>(wanted.at("t").size())), wanted.at("df"), true};
     for (std::size_t i = 0; i < wanted.at("t").size(); ++i) {
       INFO(id << ' ' << i);
@@ -147,7 +147,7 @@ TEST_CASE("one-way worked examples: p values of their t") {
     }
     CHECK_THAT(dunnettCritical(0.05, plan).value(), WithinAbs(wanted.at("critical_5pct").get<double>(), std::min(1e-4, tolerance.at("crit_abs").get<double>())));
   }
-  const Json plant = caseOf("multiple_comparison", "tukey_plantgrowth").at("expected");
+  const Json plant = scoreCaseOf("multiple_comparison", "tukey_plantgrowth").at("expected");
   const double se = std::sqrt(2.0 * plant.at("mse").get<double>() / 10.0), df = plant.at("df");
   for (int i : {0, 1, 2}) {
     const double difference = plant.at("diff")[i], half = studentizedRangeCritical(0.05, 3, df).value() / std::sqrt(2.0) * se;
@@ -180,25 +180,25 @@ TEST_CASE("scores that cannot be judged have a reason") {
   CHECK_FALSE(alike.test.has_value());
   CHECK_THAT(alike.means.at(0).mean.value(), WithinRel(one, 1e-12));
   CHECK_FALSE(alike.means.at(0).se.has_value());
-  requireFinite(alike);
+  requireFiniteScores(alike);
   // Everybody finds the same gap: there is nothing to judge it by, whatever rounding leaves.
   const SampleScores agreed = scoresOf(rows::ofTasters({{5.1, 6.2}, {4.3, 5.4}, {7.7, 8.8}}));
   CHECK(agreed.why == Reason::noSpread);
   CHECK_THAT(agreed.pairs.at(0).difference.value(), WithinRel(-1.1, 1e-12));
   CHECK_FALSE(agreed.pairs.at(0).pValue.has_value());
-  requireFinite(agreed);
+  requireFiniteScores(agreed);
   const SampleScores alone = scoresOf(rows::ofTasters({{5, 6, 7}}));
   CHECK(alone.why == Reason::oneTaster);
-  requireFinite(alone);
+  requireFiniteScores(alone);
   ScoreRows holes = rows::ofTasters({{5, 6, 7}});
   rows::add(holes, 0, 1, 3.0);
   CHECK(scoresOf(holes).why == Reason::oneTaster);
-  requireFinite(scoresOf(holes));
+  requireFiniteScores(scoresOf(holes));
   // Tasters who never had the same samples.
   ScoreRows apart;
   for (double value : {5.0, 6.0, 5.5}) rows::add(apart, 0, 0, value);
   for (double value : {3.0, 6.0}) rows::add(apart, 1, 1, value);
-  requireFinite(scoresOf(apart));
+  requireFiniteScores(scoresOf(apart));
   CHECK(scoresOf(apart).fit == ScoreFit::mixed);
 }
 
@@ -221,7 +221,7 @@ TEST_CASE("scores of any pattern have finite numbers or a reason") {
     rows.taster.levels = tasters;
     INFO("draw " << draw);
     const SampleScores found = scoresOf(rows, {0.9, below(2)});
-    requireFinite(found);
+    requireFiniteScores(found);
     judged += found.test.has_value();
     mixed += found.fit == ScoreFit::mixed;
   }

@@ -51,7 +51,7 @@ bool coversWithoutSession(const TimeRows& rows) {
   return covers(found->low, found->high);
 }
 
-void requireCoverage(double day, int draws, bool withContrast) {
+void requireSlopeCoverage(double day, int draws, bool withContrast) {
   for (const int tasters : {4, 6, 8, 12})
     for (const int sessions : {4, 5, 8}) {
       Chance chance(8000 + 100 * tasters + sessions);
@@ -106,7 +106,7 @@ FalseAlarms falseAlarms(int tasters, double day, int draws, std::uint64_t seed) 
   return found;
 }
 
-void requireFalseAlarms(int draws) {
+void requireTrendFalseAlarms(int draws) {
   for (const int tasters : {4, 6, 8, 12}) {
     const FalseAlarms found = falseAlarms(tasters, 0.3, draws, 8500 + tasters);
     CAPTURE(tasters, found.withControl.value(), found.without.value(), draws);
@@ -135,19 +135,19 @@ void requireFewFalseQuadratics(int draws) {
 }  // namespace
 
 // Coverage of the slope at panels of 4, 6, 8 and 12: exact with everybody there, .92 to .99 where visits are missing.
-TEST_CASE("the slope's interval covers its level") { requireCoverage(0.5, 200, false); }
+TEST_CASE("the slope's interval covers its level") { requireSlopeCoverage(0.5, 200, false); }
 
 // With days as far apart as half an answer's own chance, 4 tasters to 12 lose from .89 to .77 when the session is left out.
-TEST_CASE("the slope's interval covers its level in full and falls short without the session", "[.long]") { requireCoverage(0.5, 4'000, true); }
+TEST_CASE("the slope's interval covers its level in full and falls short without the session", "[.long]") { requireSlopeCoverage(0.5, 4'000, true); }
 
 TEST_CASE("the slope's interval covers its level in full whether days matter or not", "[.long]") {
-  for (const double day : {0.0, 0.2, 1.0}) requireCoverage(day, 2'000, false);
+  for (const double day : {0.0, 0.2, 1.0}) requireSlopeCoverage(day, 2'000, false);
 }
 
 // Beside a control .03 to .05; without one, with days 0.3 apart, .08 with 4 tasters to .20 with 12.
-TEST_CASE("the last two sittings are seldom called alike when they are not, beside a control") { requireFalseAlarms(1'000); }
+TEST_CASE("the last two sittings are seldom called alike when they are not, beside a control") { requireTrendFalseAlarms(1'000); }
 
-TEST_CASE("the last two sittings are seldom called alike when they are not in full", "[.long]") { requireFalseAlarms(20'000); }
+TEST_CASE("the last two sittings are seldom called alike when they are not in full", "[.long]") { requireTrendFalseAlarms(20'000); }
 
 // None with 6 sessions, .02 with 8, .08 with 12.
 TEST_CASE("a straight line is seldom taken for a curve") { requireFewFalseQuadratics(500); }

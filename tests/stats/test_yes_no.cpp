@@ -20,7 +20,7 @@ YesNo countsOf(const checks::Json& in) {
 }
 
 /// One-sided p by dealing the called ones over all trials in every way.
-double byDealing(const YesNo& counts) {
+double byDealingAnswers(const YesNo& counts) {
   const int all = counts.signals() + counts.noises(), called = counts.hits + counts.falseAlarms;
   long deals = 0, asMany = 0;
   for (unsigned mask = 0; mask < 1u << all; ++mask) {
@@ -75,7 +75,7 @@ TEST_CASE("Fisher's p is the share of deals with as many hits") {
         for (int alarms = 0; alarms <= noises; ++alarms) {
           const YesNo counts{hits, signals - hits, alarms, noises - alarms};
           INFO(hits << ' ' << counts.misses << ' ' << alarms << ' ' << counts.correctRejections);
-          CHECK_THAT(fisherGreater(counts), WithinRel(byDealing(counts), 1e-12));
+          CHECK_THAT(fisherGreater(counts), WithinRel(byDealingAnswers(counts), 1e-12));
         }
 }
 

@@ -19,7 +19,7 @@ namespace {
 const Voice voice{};
 
 // Eight people; the batch is this much less sweet than the bought one, with a spread of a few points.
-SheetTable evening(int gap, std::optional<int> limit = 10, int tooLittle = 0) {
+SheetTable scoredEvening(int gap, std::optional<int> limit = 10, int tooLittle = 0) {
   SheetTable table(2, {LotRole::compared, LotRole::reference});
   table.session.plan.lots[0].beverageName = "Heather mead";
   table.session.plan.lots[1].beverageName = "the bought mead";
@@ -39,7 +39,7 @@ SheetTable evening(int gap, std::optional<int> limit = 10, int tooLittle = 0) {
   return table;
 }
 
-CameOut outOf(const SheetTable& table) { return sheetOut(voice, table.session, insight::sheetFindingsOf(table.session)); }
+CameOut sheetOutOf(const SheetTable& table) { return sheetOut(voice, table.session, insight::sheetFindingsOf(table.session)); }
 
 std::string joined(const CameOut& out) {
   std::string all;
@@ -50,34 +50,34 @@ std::string joined(const CameOut& out) {
 }  // namespace
 
 TEST_CASE("a drink that is less in something is said to be less, and to lack it only where tasters said too little") {
-  const CameOut less = outOf(evening(30));
+  const CameOut less = sheetOutOf(scoredEvening(30));
   CHECK(less.shape == Shape::disc);
   CHECK(less.headline == "Less than the bought mead in sweet.");
   CHECK_THAT(joined(less), Contains("Sweet: Heather mead less than the bought mead, by 30 of 100 ("));
   CHECK_THAT(joined(less), !Contains("lacks"));
-  const CameOut lacks = outOf(evening(30, 10, 6));
+  const CameOut lacks = sheetOutOf(scoredEvening(30, 10, 6));
   CHECK_THAT(joined(lacks), Contains("It lacks it: 6 of 8 said too little."));
   CHECK_THAT(lacks.next, Contains("pour pairs of old and new on “sweet”"));
 }
 
 TEST_CASE("within the limit, and cannot tell yet") {
-  const CameOut within = outOf(evening(0));
+  const CameOut within = sheetOutOf(scoredEvening(0));
   CHECK(within.shape == Shape::bars);
   CHECK_THAT(joined(within), Contains("within your limit (no more than 10 of 100 from the bought mead; here between "));
-  const CameOut open = outOf(evening(0, std::nullopt));
+  const CameOut open = sheetOutOf(scoredEvening(0, std::nullopt));
   CHECK(open.shape == Shape::ring);
   CHECK(open.headline == "No difference from the bought mead shown. That is not “no difference”.");
   CHECK_THAT(joined(open), Contains("Sweet: cannot tell yet whether Heather mead differs from the bought mead; anything from "));
 }
 
 TEST_CASE("complaints stand beside those about the reference") {
-  const std::string all = joined(outOf(evening(30)));
+  const std::string all = joined(sheetOutOf(scoredEvening(30)));
   CHECK_THAT(all, Contains("Everyone had to name a worst thing, so a complaint alone says nothing."));
   CHECK_THAT(all, Contains("Named on yours and not on the bought one: “thin”."));
 }
 
 TEST_CASE("what was looked at afterwards says so, and stands after the question of the plan") {
-  const CameOut out = outOf(evening(30));
+  const CameOut out = sheetOutOf(scoredEvening(30));
   REQUIRE(out.sections.size() >= 2);
   CHECK(out.sections[0].heading == "Sweet");
   CHECK_THAT(out.sections[1].lines.front(), Contains("Looked at afterwards"));
@@ -89,16 +89,16 @@ TEST_CASE("a score by itself is given with its range and with what it does not s
   table.session.plan.lots[0].beverageName = "Heather mead";
   const Item liking = table.ask(ItemKind::liking);
   for (int place = 1; place <= 6; ++place) table.say(place, liking, 1, 4 + place % 3);
-  const CameOut out = outOf(table);
+  const CameOut out = sheetOutOf(table);
   CHECK_THAT(out.headline, Contains("Heather mead: 5.0 of 9 on average ("));
   CHECK_THAT(out.notSaid, Contains("Friends are kind"));
   CHECK_THAT(out.next, Contains("pour a bought drink beside it"));
 }
 
 TEST_CASE("no person, no place and no total stands in what the room sees") {
-  auto table = evening(30);
+  auto table = scoredEvening(30);
   for (int place = 1; place <= 8; ++place) table.session.people.push_back({{place}, ShownAs::signedName, "Person" + std::to_string(place), false, false, false, false});
-  const std::string all = joined(outOf(table));
+  const std::string all = joined(sheetOutOf(table));
   CHECK_THAT(all, !Contains("Person"));
   CHECK_THAT(all, !Contains("Place "));
   CHECK_THAT(all, !Contains("of 50"));
@@ -107,7 +107,7 @@ TEST_CASE("no person, no place and no total stands in what the room sees") {
 TEST_CASE("no headline of a sheet says too much") {
   for (int gap : {-40, -10, 0, 3, 10, 40})
     for (const auto& limit : {std::optional<int>(), std::optional(5), std::optional(20)}) {
-      const CameOut out = outOf(evening(gap, limit));
+      const CameOut out = sheetOutOf(scoredEvening(gap, limit));
       CHECK(forbiddenWordIn(out.headline).empty());
       for (const OutSection& section : out.sections)
         for (const std::string& line : section.lines) {
@@ -121,10 +121,10 @@ TEST_CASE("nobody answered, or the seal was broken: no verdict, with its reason"
   SheetTable nobody(2, {LotRole::compared, LotRole::reference});
   nobody.ask(ItemKind::line, "sweet");
   nobody.flight(1);
-  CHECK(outOf(nobody).headline == "No verdict: there is no answer that counts.");
-  auto broken = evening(30);
+  CHECK(sheetOutOf(nobody).headline == "No verdict: there is no answer that counts.");
+  auto broken = scoredEvening(30);
   broken.session.log.push_back({Seq{99}, 0, Event::broken, std::nullopt, std::nullopt});
-  const CameOut out = outOf(broken);
+  const CameOut out = sheetOutOf(broken);
   CHECK(out.shape == Shape::dash);
   CHECK_THAT(joined(out), !Contains("less than"));
 }

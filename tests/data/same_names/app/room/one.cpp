@@ -1,0 +1,5 @@
+namespace {
+
+int same(int x) { return x > 0; }
+
+}  // namespace

@@ -1,0 +1,5 @@
+namespace {
+
+int same(double x) { return x > 0; }
+
+}  // namespace
