@@ -1,5 +1,7 @@
 #include "ui/setup_of.h"
 
+#include <algorithm>
+
 namespace oddglass::ui {
 
 planning::Setup setupOf(const Plan& plan) {
@@ -14,9 +16,15 @@ planning::Setup setupOf(const Plan& plan) {
   setup.stopping = plan.stopping;
   setup.evenings = plan.evenings;
   setup.wave = plan.wave;
-  setup.rounds = plan.roundsEach();
+  setup.rounds = plan.sheet ? plan.rounds : plan.roundsEach();
   setup.cupMl = plan.cupMl;
-  for (const PlannedLot& lot : plan.lots) setup.lots.push_back({lot.abvBp, lot.bottleMl, 0});
+  for (const PlannedLot& lot : plan.lots) setup.lots.push_back({lot.abvBp, lot.bottleMl, 0, lot.role});
+  if (plan.sheet) {
+    const auto perCup = std::ranges::count_if(plan.items, [](const SheetItem& item) { return answerForm(item.kind).isScored; });
+    const int cups = plan.sheet->orders.empty() ? 2 : static_cast<int>(plan.sheet->orders.front().size());
+    // A single cup is served as it is; the setting begins at two.
+    setup.sheet = planning::SheetSetup{plan.sheet->hasDuplicate, std::max(2, cups), static_cast<int>(perCup), plan.sheet->pauseSeconds};
+  }
   setup.alphaPm = plan.alphaPm;
   setup.sought = plan.sought;
   setup.limitPm = plan.limitPm;

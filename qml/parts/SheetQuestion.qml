@@ -33,24 +33,21 @@ Column {
         current: root.passed ? -1 : root.current
         onChosen: option => root.model.answer(root.index, option)
     }
-    Loader {
+    ScaleLine {
+        objectName: "line" + root.index
         width: root.width
-        active: root.form === "line"
-        visible: active
-        sourceComponent: ScaleLine {
-            objectName: "line" + root.index
-            label: root.label
-            value: root.current
-            low: root.low
-            high: root.high
-            lowEnd: root.lowEnd
-            highEnd: root.highEnd
-            readOut: root.readOut
-            words: root.options
-            wordMarks: root.marks
-            onPlaced: value => root.model.answer(root.index, value)
-            onStepRequested: by => root.model.step(root.index, by)
-        }
+        visible: root.form === "line"
+        label: root.label
+        value: root.current
+        low: root.low
+        high: root.high
+        lowEnd: root.lowEnd
+        highEnd: root.highEnd
+        readOut: root.readOut
+        words: root.form === "line" ? root.options : []
+        wordMarks: root.form === "line" ? root.marks : []
+        onPlaced: value => root.model.answer(root.index, value)
+        onStepRequested: by => root.model.step(root.index, by)
     }
     Body {
         width: root.width

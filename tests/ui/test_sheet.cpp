@@ -77,7 +77,7 @@ TEST_CASE("what a drink lacks next to the bought one, from an empty store to wha
   CHECK(at.complaints() == "");
 }
 
-TEST_CASE("a sheet is planned, sealed and filled in by keyboard alone") {
+TEST_CASE("a sheet is planned and sealed and filled in by keyboard alone") {
   Window at;
   at.useKeyboardAlone();
   test::sealAnEvening(at, 1, 0, [&] { planLacks(at); }, [] {});
