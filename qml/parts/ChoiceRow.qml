@@ -62,6 +62,7 @@ Column {
                 required property int index
 
                 objectName: root.objectName + index
+                width: Math.min(implicitWidth, root.width)
                 text: modelData
                 more: root.label
                 chosen: index === root.current
