@@ -203,6 +203,10 @@ DraftFacts draftFacts(store::Store& store, const SessionId& session) {
   });
 }
 
+bool isCoded(const DraftFacts& facts) {
+  return std::ranges::any_of(facts.lots, [](const DraftLot& each) { return each.lot.role == LotRole::compared; });
+}
+
 planning::Setup setupOf(const DraftFacts& facts) {
   planning::Setup setup;
   setup.panel = static_cast<int>(facts.panel.size());

@@ -53,6 +53,9 @@ planning::Setup setupOf(const DraftFacts& facts);
 
 DraftFacts draftFacts(store::Store& store, const SessionId& session);
 
+/// True when a lot of a score sheet is asked about, so that amounts and chances can be worked out.
+bool isCoded(const DraftFacts& facts);
+
 /// Throws Problem otherQuestion, naming the method, when the method of a draft does not answer its question.
 void requireAnswered(const Draft& draft);
 

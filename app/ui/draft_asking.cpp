@@ -23,8 +23,17 @@ void DraftModel::chooseQuestion(int index) {
   if (question == m_draft.question) return;
   m_draft.question = question;
   m_draft.methodChosen = false;
-  m_draft.method = question == Question::differ ? Method::triangle : question == Question::more ? Method::pair : Method::preference;
+  const bool wasSheet = m_sheet.isSheet();
+  m_draft.method = answers(Method::sheet, question) ? Method::sheet : question == Question::differ ? Method::triangle : question == Question::more ? Method::pair : Method::preference;
   m_draft.mayHaveNone = question == Question::prefer;
+  m_draft.marked.reset();
+  // More drinks stand on a sheet than can be compared.
+  if (!m_sheet.isSheet() && m_draft.lots.size() > 3) m_draft.lots.resize(3);
+  if (m_sheet.isSheet()) {
+    if (!wasSheet) m_sheet.begin();
+    m_sheet.ask();
+  }
+  showLots();
   keep();
 }
 
@@ -71,14 +80,14 @@ void DraftModel::showAsking() {
   m_question = static_cast<int>(m_draft.question);
   m_questionHeadline = shown(words::questionLine(voice(), m_draft.question, m_draft.attribute));
   m_questionLead = m_lastDecision;
-  m_lotsLabel = m_draft.question == Question::differ ? tr("Which two? A third may be ticked as well, such as another vintage.") : tr("Which two?");
+  m_lotsLabel = m_sheet.isSheet() ? tr("Which drinks? What each of them is there for is said below.") : m_draft.question == Question::differ ? tr("Which two? A third may be ticked as well, such as another vintage.") : tr("Which two?");
   m_lotChoices.clear();
   for (std::size_t i = 0; i < m_facts.lots.size() && i < 2; ++i)
     m_lotChoices << tr("%1, %2").arg(shown(m_facts.lots[i].lot.beverageName), shown(m_facts.lots[i].lot.lotName));
   m_expected = m_draft.expected ? m_draft.expected->value - 1 : -1;
   m_namesThing = namesAThing(m_draft.method);
   m_mayBeAlike = mayBeAlike(m_draft.method) && !m_draft.stopping;
-  m_asksLiking = !form.hasRight;
+  m_asksLiking = !form.hasRight && !m_sheet.isSheet();
   m_mayAlsoPrefer = m_draft.question != Question::prefer && mayAlsoPrefer(m_draft.method) && m_draft.lots.size() == 2;
   m_alsoPrefer = m_draft.alsoPrefer;
   m_mayHaveNone = m_draft.mayHaveNone;

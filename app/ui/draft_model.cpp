@@ -6,6 +6,7 @@
 #include "shelf/beverages.h"
 #include "shelf/lots.h"
 #include "shelf/people.h"
+#include "shelf/vocabulary.h"
 #include "ui/beverage_model.h"
 #include "ui/voice.h"
 #include "domain/flight_form.h"
@@ -43,20 +44,23 @@ struct DraftModel::Read {
   std::string refusal;
   std::optional<planning::Amounts> amounts;
   std::optional<planning::Outlook> outlook;
+  std::optional<planning::SheetOutlook> sheetOutlook;
+  shelf::WordList words;
   std::optional<planning::Recommendation> recommendation;
 };
 
 DraftModel::DraftModel(const Stage& stage, QObject* parent)
     : PageModel(stage, parent),
+      m_sheet(m_draft, this),
       m_lots(TickRow::staticMetaObject, this),
       m_tasters(TickRow::staticMetaObject, this),
       m_ways(WayRow::staticMetaObject, this),
       m_methods(MethodRow::staticMetaObject, this),
       m_threeWays(CompareRow::staticMetaObject, this) {
-  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "evenings", "wave"});
-  // Score sheets are planned from a file; the pages do not ask their questions.
-  for (const Question question : allOf<Question>())
-    if (!answers(Method::sheet, question)) m_questions << shown(words::questionLine(voice(), question, {}));
+  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "evenings", "wave", "cups_at_once", "pause_s", "cleanser"});
+  connect(&m_sheet, &SheetPlanModel::edited, this, &DraftModel::keep);
+  connect(&m_sheet, &SheetPlanModel::refused, this, &DraftModel::fail);
+  for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
   for (const int limit : limitsPm) m_limits << shown(words::shareLimit(voice(), limit));
   for (const int alpha : alphasPm) m_alphas << shown(words::timesIn(voice(), alpha / 1000.0));
   m_sealLimits = shown(words::sealLimits(voice()));
@@ -80,8 +84,11 @@ DraftModel::Read DraftModel::look(Cellar& cellar, const SessionId& id) {
     read.refusal = words::sentence(voice(), problem);
   }
   const planning::Setup setup = session::setupOf(read.facts);
-  if (setup.lots.size() >= 2 && setup.places() > 0) read.amounts = planning::amountsOf(setup);
-  if (setup.counting() > 0) read.outlook = planning::outlookFor(setup);
+  const bool isAsked = setup.sheet ? session::isCoded(read.facts) : setup.lots.size() >= 2;
+  if (isAsked && setup.places() > 0) read.amounts = planning::amountsOf(setup);
+  if (setup.sheet && isAsked && setup.counting() > 0) read.sheetOutlook = planning::sheetOutlook(setup, read.facts.draft.sheet.items);
+  if (!setup.sheet && setup.counting() > 0) read.outlook = planning::outlookFor(setup);
+  if (setup.sheet) read.words = shelf::vocabulary(store);
   read.recommendation = session::recommendationFor(read.facts);
   return read;
 }
@@ -119,6 +126,7 @@ void DraftModel::load() {
     m_evenings = QString::number(read.facts.draft.evenings);
     m_wave = QString::number(read.facts.draft.wave);
     m_draft = read.facts.draft;
+    m_sheet.begin();
     take(std::move(read));
   });
 }
@@ -139,7 +147,7 @@ void DraftModel::take(Read read) {
   m_lotValues = std::move(read.lots);
   m_lotNames = std::move(read.lotNames);
   m_people = std::move(read.people);
-  m_anyLots = m_lotValues.size() >= 2;
+  m_anyLots = m_lotValues.size() >= (m_sheet.isSheet() ? 1U : 2U);
   m_lastDecision = read.lastDecision.empty() ? QString() : tr("Last time you wrote: %1").arg(shown(words::quoted(voice(), read.lastDecision)));
   m_sought = static_cast<int>(m_draft.sought);
   m_limit = m_draft.limitPm ? indexOf(limitsPm, *m_draft.limitPm) : -1;
@@ -151,25 +159,23 @@ void DraftModel::take(Read read) {
   showLots();
   showTasters();
   showPourers();
-  m_notYet = namesAThing(m_draft.method) && m_draft.attribute.empty() ? tr("Say what one of them has more of.")
-             : m_draft.lots.size() < 2 ? tr("A comparison needs a second drink. Tick two of them.")
-             : m_draft.tasters.empty() ? tr("Tick at least one person who tastes.")
-                                       : QString();
+  m_sheet.show(m_facts, std::move(read.words));
+  m_notYet = notYet();
   const planning::Amounts amounts = read.amounts.value_or(planning::Amounts{});
-  if (read.amounts && read.outlook) {
-    showTakes(amounts, *read.outlook);
-  } else {
-    m_takesHeadline = tr("Who tastes, and what?");
-    m_takesLead = m_notYet.isEmpty() ? tr("Nobody is left who did not make it. Add at least one such person, or taste alone.") : m_notYet;
-    m_panelLine.clear();
-    m_figure = {};
-    m_amounts.clear();
-    m_small.clear();
-    m_ways.set(std::vector<WayRow>());
-  }
+  if (read.amounts && read.sheetOutlook) showSheetTakes(amounts, *read.sheetOutlook);
+  else if (read.amounts && read.outlook) showTakes(amounts, *read.outlook);
+  else showNothing(m_notYet.isEmpty() ? tr("Nobody is left who did not make it. Add at least one such person, or taste alone.") : m_notYet);
   showCare(amounts);
-  showSeal(read.outlook.value_or(planning::Outlook{}), read.refusal);
+  if (m_sheet.isSheet()) showSheetSeal(read.sheetOutlook, read.refusal);
+  else showSeal(read.outlook.value_or(planning::Outlook{}), read.refusal);
   emit changed();
+}
+
+QString DraftModel::notYet() const {
+  if (m_sheet.isSheet() && !m_sheet.missing().isEmpty()) return m_sheet.missing();
+  if (namesAThing(m_draft.method) && m_draft.attribute.empty()) return tr("Say what one of them has more of.");
+  if (!m_sheet.isSheet() && m_draft.lots.size() < 2) return tr("A comparison needs a second drink. Tick two of them.");
+  return m_draft.tasters.empty() ? tr("Tick at least one person who tastes.") : QString();
 }
 
 QString DraftModel::promise(Outcome outcome) const {
@@ -203,7 +209,9 @@ void DraftModel::setPourerName(const QString& text) {
 
 void DraftModel::tickLot(int row) {
   const LotId lot = m_lotValues.at(static_cast<std::size_t>(row)).id;
-  if (!std::erase(m_draft.lots, lot)) {
+  if (m_sheet.isSheet()) {
+    tickSheetLot(lot);
+  } else if (!std::erase(m_draft.lots, lot)) {
     // One more than can be compared takes the place of the one ticked last.
     const std::size_t most = m_draft.question == Question::differ ? 3 : 2;
     if (m_draft.lots.size() >= most) m_draft.lots.pop_back();

@@ -1,12 +1,14 @@
 #pragma once
 #include <QObject>
 #include "planning/amounts.h"
+#include "planning/gap.h"
 #include "planning/outlook.h"
 #include "planning/recommend.h"
 #include "session/drafts.h"
 #include "ui/figure_item.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
+#include "ui/sheet_plan_model.h"
 
 #include <vector>
 
@@ -59,6 +61,7 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString questionHeadline MEMBER m_questionHeadline NOTIFY changed)
   Q_PROPERTY(QString questionLead MEMBER m_questionLead NOTIFY changed)
   Q_PROPERTY(QString lotsLabel MEMBER m_lotsLabel NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::SheetPlanModel* sheet READ sheet CONSTANT)
   Q_PROPERTY(QString attribute READ attribute WRITE setAttribute NOTIFY changed)
   Q_PROPERTY(QStringList lotChoices MEMBER m_lotChoices NOTIFY changed)
   Q_PROPERTY(int expected MEMBER m_expected NOTIFY changed)
@@ -125,6 +128,7 @@ class DraftModel : public oddglass::ui::PageModel {
 
 public:
   DraftModel(const Stage& stage, QObject* parent);
+  SheetPlanModel* sheet() { return &m_sheet; }
   FigureSource figure() const { return m_figure; }
   Rows* lots() { return &m_lots; }
   Rows* tasters() { return &m_tasters; }
@@ -211,6 +215,11 @@ private:
   void showTasters();
   void showPourers();
   void showTakes(const planning::Amounts& amounts, const planning::Outlook& outlook);
+  void showNothing(const QString& why);
+  void showSheetTakes(const planning::Amounts& amounts, const planning::SheetOutlook& outlook);
+  void showSheetSeal(const std::optional<planning::SheetOutlook>& outlook, const std::string& refusal);
+  QString notYet() const;
+  void tickSheetLot(LotId lot);
   void showCare(const planning::Amounts& amounts);
   void showSeal(const planning::Outlook& outlook, const std::string& refusal);
   QString promise(Outcome outcome) const;
@@ -218,6 +227,7 @@ private:
   void type(QString& shownText, const QString& text, int& value, int low, int high, const char* argument);
 
   Draft m_draft;
+  SheetPlanModel m_sheet;
   session::DraftFacts m_facts;
   std::vector<Lot> m_lotValues;
   std::vector<std::string> m_lotNames;

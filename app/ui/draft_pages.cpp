@@ -102,6 +102,16 @@ void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Out
   m_ways.set(rows);
 }
 
+void DraftModel::showNothing(const QString& why) {
+  m_takesHeadline = tr("Who tastes, and what?");
+  m_takesLead = why;
+  m_panelLine.clear();
+  m_figure = {};
+  m_amounts.clear();
+  m_small.clear();
+  m_ways.set(std::vector<WayRow>());
+}
+
 void DraftModel::showCare(const planning::Amounts& amounts) {
   words::CareFacts facts;
   for (const session::DraftLot& lot : m_facts.lots) facts.drinks.push_back(lot.lot.ingredients);

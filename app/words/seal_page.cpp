@@ -50,6 +50,8 @@ SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const plan
 }
 
 std::string outcomeIf(const Voice& voice, Outcome outcome, Method method) {
+  if (method == Method::sheet && outcome != Outcome::alike)
+    return outcome == Outcome::shown ? say(voice, QT_TRANSLATE_NOOP("words", "If a gap is shown")) : say(voice, QT_TRANSLATE_NOOP("words", "If no gap is shown"));
   const bool prefers = method == Method::preference, more = namesAThing(method);
   switch (outcome) {
     case Outcome::shown:
@@ -65,18 +67,26 @@ std::string outcomeIf(const Voice& voice, Outcome outcome, Method method) {
   return {};
 }
 
+std::string promisedLine(const Voice& voice, const std::string& condition, const Promises& promises, Outcome outcome) {
+  const auto words = promises.find(outcome);
+  const bool written = words != promises.end() && !words->second.empty();
+  return say(voice, written ? QT_TRANSLATE_NOOP("words", "{if}: {promise}") : QT_TRANSLATE_NOOP("words", "{if}: nothing is promised yet."),
+             {{"if", condition}, {"promise", written ? words->second : std::string()}});
+}
+
+std::string bindingLine(const Voice& voice) {
+  return say(voice, QT_TRANSLATE_NOOP("words", "After the seal none of this can be changed, and nobody knows which cup holds what but the pour sheet."));
+}
+
 SealPage sealPage(const Voice& voice, const SealFacts& facts) {
   SealPage page;
   page.question = question(voice, facts);
   page.rule = sealRule(voice, facts);
   for (const Outcome outcome : {Outcome::shown, Outcome::notShown, Outcome::alike}) {
     if (outcome == Outcome::alike && facts.sought == Sought::difference) continue;
-    const auto words = facts.promises.find(outcome);
-    const bool written = words != facts.promises.end() && !words->second.empty();
-    page.promises.push_back(say(voice, written ? QT_TRANSLATE_NOOP("words", "{if}: {promise}") : QT_TRANSLATE_NOOP("words", "{if}: nothing is promised yet."),
-                                {{"if", outcomeIf(voice, outcome, facts.method)}, {"promise", written ? words->second : std::string()}}));
+    page.promises.push_back(promisedLine(voice, outcomeIf(voice, outcome, facts.method), facts.promises, outcome));
   }
-  page.binding = say(voice, QT_TRANSLATE_NOOP("words", "After the seal none of this can be changed, and nobody knows which cup holds what but the pour sheet."));
+  page.binding = bindingLine(voice);
   return page;
 }
 

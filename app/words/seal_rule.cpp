@@ -74,23 +74,35 @@ std::string markedRule(const Voice& voice, const SealFacts& facts) {
   return say(voice, QT_TRANSLATE_NOOP("words", "The marked cup always holds {lot} (constant reference)."), {{"lot", at < facts.drinks.size() ? facts.drinks[at] : std::string()}});
 }
 
+void addMakers(const Voice& voice, int makers, std::vector<std::string>& lines) {
+  if (makers > 0)
+    lines.push_back(sayCount(voice, QT_TRANSLATE_NOOP("words", "1 maker tastes as well; that answer stands beside the others and is not counted with them."),
+                             QT_TRANSLATE_NOOP("words", "{n} makers taste as well; their answers stand beside the others and are not counted with them."), makers));
+}
+
+void addPourer(const Voice& voice, const std::string& pourer, std::vector<std::string>& lines) {
+  if (!pourer.empty()) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{name} pours, sees the sheet and does not taste."), {{"name", pourer}}));
+}
+
 }  // namespace
+
+void addPeopleBeside(const Voice& voice, int makers, const std::string& pourer, std::vector<std::string>& lines) {
+  addMakers(voice, makers, lines);
+  addPourer(voice, pourer, lines);
+}
 
 std::vector<std::string> sealRule(const Voice& voice, const SealFacts& facts) {
   std::vector<std::string> lines{methodLine(voice, facts.method, facts.attribute), whoLine(voice, facts)};
   if (formOf(facts.method).hasMarked) lines.push_back(markedRule(voice, facts));
   if (facts.evenings > 1) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The rounds are spread over {n} evenings."), {{"n", whole(voice, facts.evenings)}}));
-  if (facts.makers > 0)
-    lines.push_back(sayCount(voice, QT_TRANSLATE_NOOP("words", "1 maker tastes as well; that answer stands beside the others and is not counted with them."),
-                             QT_TRANSLATE_NOOP("words", "{n} makers taste as well; their answers stand beside the others and are not counted with them."), facts.makers));
+  addMakers(voice, facts.makers, lines);
   if (facts.sought != Sought::alike)
     for (std::string& line : differenceLines(voice, facts)) lines.push_back(std::move(line));
   if (facts.sought != Sought::difference && facts.limitPm) lines.push_back(alikeRule(voice, facts));
   if (facts.mayHaveNone && facts.method == Method::preference) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "“No preference” may be answered. It is left out of the count, and it is shown what a split would change.")));
   if (facts.alsoPrefer) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "After the choice it is asked which was liked better. That counts of right choices only.")));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "If answers are missing at the end, these numbers follow from who has answered. That is worked out before anybody sees the key.")));
-  if (!facts.pourer.empty())
-    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{name} pours, sees the sheet and does not taste."), {{"name", facts.pourer}}));
+  addPourer(voice, facts.pourer, lines);
   return lines;
 }
 

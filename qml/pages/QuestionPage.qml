@@ -112,6 +112,12 @@ PageFrame {
             }
         }
     }
+    SheetPart {
+        objectName: "sheetPart"
+        width: root.columnWidth
+        visible: root.model.sheet.isSheet
+        model: root.model
+    }
     ChoiceRow {
         objectName: "expected"
         width: parent.width
@@ -205,7 +211,7 @@ PageFrame {
     ChoiceRow {
         objectName: "alpha"
         width: parent.width
-        label: root.model.question === 2 ? qsTr("How often may chance alone be taken for a preference?") : qsTr("How often may guessing alone be taken for a difference?")
+        label: root.model.sheet.isSheet ? qsTr("How often may chance alone be taken for a gap?") : root.model.question === 2 ? qsTr("How often may chance alone be taken for a preference?") : qsTr("How often may guessing alone be taken for a difference?")
         options: root.model.alphas
         current: root.model.alpha
         onChosen: index => root.model.chooseAlpha(index)

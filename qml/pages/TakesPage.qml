@@ -69,6 +69,7 @@ PageFrame {
     CheckLine {
         objectName: "lingers"
         width: root.columnWidth
+        visible: !root.model.sheet.isSheet
         text: qsTr("The taste lingers: it is still there in the next cup")
         more: qsTr("Smoke, heat, a lot of bitterness, acid or oak. It speaks for fewer cups.")
         ticked: root.model.lingers

@@ -78,6 +78,7 @@ void sealAnEvening(Window& at, int rounds, int spares, const std::function<void(
 
 void sitDown(Window& at, int place) {
   at.click("hand" + std::to_string(place));
+  INFO("place " << place << ", banner: " << at.app().notice()->message().toStdString());
   REQUIRE(at.app().router()->page() == Page::HandOver);
   at.click("who0");
   at.click("ofAge");

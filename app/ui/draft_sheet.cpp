@@ -1,0 +1,67 @@
+// A score sheet's plan on the pages that it shares with the others: its drinks, what it takes, the seal.
+#include "ui/draft_model.h"
+
+#include "ui/voice.h"
+#include "words/plan.h"
+#include "words/seal_sheet.h"
+#include "words/sheet_plan.h"
+
+#include <algorithm>
+
+namespace oddglass::ui {
+namespace {
+
+constexpr std::size_t mostOnSheet = 12;
+
+QStringList sheetLines(const std::vector<std::string>& texts) {
+  QStringList all;
+  for (const std::string& text : texts) all << shown(text);
+  return all;
+}
+
+}  // namespace
+
+void DraftModel::tickSheetLot(LotId lot) {
+  const auto found = std::ranges::find(m_draft.lots, lot);
+  if (found != m_draft.lots.end()) {
+    m_sheet.dropLot(static_cast<int>(found - m_draft.lots.begin()));
+    m_draft.lots.erase(found);
+  } else if (m_draft.lots.size() < mostOnSheet) {
+    m_draft.lots.push_back(lot);
+  }
+}
+
+void DraftModel::showSheetTakes(const planning::Amounts& amounts, const planning::SheetOutlook& outlook) {
+  const planning::Setup setup = session::setupOf(m_facts);
+  const words::SheetPlanWords found = words::sheetPlanWords(voice(), outlook);
+  std::vector<std::string> names;
+  for (const session::DraftLot& lot : m_facts.lots) names.push_back(lot.lot.beverageName);
+  showNothing(sheetLines(found.lines).join(QLatin1Char(' ')));
+  m_takesHeadline = shown(found.headline);
+  m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
+  m_amounts = sheetLines(words::amountLines(voice(), setup, amounts, names));
+}
+
+void DraftModel::showSheetSeal(const std::optional<planning::SheetOutlook>& outlook, const std::string& refusal) {
+  m_sealReason = shown(refusal);
+  m_sealRule.clear();
+  m_sealPromises.clear();
+  m_sealBinding.clear();
+  m_sealQuestion = tr("There is nothing to seal yet.");
+  if (!outlook) return;
+  const planning::Setup setup = session::setupOf(m_facts);
+  words::SheetSealFacts facts;
+  facts.draft = m_draft;
+  for (const session::DraftLot& each : m_facts.lots) facts.lots.push_back(each.lot);
+  facts.outlook = *outlook;
+  facts.claim = planning::claimOf(setup);
+  facts.makers = setup.panel > 0 ? setup.makers : 0;
+  facts.pourer = m_facts.pourerName;
+  const words::SealPage page = words::sheetSealPage(voice(), facts);
+  m_sealQuestion = shown(page.question);
+  m_sealRule = sheetLines(page.rule);
+  m_sealPromises = sheetLines(page.promises);
+  m_sealBinding = shown(page.binding);
+}
+
+}  // namespace oddglass::ui
