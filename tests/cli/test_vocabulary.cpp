@@ -17,7 +17,8 @@ struct Cellar : Terminal {
   }
   std::vector<std::string> words(const std::string& options, const std::vector<std::string>& more = {}) {
     std::vector<std::string> texts;
-    for (const auto& word : json("words " + options, more).at("words")) texts.push_back(word.at("word"));
+    const auto listed = json("words " + options, more);
+    for (const auto& word : listed.at("words")) texts.push_back(word.at("word"));
     return texts;
   }
 };
