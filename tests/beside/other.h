@@ -24,6 +24,7 @@ Json inPython(const std::string& script);
 
 /// A number that R may have given as a list of one.
 inline double numberIn(const Json& value) { return (value.is_array() ? value.at(0) : value).get<double>(); }
+inline double numberIn(const Json& list, std::size_t i) { return list.at(i).get<double>(); }
 
 /// Levels of a factor as numbers.
 inline std::vector<double> doubles(const std::vector<int>& values) { return {values.begin(), values.end()}; }
@@ -31,6 +32,14 @@ inline std::vector<double> doubles(const std::vector<int>& values) { return {val
 /// Numbers as R and Python read them: c(1, 2), [1, 2], with 17 digits.
 std::string forR(const std::vector<double>& values);
 std::string forPython(const std::vector<double>& values);
+
+/// Rows of one length as a matrix of R.
+template <class Rows>
+std::string matrixForR(const Rows& rows) {
+  std::vector<double> all;
+  for (const auto& row : rows) all.insert(all.end(), row.begin(), row.end());
+  return "matrix(" + forR(all) + ", nrow = " + std::to_string(rows.size()) + ", byrow = TRUE)";
+}
 
 /// A small generator for test data: the same numbers on every machine (splitmix64, public domain; Steele, Lea and Flood 2014).
 class Seeded {

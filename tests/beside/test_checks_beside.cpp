@@ -22,13 +22,6 @@ CheckTable drawnTable(beside::Seeded& chance, int tasters, int samples) {
   return table;
 }
 
-template <class Rows>
-std::string checksForR(const Rows& rows) {
-  std::vector<double> all;
-  for (const auto& row : rows) all.insert(all.end(), row.begin(), row.end());
-  return "matrix(" + beside::forR(all) + ", nrow = " + std::to_string(rows.size()) + ", byrow = TRUE)";
-}
-
 }  // namespace
 
 TEST_CASE("Cochran's Q beside R: by its formula, by friedman.test, and every way to deal the checks") {
@@ -38,7 +31,7 @@ TEST_CASE("Cochran's Q beside R: by its formula, by friedman.test, and every way
     const CheckTable table = drawnTable(chance, tasters, samples);
     const CochranQ ours = cochranQ(table);
     REQUIRE(ours.statistic.has_value());
-    const Json theirs = beside::inR("x <- " + checksForR(table) + R"(
+    const Json theirs = beside::inR("x <- " + beside::matrixForR(table) + R"(
 k <- ncol(x); C <- colSums(x); R <- rowSums(x); q <- (k - 1) * (k * sum(C^2) - sum(x)^2) / (k * sum(x) - sum(R^2))
 f <- friedman.test(x)
 m <- x[R > 0 & R < k, , drop = FALSE]; exact <- NA_real_
@@ -70,7 +63,7 @@ TEST_CASE("McNemar's exact p with Holm beside binom.test and p.adjust; Q of two 
       rows.descriptor.of.push_back(0);
     }
   const CheckedDescriptor ours = checkedDescriptors(rows).at(0);
-  const Json theirs = beside::inR("x <- " + checksForR(table) + R"(
+  const Json theirs = beside::inR("x <- " + beside::matrixForR(table) + R"(
 i <- combn(4, 2); b <- colSums(x[, i[1, ]] > x[, i[2, ]]); c <- colSums(x[, i[1, ]] < x[, i[2, ]])
 p <- mapply(function(b, c) if (b + c == 0) 1 else binom.test(b, b + c)$p.value, b, c)
 m <- mcnemar.test(table(factor(x[, 1], 0:1), factor(x[, 4], 0:1)), correct = FALSE)
@@ -103,7 +96,7 @@ TEST_CASE("the map beside R's svd on open data and random counts") {
   for (auto& row : drawn)
     for (double& cell : row) cell = chance.below(10);
   drawn[2][3] += 1;
-  const Json tables = beside::inR("t <- list(margin.table(HairEyeColor, 1:2), t(apply(Titanic, c(1, 4), sum)), apply(UCBAdmissions, c(3, 1), sum), " + checksForR(drawn) + R"R()
+  const Json tables = beside::inR("t <- list(margin.table(HairEyeColor, 1:2), t(apply(Titanic, c(1, 4), sum)), apply(UCBAdmissions, c(3, 1), sum), " + beside::matrixForR(drawn) + R"R()
 out(lapply(t, function(x) {
   x <- unclass(as.matrix(x)); dimnames(x) <- NULL; P <- x / sum(x); r <- rowSums(P); c <- colSums(P)
   s <- svd((P - r %o% c) / sqrt(r %o% c)); k <- min(dim(x)) - 1; d <- s$d[1:k]

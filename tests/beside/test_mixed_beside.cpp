@@ -27,13 +27,12 @@ std::string forR(const Factor& factor) {
 
 /// Fixed effects, their standard errors and df, variances in the order given, residual, criterion, F test of the samples.
 void compareModels(const RemlFit& fit, const FTest& test, const beside::Json& theirs) {
-  const auto number = [](const beside::Json& value) { return value.is_array() ? value.at(0).get<double>() : value.get<double>(); };
-  CHECK_THAT(fit.criterion, WithinAbs(number(theirs.at("criterion")), 2e-5));
+  CHECK_THAT(fit.criterion, WithinAbs(beside::numberIn(theirs.at("criterion")), 2e-5));
   for (std::size_t k = 0; k < fit.terms.size(); ++k) {
     INFO(fit.terms[k].name);
     CHECK_THAT(fit.terms[k].variance, WithinAbs(theirs.at("variances")[k].get<double>(), 5e-4 * fit.residual + 2e-3 * fit.terms[k].variance));
   }
-  CHECK_THAT(fit.residual, WithinRel(number(theirs.at("residual")), 1e-3));
+  CHECK_THAT(fit.residual, WithinRel(beside::numberIn(theirs.at("residual")), 1e-3));
   for (std::size_t i = 0; i < fit.columns.size(); ++i) {
     INFO(fit.columns[i]);
     Eigen::VectorXd weights = Eigen::VectorXd::Zero(fit.fixed.size());

@@ -16,14 +16,10 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-double pathAt(const Json& list, std::size_t i = 0) { return list.at(i).get<double>(); }
-
-std::vector<double> doubles(const std::vector<int>& values) { return {values.begin(), values.end()}; }
-
 /// The rows as a data frame `d` with y, w (descriptor), t, s.
 std::string frame(const ProfileRows& rows) {
-  return "d <- data.frame(y = " + beside::forR(rows.scores.response) + ", w = factor(" + beside::forR(doubles(rows.descriptor.of)) + "), t = factor(" + beside::forR(doubles(rows.scores.taster.of)) +
-         "), s = factor(" + beside::forR(doubles(rows.scores.sample.of)) + "))\n";
+  return "d <- data.frame(y = " + beside::forR(rows.scores.response) + ", w = factor(" + beside::forR(beside::doubles(rows.descriptor.of)) + "), t = factor(" + beside::forR(beside::doubles(rows.scores.taster.of)) +
+         "), s = factor(" + beside::forR(beside::doubles(rows.scores.sample.of)) + "))\n";
 }
 
 ProfileRows profilePanelOf(unsigned seed, const profiles::Drawn& plan) {
@@ -51,14 +47,14 @@ ProfileRows ofColumns(const open_data::Table& table, const std::vector<std::stri
 void requireComponents(const ProfileComponents& ours, const Json& theirs, double tolerance) {
   REQUIRE(ours.variances.size() <= theirs.at("variance").size());
   for (std::size_t axis = 0; axis < ours.variances.size(); ++axis) {
-    CHECK_THAT(ours.variances[axis], WithinRel(pathAt(theirs.at("variance"), axis), 1e-9));
+    CHECK_THAT(ours.variances[axis], WithinRel(beside::numberIn(theirs.at("variance"), axis), 1e-9));
     const auto column = static_cast<Eigen::Index>(axis);
     // R leaves the sign open: ours makes the largest loading positive.
     double sign = 0.0, largest = 0.0;
     for (Eigen::Index d = 0; d < ours.descriptors.rows(); ++d)
-      if (std::abs(ours.descriptors(d, column)) > largest) largest = std::abs(ours.descriptors(d, column)), sign = pathAt(theirs.at("loading")[static_cast<std::size_t>(d)], axis) > 0.0 ? 1.0 : -1.0;
-    for (Eigen::Index d = 0; d < ours.descriptors.rows(); ++d) CHECK_THAT(ours.descriptors(d, column), WithinAbs(sign * pathAt(theirs.at("loading")[static_cast<std::size_t>(d)], axis), tolerance));
-    for (Eigen::Index s = 0; s < ours.samples.rows(); ++s) CHECK_THAT(ours.samples(s, column), WithinAbs(sign * pathAt(theirs.at("score")[static_cast<std::size_t>(s)], axis), tolerance * std::sqrt(ours.variances[0])));
+      if (std::abs(ours.descriptors(d, column)) > largest) largest = std::abs(ours.descriptors(d, column)), sign = beside::numberIn(theirs.at("loading")[static_cast<std::size_t>(d)], axis) > 0.0 ? 1.0 : -1.0;
+    for (Eigen::Index d = 0; d < ours.descriptors.rows(); ++d) CHECK_THAT(ours.descriptors(d, column), WithinAbs(sign * beside::numberIn(theirs.at("loading")[static_cast<std::size_t>(d)], axis), tolerance));
+    for (Eigen::Index s = 0; s < ours.samples.rows(); ++s) CHECK_THAT(ours.samples(s, column), WithinAbs(sign * beside::numberIn(theirs.at("score")[static_cast<std::size_t>(s)], axis), tolerance * std::sqrt(ours.variances[0])));
   }
 }
 
@@ -85,19 +81,19 @@ out(list(d = m[1, ], low = m[2, ], high = m[3, ], p = m[4, ], q = m[5, ], llow =
   pa = p.adjust(m[4, ], "BH"), qa = p.adjust(m[5, ], "BH"), fh = p.adjust(m[9, ], "holm"), fb = p.adjust(m[9, ], "BH"))))R");
     for (std::size_t w = 0; w < ours.size(); ++w) {
       const ProfileDifference& one = ours[w].differences[0];
-      CHECK_THAT(*one.difference, WithinAbs(pathAt(theirs.at("d"), w), 1e-12));
-      CHECK_THAT(*one.low, WithinAbs(pathAt(theirs.at("low"), w), 1e-9));
-      CHECK_THAT(*one.high, WithinAbs(pathAt(theirs.at("high"), w), 1e-9));
-      CHECK_THAT(*one.pValue, WithinRel(pathAt(theirs.at("p"), w), 1e-9));
-      CHECK_THAT(*one.pLimit, WithinRel(pathAt(theirs.at("q"), w), 1e-9));
-      CHECK_THAT(*one.limitLow, WithinAbs(pathAt(theirs.at("llow"), w), 1e-9));
-      CHECK_THAT(*one.limitHigh, WithinAbs(pathAt(theirs.at("lhigh"), w), 1e-9));
-      CHECK_THAT(*one.pAdjusted, WithinRel(pathAt(theirs.at("pa"), w), 1e-9));
-      CHECK_THAT(*one.pLimitAdjusted, WithinRel(pathAt(theirs.at("qa"), w), 1e-9));
-      CHECK_THAT(ours[w].test->F, WithinRel(pathAt(theirs.at("f"), w), 1e-9));
-      CHECK_THAT(ours[w].test->pValue, WithinRel(pathAt(theirs.at("fp"), w), 1e-9));
-      CHECK_THAT(*ours[w].pHolm, WithinRel(pathAt(theirs.at("fh"), w), 1e-9));
-      CHECK_THAT(*ours[w].pBenjaminiHochberg, WithinRel(pathAt(theirs.at("fb"), w), 1e-9));
+      CHECK_THAT(*one.difference, WithinAbs(beside::numberIn(theirs.at("d"), w), 1e-12));
+      CHECK_THAT(*one.low, WithinAbs(beside::numberIn(theirs.at("low"), w), 1e-9));
+      CHECK_THAT(*one.high, WithinAbs(beside::numberIn(theirs.at("high"), w), 1e-9));
+      CHECK_THAT(*one.pValue, WithinRel(beside::numberIn(theirs.at("p"), w), 1e-9));
+      CHECK_THAT(*one.pLimit, WithinRel(beside::numberIn(theirs.at("q"), w), 1e-9));
+      CHECK_THAT(*one.limitLow, WithinAbs(beside::numberIn(theirs.at("llow"), w), 1e-9));
+      CHECK_THAT(*one.limitHigh, WithinAbs(beside::numberIn(theirs.at("lhigh"), w), 1e-9));
+      CHECK_THAT(*one.pAdjusted, WithinRel(beside::numberIn(theirs.at("pa"), w), 1e-9));
+      CHECK_THAT(*one.pLimitAdjusted, WithinRel(beside::numberIn(theirs.at("qa"), w), 1e-9));
+      CHECK_THAT(ours[w].test->F, WithinRel(beside::numberIn(theirs.at("f"), w), 1e-9));
+      CHECK_THAT(ours[w].test->pValue, WithinRel(beside::numberIn(theirs.at("fp"), w), 1e-9));
+      CHECK_THAT(*ours[w].pHolm, WithinRel(beside::numberIn(theirs.at("fh"), w), 1e-9));
+      CHECK_THAT(*ours[w].pBenjaminiHochberg, WithinRel(beside::numberIn(theirs.at("fb"), w), 1e-9));
     }
   }
 }
@@ -114,12 +110,12 @@ s <- summary(g, test = adjusted("single-step", abseps = 1e-5, maxpts = 1e6))$tes
 k <- confint(g, calpha = adjusted_calpha(abseps = 1e-4))$confint
 out(list(d = s$coefficients, se = s$sigma, p = s$pvalues, low = k[, "lwr"], high = k[, "upr"])))R");
   for (std::size_t i = 0; i < ours.size(); ++i) {
-    CHECK_THAT(*ours[i].difference, WithinAbs(pathAt(theirs.at("d"), i), 1e-10));
-    CHECK_THAT(*ours[i].se, WithinRel(pathAt(theirs.at("se"), i), 1e-10));
+    CHECK_THAT(*ours[i].difference, WithinAbs(beside::numberIn(theirs.at("d"), i), 1e-10));
+    CHECK_THAT(*ours[i].se, WithinRel(beside::numberIn(theirs.at("se"), i), 1e-10));
     // Its integrals are drawn.
-    CHECK_THAT(*ours[i].pValue, WithinAbs(pathAt(theirs.at("p"), i), 5e-4));
-    CHECK_THAT(*ours[i].low, WithinAbs(pathAt(theirs.at("low"), i), 5e-3));
-    CHECK_THAT(*ours[i].high, WithinAbs(pathAt(theirs.at("high"), i), 5e-3));
+    CHECK_THAT(*ours[i].pValue, WithinAbs(beside::numberIn(theirs.at("p"), i), 5e-4));
+    CHECK_THAT(*ours[i].low, WithinAbs(beside::numberIn(theirs.at("low"), i), 5e-3));
+    CHECK_THAT(*ours[i].high, WithinAbs(beside::numberIn(theirs.at("high"), i), 5e-3));
   }
 }
 
@@ -140,16 +136,16 @@ out(lapply(levels(d$w), one)))R");
   for (std::size_t w = 0; w < ours.size(); ++w) {
     INFO("descriptor " << w);
     CHECK(ours[w].fit == ScoreFit::mixed);
-    CHECK_THAT(ours[w].test.value().F, WithinRel(pathAt(theirs[w], 0), 1e-4));
-    CHECK_THAT(ours[w].test->df2, WithinRel(pathAt(theirs[w], 1), 1e-3));
-    CHECK_THAT(ours[w].test->pValue, WithinRel(pathAt(theirs[w], 2), 1e-3));
+    CHECK_THAT(ours[w].test.value().F, WithinRel(beside::numberIn(theirs[w], 0), 1e-4));
+    CHECK_THAT(ours[w].test->df2, WithinRel(beside::numberIn(theirs[w], 1), 1e-3));
+    CHECK_THAT(ours[w].test->pValue, WithinRel(beside::numberIn(theirs[w], 2), 1e-3));
     for (std::size_t i = 0; i < 3; ++i) {
       const ProfileDifference& one = ours[w].differences[i];
-      CHECK_THAT(*one.difference, WithinAbs(pathAt(theirs[w], 3 + 5 * i), 1e-10));
-      CHECK(one.tasters == pathAt(theirs[w], 4 + 5 * i));
-      CHECK_THAT(*one.pLimit, WithinRel(pathAt(theirs[w], 5 + 5 * i), 1e-9));
-      CHECK_THAT(*one.se, WithinRel(pathAt(theirs[w], 6 + 5 * i), 1e-9));
-      CHECK(*one.df == pathAt(theirs[w], 7 + 5 * i));
+      CHECK_THAT(*one.difference, WithinAbs(beside::numberIn(theirs[w], 3 + 5 * i), 1e-10));
+      CHECK(one.tasters == beside::numberIn(theirs[w], 4 + 5 * i));
+      CHECK_THAT(*one.pLimit, WithinRel(beside::numberIn(theirs[w], 5 + 5 * i), 1e-9));
+      CHECK_THAT(*one.se, WithinRel(beside::numberIn(theirs[w], 6 + 5 * i), 1e-9));
+      CHECK(*one.df == beside::numberIn(theirs[w], 7 + 5 * i));
     }
   }
 }
@@ -200,14 +196,14 @@ for t in range(7):
 print(json.dumps({'axes': axes, 'angle': angle, 'centre': centre, 'rv': rv, 'mean': mean, 'p': p})))P");
   for (std::size_t s = 0; s < map.ellipses.size(); ++s) {
     for (std::size_t i = 0; i < 2; ++i) {
-      CHECK_THAT((*map.ellipses[s].semiAxes)(static_cast<Eigen::Index>(i)), WithinRel(pathAt(theirs.at("axes"), 2 * s + i), 1e-8));
-      CHECK_THAT((*map.ellipses[s].center)(static_cast<Eigen::Index>(i)), WithinAbs(pathAt(theirs.at("centre"), 2 * s + i), 1e-9));
+      CHECK_THAT((*map.ellipses[s].semiAxes)(static_cast<Eigen::Index>(i)), WithinRel(beside::numberIn(theirs.at("axes"), 2 * s + i), 1e-8));
+      CHECK_THAT((*map.ellipses[s].center)(static_cast<Eigen::Index>(i)), WithinAbs(beside::numberIn(theirs.at("centre"), 2 * s + i), 1e-9));
     }
-    CHECK_THAT(*map.ellipses[s].angle, WithinAbs(pathAt(theirs.at("angle"), s), 1e-6));
+    CHECK_THAT(*map.ellipses[s].angle, WithinAbs(beside::numberIn(theirs.at("angle"), s), 1e-6));
   }
   for (std::size_t t = 0; t < rv.size(); ++t) {
-    CHECK_THAT(*rv[t].rv, WithinRel(pathAt(theirs.at("rv"), t), 1e-10));
-    CHECK_THAT(*rv[t].expected, WithinRel(pathAt(theirs.at("mean"), t), 1e-10));
-    CHECK_THAT(*rv[t].pValue, WithinAbs(pathAt(theirs.at("p"), t), 1e-12));
+    CHECK_THAT(*rv[t].rv, WithinRel(beside::numberIn(theirs.at("rv"), t), 1e-10));
+    CHECK_THAT(*rv[t].expected, WithinRel(beside::numberIn(theirs.at("mean"), t), 1e-10));
+    CHECK_THAT(*rv[t].pValue, WithinAbs(beside::numberIn(theirs.at("p"), t), 1e-12));
   }
 }

@@ -34,8 +34,6 @@ std::vector<double> flat(const Rows& rows) {
   return all;
 }
 
-std::string matrixForR(const Rows& rows) { return "matrix(" + beside::forR(flat(rows)) + ", nrow = " + std::to_string(rows.size()) + ", byrow = TRUE)"; }
-
 std::string rowsForPython(const Rows& rows) {
   std::string text = "[";
   for (const auto& row : rows) text += beside::forPython(row) + ",";
@@ -54,7 +52,7 @@ TEST_CASE("Friedman beside R and SciPy, with ties and without") {
   for (const Rows& rows : tables) {
     const Friedman ours = friedman(ranked(rows));
     if (beside::hasR()) {
-      const auto theirs = beside::inR("t <- friedman.test(" + matrixForR(rows) + "); out(list(q = unname(t$statistic), p = t$p.value))");
+      const auto theirs = beside::inR("t <- friedman.test(" + beside::matrixForR(rows) + "); out(list(q = unname(t$statistic), p = t$p.value))");
       CHECK_THAT(ours.statistic.value(), WithinRel(beside::numberIn(theirs.at("q")), 1e-10));
       CHECK_THAT(ours.pValue.value(), WithinRel(beside::numberIn(theirs.at("p")), 1e-9));
     }
@@ -89,7 +87,7 @@ TEST_CASE("pairs of ranks beside R: the studentized range, and t on the ranks' o
     const Rows rows = drawnRows(chance, tasters, samples, marks);
     const RankPairs ours = rankPairs(ranked(rows));
     // The residual of ranks on taster and sample, by R's own linear model.
-    const auto theirs = beside::inR("x <- " + matrixForR(rows) + R"(
+    const auto theirs = beside::inR("x <- " + beside::matrixForR(rows) + R"(
 r <- t(apply(x, 1, rank)); n <- nrow(r); k <- ncol(r); R <- colSums(r)
 d <- data.frame(r = as.vector(r), who = factor(as.vector(row(r))), what = factor(as.vector(col(r))))
 m <- lm(r ~ who + what, d); s2 <- deviance(m) / df.residual(m)

@@ -47,8 +47,6 @@ ScoreRows panelOf(std::uint64_t seed, int tasters, int samples, int rounds, doub
   return rows;
 }
 
-double at(const Json& list, std::size_t i) { return list.at(i).get<double>(); }
-
 const char* meansInR = R"R(
 l <- ls_means(m, "s"); q <- ls_means(m, "s", pairwise = TRUE)
 a <- anova(m, type = 3)["s", ]
@@ -57,26 +55,26 @@ out(list(F = a[["F value"]], df2 = a[["DenDF"]], p = a[["Pr(>F)"]], crit = as.nu
 
 /// Everything that lmerTest says of the samples. Its differences are first minus second, as ours.
 void compare(const SampleScores& ours, const Json& theirs, double loose) {
-  CHECK_THAT(ours.test.value().F, WithinRel(at(theirs.at("F"), 0), loose));
-  CHECK_THAT(ours.test->df2, WithinRel(at(theirs.at("df2"), 0), 100 * loose));
-  CHECK_THAT(ours.test->pValue, WithinRel(at(theirs.at("p"), 0), 100 * loose));
-  CHECK_THAT(ours.remlCriterion.value(), WithinAbs(at(theirs.at("crit"), 0), 1e-5));
-  CHECK_THAT(ours.variances.at(0).variance.value(), WithinRel(at(theirs.at("taster"), 0), 100 * loose));
-  CHECK_THAT(ours.variances.at(1).variance.value(), WithinRel(at(theirs.at("both"), 0), 100 * loose));
-  CHECK_THAT(ours.variances.back().variance.value(), WithinRel(at(theirs.at("res"), 0), 100 * loose));
+  CHECK_THAT(ours.test.value().F, WithinRel(beside::numberIn(theirs.at("F"), 0), loose));
+  CHECK_THAT(ours.test->df2, WithinRel(beside::numberIn(theirs.at("df2"), 0), 100 * loose));
+  CHECK_THAT(ours.test->pValue, WithinRel(beside::numberIn(theirs.at("p"), 0), 100 * loose));
+  CHECK_THAT(ours.remlCriterion.value(), WithinAbs(beside::numberIn(theirs.at("crit"), 0), 1e-5));
+  CHECK_THAT(ours.variances.at(0).variance.value(), WithinRel(beside::numberIn(theirs.at("taster"), 0), 100 * loose));
+  CHECK_THAT(ours.variances.at(1).variance.value(), WithinRel(beside::numberIn(theirs.at("both"), 0), 100 * loose));
+  CHECK_THAT(ours.variances.back().variance.value(), WithinRel(beside::numberIn(theirs.at("res"), 0), 100 * loose));
   REQUIRE(theirs.at("mean").size() == ours.means.size());
   for (std::size_t i = 0; i < ours.means.size(); ++i) {
-    CHECK_THAT(*ours.means[i].mean, WithinRel(at(theirs.at("mean"), i), loose));
-    CHECK_THAT(*ours.means[i].se, WithinRel(at(theirs.at("se"), i), 20 * loose));
-    CHECK_THAT(*ours.means[i].df, WithinRel(at(theirs.at("df"), i), 100 * loose));
-    CHECK_THAT(*ours.means[i].low, WithinAbs(at(theirs.at("low"), i), 1e3 * loose));
-    CHECK_THAT(*ours.means[i].high, WithinAbs(at(theirs.at("high"), i), 1e3 * loose));
+    CHECK_THAT(*ours.means[i].mean, WithinRel(beside::numberIn(theirs.at("mean"), i), loose));
+    CHECK_THAT(*ours.means[i].se, WithinRel(beside::numberIn(theirs.at("se"), i), 20 * loose));
+    CHECK_THAT(*ours.means[i].df, WithinRel(beside::numberIn(theirs.at("df"), i), 100 * loose));
+    CHECK_THAT(*ours.means[i].low, WithinAbs(beside::numberIn(theirs.at("low"), i), 1e3 * loose));
+    CHECK_THAT(*ours.means[i].high, WithinAbs(beside::numberIn(theirs.at("high"), i), 1e3 * loose));
   }
   REQUIRE(theirs.at("d").size() == ours.pairs.size());
   for (std::size_t i = 0; i < ours.pairs.size(); ++i) {
-    CHECK_THAT(*ours.pairs[i].difference, WithinAbs(at(theirs.at("d"), i), 100 * loose));
-    CHECK_THAT(*ours.pairs[i].se, WithinRel(at(theirs.at("dse"), i), 20 * loose));
-    CHECK_THAT(*ours.pairs[i].df, WithinRel(at(theirs.at("ddf"), i), 100 * loose));
+    CHECK_THAT(*ours.pairs[i].difference, WithinAbs(beside::numberIn(theirs.at("d"), i), 100 * loose));
+    CHECK_THAT(*ours.pairs[i].se, WithinRel(beside::numberIn(theirs.at("dse"), i), 20 * loose));
+    CHECK_THAT(*ours.pairs[i].df, WithinRel(beside::numberIn(theirs.at("ddf"), i), 100 * loose));
   }
 }
 
@@ -93,16 +91,16 @@ TEST_CASE("balanced scores beside aov, TukeyHSD's distribution and lmer") {
 a <- summary(aov(y ~ s + Error(t/s), d))[["Error: t:s"]][[1]]
 m <- tapply(d$y, d$s, mean); q <- combn(4, 2); se <- sqrt(2 * a[2, "Mean Sq"] / 12); e <- m[q[1, ]] - m[q[2, ]]
 out(list(F = a[1, "F value"], p = a[1, "Pr(>F)"], tukey = ptukey(abs(e) / se * sqrt(2), 4, a[2, "Df"], lower.tail = FALSE), low = e - qtukey(0.95, 4, a[2, "Df"]) / sqrt(2) * se)))R");
-    CHECK_THAT(ours.test.value().F, WithinRel(at(table.at("F"), 0), 1e-10));
-    CHECK_THAT(ours.test->pValue, WithinRel(at(table.at("p"), 0), 1e-9));
+    CHECK_THAT(ours.test.value().F, WithinRel(beside::numberIn(table.at("F"), 0), 1e-10));
+    CHECK_THAT(ours.test->pValue, WithinRel(beside::numberIn(table.at("p"), 0), 1e-9));
     for (std::size_t i = 0; i < ours.pairs.size(); ++i) {
       // The body only: R's tail is not to be trusted.
-      CHECK_THAT(*ours.pairs[i].pValue, WithinAbs(at(table.at("tukey"), i), 1e-6));
-      CHECK_THAT(*ours.pairs[i].low, WithinAbs(at(table.at("low"), i), 1e-3));
+      CHECK_THAT(*ours.pairs[i].pValue, WithinAbs(beside::numberIn(table.at("tukey"), i), 1e-6));
+      CHECK_THAT(*ours.pairs[i].low, WithinAbs(beside::numberIn(table.at("low"), i), 1e-3));
     }
     // Where no variance is at zero REML is the same table; where one is, lme4 reports the same criterion.
     const Json fit = beside::inR(scoresFrame(rows) + "m <- suppressMessages(lmer(y ~ s + (1 | t) + (1 | t:s), d))" + meansInR);
-    CHECK_THAT(ours.remlCriterion.value(), WithinAbs(at(fit.at("crit"), 0), 1e-5));
+    CHECK_THAT(ours.remlCriterion.value(), WithinAbs(beside::numberIn(fit.at("crit"), 0), 1e-5));
     if (!ours.isSingular) compare(ours, fit, 1e-5);
   }
 }
@@ -120,7 +118,7 @@ TEST_CASE("the criterion of a balanced table at its bounds beside lmer") {
     const SampleScores ours = scoresOf(rows);
     bounded += ours.isSingular;
     const Json theirs = beside::inR(scoresFrame(rows) + "m <- suppressMessages(suppressWarnings(lme4::lmer(y ~ s + (1 | t) + (1 | t:s), d)))\nout(as.numeric(REMLcrit(m)))");
-    CHECK_THAT(ours.remlCriterion.value(), WithinAbs(at(theirs, 0), 1e-5));
+    CHECK_THAT(ours.remlCriterion.value(), WithinAbs(beside::numberIn(theirs, 0), 1e-5));
   }
   CHECK(bounded > 0);
 }
@@ -158,7 +156,7 @@ TEST_CASE("Dunnett for groups of unlike size beside multcomp") {
   const Json theirs = beside::inR("suppressMessages(library(multcomp)); set.seed(1)\nd <- data.frame(y = " + beside::forR(y) + ", g = factor(" + beside::forR(g) + "))\n" +
                                   "s <- summary(glht(lm(y ~ g, d), mcp(g = 'Dunnett')), test = adjusted('single-step', abseps = 1e-5, maxpts = 1e6))$test\nout(list(t = s$tstat, p = s$pvalues))");
   const std::vector<double> loads = loadsOf(7, {4, 9, 5});
-  for (std::size_t i = 0; i < 3; ++i) CHECK_THAT(dunnettAbove(std::abs(at(theirs.at("t"), i)), {loads, 21.0, true}), WithinAbs(at(theirs.at("p"), i), 5e-4));
+  for (std::size_t i = 0; i < 3; ++i) CHECK_THAT(dunnettAbove(std::abs(beside::numberIn(theirs.at("t"), i)), {loads, 21.0, true}), WithinAbs(beside::numberIn(theirs.at("p"), i), 5e-4));
 }
 
 TEST_CASE("studentized range and noncentral F beside SciPy and R") {
@@ -168,17 +166,17 @@ TEST_CASE("studentized range and noncentral F beside SciPy and R") {
     std::size_t i = 0;
     for (int k : {3, 7})
       for (double v : {4.5, 22.0})
-        for (double q : {1.0, 3.3, 5.0}) CHECK_THAT(studentizedRangeAbove(q, k, v), WithinAbs(at(theirs.at("q"), i++), 1e-8));
+        for (double q : {1.0, 3.3, 5.0}) CHECK_THAT(studentizedRangeAbove(q, k, v), WithinAbs(beside::numberIn(theirs.at("q"), i++), 1e-8));
     i = 0;
     for (double f : {0.7, 3.3})
-      for (double l : {0.5, 4.0, 20.0}) CHECK_THAT(noncentralFisherTail(f, 3, 15, l), WithinRel(at(theirs.at("f"), i++), 1e-7));
+      for (double l : {0.5, 4.0, 20.0}) CHECK_THAT(noncentralFisherTail(f, 3, 15, l), WithinRel(beside::numberIn(theirs.at("f"), i++), 1e-7));
   }
   if (!beside::hasR()) return;
   // Two samples are a paired t test; four, an F test: R's power.t.test and pf.
   const Json theirs = beside::inR("sd <- sqrt(2 * (0.8^2 + 1.1^2 / 2))\nout(list(t = power.t.test(n = 7, delta = 1.3, sd = sd, type = 'paired', strict = TRUE)$power, "
                                   "f = pf(qf(0.95, 3, 18), 3, 18, ncp = 7 * 2 * 1.3^2 / 2 / (2 * 0.8^2 + 1.1^2), lower.tail = FALSE)))");
-  CHECK_THAT(scorePower({7, 2, 2, 0.8, 1.1}, 1.3).power.value(), WithinRel(at(theirs.at("t"), 0), 1e-7));
-  CHECK_THAT(scorePower({7, 4, 2, 0.8, 1.1}, 1.3).power.value(), WithinRel(at(theirs.at("f"), 0), 1e-7));
+  CHECK_THAT(scorePower({7, 2, 2, 0.8, 1.1}, 1.3).power.value(), WithinRel(beside::numberIn(theirs.at("t"), 0), 1e-7));
+  CHECK_THAT(scorePower({7, 4, 2, 0.8, 1.1}, 1.3).power.value(), WithinRel(beside::numberIn(theirs.at("f"), 0), 1e-7));
 }
 
 TEST_CASE("adjusted p values beside p.adjust") {
@@ -189,7 +187,7 @@ TEST_CASE("adjusted p values beside p.adjust") {
   const Json theirs = beside::inR("p <- " + beside::forR(p) + "\nout(list(h = p.adjust(p, 'holm'), b = p.adjust(p, 'BH')))");
   const auto holm = adjustHolm(p), bh = adjustBenjaminiHochberg(p);
   for (std::size_t i = 0; i < p.size(); ++i) {
-    CHECK_THAT(holm[i], WithinRel(at(theirs.at("h"), i), 1e-12));
-    CHECK_THAT(bh[i], WithinRel(at(theirs.at("b"), i), 1e-12));
+    CHECK_THAT(holm[i], WithinRel(beside::numberIn(theirs.at("h"), i), 1e-12));
+    CHECK_THAT(bh[i], WithinRel(beside::numberIn(theirs.at("b"), i), 1e-12));
   }
 }

@@ -6,6 +6,7 @@
 #include "report/html.h"
 #include "report/json.h"
 #include "report/made.h"
+#include "report/reported.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -13,7 +14,8 @@
 #include <map>
 
 using namespace oddglass;
-using report::For;
+using report_test::htmlOf;
+using report_test::jsonOf;
 
 namespace {
 
@@ -34,13 +36,6 @@ RevealedSession sessionOf(Method method) {
   return session;
 }
 
-nlohmann::json jsonFrom(const RevealedSession& session) { return nlohmann::json::parse(report::json(words::Voice{}, session, insight::findingsOf(session), For::maker)); }
-
-std::string htmlFrom(const RevealedSession& session) {
-  const words::Voice voice;
-  return report::html(voice, report::document(voice, session, insight::findingsOf(session), For::maker));
-}
-
 }  // namespace
 
 TEST_CASE("every method has a whole report") {
@@ -50,10 +45,10 @@ TEST_CASE("every method has a whole report") {
   for (const Method method : comparingMethods()) {
     INFO(nameOf(method));
     const RevealedSession session = sessionOf(method);
-    const std::string text = htmlFrom(session);
+    const std::string text = htmlOf(session);
     CHECK(tests::whatIsWrong(text) == "");
     CHECK(text.find("{") == text.find("{font"));  // the style sheet alone
-    const auto report = jsonFrom(session);
+    const auto report = jsonOf(session);
     CHECK(report.at("plan").at("method") == nameOf(method));
     REQUIRE(report.at("orders").size() == static_cast<std::size_t>(orders.at(method)));
     int dealt = 0;
@@ -74,29 +69,29 @@ TEST_CASE("every method has a whole report") {
 }
 
 TEST_CASE("what each kind of question counts stands in the JSON") {
-  const auto liked = jsonFrom(sessionOf(Method::preference)).at("findings").at("all");
+  const auto liked = jsonOf(sessionOf(Method::preference)).at("findings").at("all");
   CHECK(liked.at("votes").at("first").get<int>() + liked.at("votes").at("second").get<int>() + liked.at("votes").at("even").get<int>() == 6);
-  const auto signal = jsonFrom(sessionOf(Method::sameDifferent)).at("findings").at("all").at("signal");
+  const auto signal = jsonOf(sessionOf(Method::sameDifferent)).at("findings").at("all").at("signal");
   CHECK(signal.at("hits").get<int>() + signal.at("misses").get<int>() + signal.at("false_alarms").get<int>() + signal.at("correct_rejections").get<int>() == 11);
-  CHECK(jsonFrom(sessionOf(Method::sameDifferent)).at("findings").at("sureness_index").at("r_index").is_number());
-  const auto pair = jsonFrom(sessionOf(Method::pair));
+  CHECK(jsonOf(sessionOf(Method::sameDifferent)).at("findings").at("sureness_index").at("r_index").is_number());
+  const auto pair = jsonOf(sessionOf(Method::pair));
   CHECK(pair.at("plan").at("attribute") == "bitter");
   CHECK(pair.at("plan").at("expected") == "A");
   CHECK(pair.at("standard") == "after ISO 5495:2005, not certified");
   CHECK(pair.at("findings").at("liking").at("votes").at("first").is_number());
-  CHECK(jsonFrom(sessionOf(Method::tetrad)).at("standard") == "common practice, not certified");
+  CHECK(jsonOf(sessionOf(Method::tetrad)).at("standard") == "common practice, not certified");
   RevealedSession sequential = sessionOf(Method::triangle);
   sequential.plan.stopping = Stopping{500, 200};
-  const auto stopped = jsonFrom(sequential);
+  const auto stopped = jsonOf(sequential);
   CHECK(stopped.at("plan").at("stopping").at("share_pm") == 500);
   CHECK(stopped.at("findings").at("all").at("p_value").is_null());
   CHECK(stopped.at("findings").at("all").at("sequential").at("decision").is_string());
-  CHECK(htmlFrom(sequential).find("a difference from") != std::string::npos);
+  CHECK(htmlOf(sequential).find("a difference from") != std::string::npos);
 }
 
 TEST_CASE("three lots: every pair in JSON and HTML") {
   const RevealedSession session = table::threePairs(6, {6, 5, 2});
-  const auto report = jsonFrom(session);
+  const auto report = jsonOf(session);
   const auto& pairs = report.at("findings").at("pairs");
   REQUIRE(pairs.size() == 3);
   CHECK(pairs[1].at("lots") == nlohmann::json::array({"A", "C"}));
@@ -105,7 +100,7 @@ TEST_CASE("three lots: every pair in JSON and HTML") {
   CHECK_THAT(pairs[0].at("all").at("p_value_holm").get<double>(), Catch::WithinRel(3 / 729.0, 1e-10));
   CHECK(report.at("conclusion").at("pairs").size() == 3);
   CHECK(report.at("orders").size() == 18);  // six of each pair
-  const std::string text = htmlFrom(session);
+  const std::string text = htmlOf(session);
   CHECK(tests::whatIsWrong(text) == "");
   CHECK(text.find("p adjusted (Holm)") != std::string::npos);
   CHECK(text.find("Linden mead, vintage 2019 and Linden mead, vintage 2021: no difference shown.") != std::string::npos);

@@ -3,6 +3,7 @@
 #include "report/evening.h"
 #include "report/html.h"
 #include "words/denials.h"
+#include "report/reported.h"
 
 #include <catch2/catch.hpp>
 
@@ -11,11 +12,6 @@ using namespace report_test;
 using report::For;
 
 namespace {
-
-std::string htmlOf(const RevealedSession& session, For whom) {
-  const words::Voice voice;
-  return report::html(voice, report::document(voice, session, insight::findingsOf(session), whom));
-}
 
 }  // namespace
 

@@ -1,6 +1,7 @@
 #include "domain/problem.h"
 #include "report/evening.h"
 #include "report/json.h"
+#include "report/reported.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -10,10 +11,6 @@ using namespace report_test;
 using report::For;
 
 namespace {
-
-nlohmann::json jsonOf(const RevealedSession& session, For whom) {
-  return nlohmann::json::parse(report::json(words::Voice{}, session, insight::findingsOf(session), whom));
-}
 
 }  // namespace
 

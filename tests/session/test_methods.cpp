@@ -4,6 +4,7 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "evening.h"
+#include "session/holds.h"
 #include "session/look_after.h"
 #include "trouble.h"
 
@@ -16,6 +17,7 @@ using namespace oddglass;
 using testing::answersFor;
 using testing::Evening;
 using testing::Meant;
+using testing::requireHolds;
 using testing::troubleOf;
 
 namespace {
@@ -60,13 +62,6 @@ struct Played {
     return session::revealed(*evening.store, evening.session);
   }
 };
-
-void requireHolds(Evening& evening) {
-  for (const session::Check& check : session::verify(*evening.store, evening.session).checks) {
-    INFO(check.what << " " << check.where);
-    CHECK(check.holds);
-  }
-}
 
 }  // namespace
 

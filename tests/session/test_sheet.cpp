@@ -1,4 +1,5 @@
 #include "domain/flight_form.h"
+#include "session/holds.h"
 #include "sheet_evening.h"
 #include "tasting/typed.h"
 #include "trouble.h"
@@ -11,6 +12,7 @@ using namespace oddglass;
 using testing::asked;
 using testing::Said;
 using testing::SheetEvening;
+using testing::requireHolds;
 using testing::troubleOf;
 
 namespace {
@@ -35,13 +37,6 @@ Said plainly(int place, int, const SheetItem& item, Slot slot, int cup) {
   }
 }
 
-void requireSheetHolds(SheetEvening& evening) {
-  for (const session::Check& check : session::verify(*evening.store, evening.session).checks) {
-    INFO(check.what << " " << check.where);
-    CHECK(check.holds);
-  }
-}
-
 }  // namespace
 
 TEST_CASE("an evening of score sheets goes from plan to an opened key that verifies") {
@@ -50,7 +45,7 @@ TEST_CASE("an evening of score sheets goes from plan to an opened key that verif
   evening.sealAndSit();
   evening.answerAll(plainly);
   const RevealedSession revealed = evening.end();
-  requireSheetHolds(evening);
+  requireHolds(evening);
 
   CHECK(revealed.plan.lots[0].role == LotRole::compared);
   CHECK(revealed.plan.lots[1].role == LotRole::reference);
@@ -109,7 +104,7 @@ TEST_CASE("a spilled cup's spare code is scored in its place") {
   tasting::spilled(*evening.store, evening.clock, evening.session, before.cups[0].code);
   evening.answerAll(plainly);
   const RevealedSession revealed = evening.end();
-  requireSheetHolds(evening);
+  requireHolds(evening);
   const auto flight = std::ranges::find(revealed.panel, Place{2}, &PanelFlight::place);
   REQUIRE(flight != revealed.panel.end());
   for (const SheetReply& reply : flight->replies)
@@ -167,7 +162,7 @@ TEST_CASE("one drink alone may be scored, and what is held back fits what is pou
   evening.sealAndSit();
   evening.answerAll([](int place, int, const SheetItem& item, Slot, int) { return Said{item.kind == ItemKind::behaviour ? 2 : 4 + place % 3}; });
   const RevealedSession revealed = evening.end();
-  requireSheetHolds(evening);
+  requireHolds(evening);
   for (const PanelFlight& flight : revealed.panel) CHECK(flight.drawn == std::vector<Slot>{{1}, {1}});
 }
 

@@ -19,6 +19,17 @@ inline Json family(const std::string& name) {
   return Json::parse(file);
 }
 
+/// One case of a family.
+inline Json caseOf(const std::string& name, const std::string& id) {
+  for (const Json& each : family(name))
+    if (each.at("id") == id) return each;
+  FAIL("no case " << id);
+  return {};
+}
+
+/// The absolute tolerance that a case gives.
+inline double toleranceOf(const Json& each) { return each.at("tolerance").at("abs").get<double>(); }
+
 /// Fails unless every key of `object` was looked at or is named in `leftOut` with a reason in the test.
 inline void requireAllSeen(const Json& object, const std::set<std::string>& seen) {
   for (const auto& [key, value] : object.items()) {

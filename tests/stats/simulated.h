@@ -17,6 +17,8 @@ class Chance {
     const double radius = std::sqrt(-2.0 * std::log(1.0 - uniform()));
     return sd * radius * std::cos(2.0 * std::numbers::pi * uniform());
   }
+  /// A whole number from 0 to n - 1.
+  int below(int n) { return static_cast<int>(uniform() * n); }
 
  private:
   std::mt19937_64 engine_;

@@ -18,8 +18,6 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-double checkTolerance(const Json& each) { return each.at("tolerance").at("abs").get<double>(); }
-
 CheckTable randomTable(std::mt19937& chance, int tasters, int samples) {
   CheckTable table(static_cast<std::size_t>(tasters), std::vector<int>(static_cast<std::size_t>(samples)));
   for (auto& row : table)
@@ -81,11 +79,11 @@ TEST_CASE("Cochran's Q and its exact p in the cases") {
     const Json& wanted = each.at("expected");
     INFO(each.at("id"));
     const CochranQ got = cochranQ(each.at("inputs").at("data").get<CheckTable>());
-    CHECK_THAT(got.statistic.value(), WithinAbs(wanted.at("Q").get<double>(), checkTolerance(each)));
-    CHECK_THAT(got.pValue.value(), WithinAbs(wanted.at("p_chi2").get<double>(), checkTolerance(each)));
+    CHECK_THAT(got.statistic.value(), WithinAbs(wanted.at("Q").get<double>(), checks::toleranceOf(each)));
+    CHECK_THAT(got.pValue.value(), WithinAbs(wanted.at("p_chi2").get<double>(), checks::toleranceOf(each)));
     if (wanted.contains("df")) CHECK(got.df == wanted.at("df").get<int>());
-    if (wanted.contains("p_exact_permutation")) CHECK_THAT(got.arranged.exact.value(), WithinAbs(wanted.at("p_exact_permutation").get<double>(), checkTolerance(each)));
-    if (wanted.contains("mcnemar_chi2")) CHECK_THAT(*got.statistic, WithinAbs(wanted.at("mcnemar_chi2").get<double>(), checkTolerance(each)));
+    if (wanted.contains("p_exact_permutation")) CHECK_THAT(got.arranged.exact.value(), WithinAbs(wanted.at("p_exact_permutation").get<double>(), checks::toleranceOf(each)));
+    if (wanted.contains("mcnemar_chi2")) CHECK_THAT(*got.statistic, WithinAbs(wanted.at("mcnemar_chi2").get<double>(), checks::toleranceOf(each)));
     if (each.contains("published")) {
       CHECK_THAT(*got.statistic, WithinAbs(each.at("published").at("Q").get<double>(), 0.05));
       CHECK_THAT(*got.pValue, WithinAbs(each.at("published").at("p").get<double>(), 5e-5));
@@ -104,14 +102,14 @@ TEST_CASE("McNemar's exact p in the cases") {
     if (!in.contains("b")) continue;
     INFO(each.at("id"));
     const int b = in.at("b"), c = in.at("c");
-    CHECK_THAT(mcNemar(b, c), WithinAbs(wanted.at("p_exact").get<double>(), checkTolerance(each)));
+    CHECK_THAT(mcNemar(b, c), WithinAbs(wanted.at("p_exact").get<double>(), checks::toleranceOf(each)));
     CHECK(mcNemar(c, b) == mcNemar(b, c));
     CheckTable table(static_cast<std::size_t>(b), {1, 0});
     table.resize(static_cast<std::size_t>(b + c), {0, 1});
     table.push_back({1, 1});
     const CochranQ got = cochranQ(table);
-    CHECK_THAT(got.statistic.value(), WithinAbs(wanted.at("chi2").get<double>(), checkTolerance(each)));
-    CHECK_THAT(got.arranged.exact.value(), WithinAbs(wanted.at("p_exact").get<double>(), checkTolerance(each)));
+    CHECK_THAT(got.statistic.value(), WithinAbs(wanted.at("chi2").get<double>(), checks::toleranceOf(each)));
+    CHECK_THAT(got.arranged.exact.value(), WithinAbs(wanted.at("p_exact").get<double>(), checks::toleranceOf(each)));
     checks::requireAllSeen(wanted, {"p_exact", "chi2", "p_mid"});
     ++looked;
   }

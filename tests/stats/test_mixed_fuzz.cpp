@@ -11,11 +11,9 @@ using simulated::Chance;
 
 namespace {
 
-int below(Chance& chance, int n) { return static_cast<int>(chance.uniform() * n); }
-
 Factor drawn(Chance& chance, int rows, int levels) {
   Factor factor{{}, levels};
-  for (int i = 0; i < rows; ++i) factor.of.push_back(below(chance, levels));
+  for (int i = 0; i < rows; ++i) factor.of.push_back(chance.below(levels));
   return factor;
 }
 
@@ -50,12 +48,12 @@ TEST_CASE("small and broken tables have a fit of finite numbers or a reason") {
   int fits = 0, reasons = 0;
   for (int draw = 0; draw < 3000; ++draw) {
     CAPTURE(draw);
-    const int rows = 2 + below(chance, draw % 3 == 0 ? 5 : 20), samples = 1 + below(chance, 4);
-    const Factor sample = drawn(chance, rows, samples), taster = drawn(chance, rows, 1 + below(chance, 6)), session = drawn(chance, rows, 1 + below(chance, 4));
-    const int kind = below(chance, 4);
+    const int rows = 2 + chance.below(draw % 3 == 0 ? 5 : 20), samples = 1 + chance.below(4);
+    const Factor sample = drawn(chance, rows, samples), taster = drawn(chance, rows, 1 + chance.below(6)), session = drawn(chance, rows, 1 + chance.below(4));
+    const int kind = chance.below(4);
     std::vector<double> y;
     for (int i = 0; i < rows; ++i) {
-      const double byTaster = taster.of[static_cast<std::size_t>(i)], whole = below(chance, 3);
+      const double byTaster = taster.of[static_cast<std::size_t>(i)], whole = chance.below(3);
       y.push_back(kind == 0 ? whole : kind == 1 ? byTaster : kind == 2 ? byTaster * 1e6 + 1e-3 * chance.normal() : 1e8 + chance.normal());
     }
     FixedEffects fixed(static_cast<std::size_t>(rows));
@@ -75,14 +73,14 @@ TEST_CASE("small and broken ratings have a fit of finite numbers or a reason") {
   int fits = 0, reasons = 0;
   for (int draw = 0; draw < 600; ++draw) {
     CAPTURE(draw);
-    const int rows = 2 + below(chance, draw % 2 ? 30 : 8);
+    const int rows = 2 + chance.below(draw % 2 ? 30 : 8);
     ScoreRows table;
-    table.sample = drawn(chance, rows, 2 + below(chance, 2));
-    table.taster = drawn(chance, rows, 1 + below(chance, 5));
-    const int kind = below(chance, 3), categories = 1 + below(chance, 5);
+    table.sample = drawn(chance, rows, 2 + chance.below(2));
+    table.taster = drawn(chance, rows, 1 + chance.below(5));
+    const int kind = chance.below(3), categories = 1 + chance.below(5);
     for (int i = 0; i < rows; ++i) {
       const int byTaster = table.taster.of[static_cast<std::size_t>(i)], bySample = table.sample.of[static_cast<std::size_t>(i)];
-      table.response.push_back(kind == 0 ? below(chance, categories) : kind == 1 ? byTaster + below(chance, 2) : bySample + below(chance, 2));
+      table.response.push_back(kind == 0 ? chance.below(categories) : kind == 1 ? byTaster + chance.below(2) : bySample + chance.below(2));
     }
     const RatedSamples rated = rateSamples(table, 1 + 4 * (draw % 2));
     REQUIRE((rated.fit.has_value() || rated.why.has_value()));

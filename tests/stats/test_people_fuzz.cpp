@@ -18,23 +18,21 @@ using simulated::Chance;
 
 namespace {
 
-int drawnBelow(Chance& chance, int n) { return static_cast<int>(chance.uniform() * n); }
-
 double oddScore(Chance& chance, int kind) {
   switch (kind) {
-    case 0: return drawnBelow(chance, 9) + 1;
+    case 0: return chance.below(9) + 1;
     case 1: return 5.1;
     case 2: return chance.uniform() < 0.5 ? 1e12 : -1e12;
-    case 3: return 1e-300 * drawnBelow(chance, 3);
-    case 4: return 1e6 + 1e-7 * drawnBelow(chance, 3);
+    case 3: return 1e-300 * chance.below(3);
+    case 4: return 1e6 + 1e-7 * chance.below(3);
     case 5: return chance.normal(1e5);
-    default: return chance.uniform() < 0.02 ? std::numeric_limits<double>::quiet_NaN() : drawnBelow(chance, 3);
+    default: return chance.uniform() < 0.02 ? std::numeric_limits<double>::quiet_NaN() : chance.below(3);
   }
 }
 
 Factor oddFactor(Chance& chance, std::size_t rows, int most) {
-  Factor factor{{}, 1 + drawnBelow(chance, most)};
-  for (std::size_t i = 0; i < rows; ++i) factor.of.push_back(drawnBelow(chance, factor.levels));
+  Factor factor{{}, 1 + chance.below(most)};
+  for (std::size_t i = 0; i < rows; ++i) factor.of.push_back(chance.below(factor.levels));
   if (chance.uniform() < 0.02 && rows > 0) factor.of.back() = factor.levels;
   if (chance.uniform() < 0.02) factor.of.push_back(0);
   return factor;
@@ -42,7 +40,7 @@ Factor oddFactor(Chance& chance, std::size_t rows, int most) {
 
 ScoreRows oddRows(Chance& chance) {
   ScoreRows rows;
-  const int kind = drawnBelow(chance, 7), count = drawnBelow(chance, 60);
+  const int kind = chance.below(7), count = chance.below(60);
   for (int i = 0; i < count; ++i) rows.response.push_back(oddScore(chance, kind));
   rows.sample = oddFactor(chance, rows.response.size(), 6);
   rows.taster = oddFactor(chance, rows.response.size(), 7);
@@ -112,7 +110,7 @@ TEST_CASE("odd tables of scores: panel, lean, label, alikeness, order") {
       }
     }));
     count(isRefused([&] {
-      const MakerContrast found = makerContrast(ownMinusReference(rows, 0, 1), drawnBelow(chance, 3), 0.95, sizeOf(rows));
+      const MakerContrast found = makerContrast(ownMinusReference(rows, 0, 1), chance.below(3), 0.95, sizeOf(rows));
       requireSane(found.lean);
       for (const auto& session : found.sessions) requireSane(session.lean);
     }));
@@ -124,7 +122,7 @@ TEST_CASE("odd tables of scores: panel, lean, label, alikeness, order") {
     count(isRefused([&] { requireSane(pairedAlike(differencesByTaster(rows, 1, 0), 0.5 + chance.uniform(), 0.05)); }));
     count(isRefused([&] {
       std::vector<int> previous;
-      for (std::size_t i = 0; i < rows.response.size(); ++i) previous.push_back(drawnBelow(chance, rows.sample.levels + 1) - 1);
+      for (std::size_t i = 0; i < rows.response.size(); ++i) previous.push_back(chance.below(rows.sample.levels + 1) - 1);
       const OrderEffects found = orderEffects(rows, previous, 0.95);
       requireSane(found.firstPosition);
       for (const auto& value : {found.carryOver.F, found.carryOver.df1, found.carryOver.df2, found.carryOver.pValue}) {
@@ -135,7 +133,7 @@ TEST_CASE("odd tables of scores: panel, lean, label, alikeness, order") {
     }));
     count(isRefused([&] {
       std::vector<double> second;
-      for (std::size_t i = 0; i < rows.response.size(); ++i) second.push_back(oddScore(chance, drawnBelow(chance, 6)));
+      for (std::size_t i = 0; i < rows.response.size(); ++i) second.push_back(oddScore(chance, chance.below(6)));
       const Halo found = halo(rows, second);
       requireFinitePeople(found.correlation);
       requireFinitePeople(found.pValue);
@@ -151,12 +149,12 @@ TEST_CASE("odd sittings: trend and the last two") {
   int refused = 0, answered = 0;
   for (int run = 0; run < 2000; ++run) {
     TimeRows rows;
-    const int kind = drawnBelow(chance, 7), count = drawnBelow(chance, 50);
+    const int kind = chance.below(7), count = chance.below(50);
     for (int i = 0; i < count; ++i) rows.response.push_back(oddScore(chance, kind));
     rows.taster = oddFactor(chance, rows.response.size(), 6);
     rows.session = oddFactor(chance, rows.response.size(), 9);
-    const int ages = drawnBelow(chance, 4);
-    for (int s = 0; s < rows.session.levels; ++s) rows.age.push_back(ages == 0 ? 3.0 : ages == 1 ? drawnBelow(chance, 3) : ages == 2 ? 1e12 * chance.uniform() : chance.normal(10.0));
+    const int ages = chance.below(4);
+    for (int s = 0; s < rows.session.levels; ++s) rows.age.push_back(ages == 0 ? 3.0 : ages == 1 ? chance.below(3) : ages == 2 ? 1e12 * chance.uniform() : chance.normal(10.0));
     if (chance.uniform() < 0.3)
       for (int i = 0; i < count; ++i) rows.isControl.push_back(chance.uniform() < 0.5);
     CAPTURE(run, kind, ages, count);
@@ -186,7 +184,7 @@ TEST_CASE("odd expectations") {
   for (int run = 0; run < 500; ++run) {
     std::vector<double> p;
     std::vector<bool> cameTrue;
-    for (int i = drawnBelow(chance, 60); i > 0; --i) {
+    for (int i = chance.below(60); i > 0; --i) {
       p.push_back(chance.uniform() < 0.01 ? chance.normal(2.0) : 0.01 + 0.98 * chance.uniform());
       cameTrue.push_back(chance.uniform() < 0.5);
     }

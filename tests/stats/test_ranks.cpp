@@ -20,8 +20,6 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-double tolerance(const Json& each) { return each.at("tolerance").at("abs").get<double>(); }
-
 int looked(const std::string& prefix, void (*look)(const Json&)) {
   int count = 0;
   for (const Json& each : checks::family("ranking"))
@@ -35,7 +33,7 @@ int looked(const std::string& prefix, void (*look)(const Json&)) {
 
 void lookAtFriedman(const Json& each) {
   const Json& wanted = each.at("expected");
-  const double near = tolerance(each);
+  const double near = checks::toleranceOf(each);
   const auto ranks = ranked(each.at("inputs").at("data_rows_are_assessors").get<std::vector<std::vector<double>>>());
   const Friedman got = friedman(ranks);
   checks::requireAllSeen(wanted, {"rank_sums", "friedman_Q_tie_corrected", "p_chi2", "Q_uncorrected", "W", "LSD_rank_sum_5pct", "iman_davenport_F", "conover_t_mse_LSD_5pct"});
@@ -52,9 +50,9 @@ void lookAtSums(const Json& each) {
   const Json& wanted = each.at("expected");
   const auto sums = each.at("inputs").at("rank_sums").get<std::vector<double>>();
   const int n = each.at("inputs").at("n_assessors"), k = static_cast<int>(sums.size());
-  CHECK_THAT(friedmanOfSums(sums, n), WithinAbs(wanted.at("Q").get<double>(), tolerance(each)));
-  CHECK_THAT(leastSignificantDifference(k, n, 0.05), WithinAbs(wanted.at("LSD_5pct").get<double>(), tolerance(each)));
-  CHECK_THAT(leastSignificantDifference(k, n, 0.01), WithinAbs(wanted.at("LSD_1pct").get<double>(), tolerance(each)));
+  CHECK_THAT(friedmanOfSums(sums, n), WithinAbs(wanted.at("Q").get<double>(), checks::toleranceOf(each)));
+  CHECK_THAT(leastSignificantDifference(k, n, 0.05), WithinAbs(wanted.at("LSD_5pct").get<double>(), checks::toleranceOf(each)));
+  CHECK_THAT(leastSignificantDifference(k, n, 0.01), WithinAbs(wanted.at("LSD_1pct").get<double>(), checks::toleranceOf(each)));
 }
 
 void lookAtExactFriedman(const Json& each) {
@@ -66,7 +64,7 @@ void lookAtExactFriedman(const Json& each) {
     for (int sum : doubled) sums.push_back(sum / 2.0);
     if (friedmanOfSums(sums, n) >= seen - 1e-9) p += chance;
   }));
-  CHECK_THAT(p, WithinAbs(each.at("expected").at("p_exact").get<double>(), tolerance(each)));
+  CHECK_THAT(p, WithinAbs(each.at("expected").at("p_exact").get<double>(), checks::toleranceOf(each)));
 }
 
 void lookAtRange(const Json& each) {
@@ -162,10 +160,10 @@ void lookAtDurbin(const Json& each) {
   const Durbin got = durbin(rankBlocks(in.at("rank").get<std::vector<double>>(), sample, taster));
   CHECK(got.blocks.isBalanced);
   CHECK(got.rankSums == wanted.at("rank_sums").get<std::vector<double>>());
-  CHECK_THAT(got.statistic.value(), WithinAbs(wanted.at("T1").get<double>(), tolerance(each)));
-  CHECK_THAT(got.pValue.value(), WithinAbs(wanted.at("p_chi2").get<double>(), tolerance(each)));
-  CHECK_THAT(got.f.value().F, WithinAbs(wanted.at("T2").get<double>(), tolerance(each)));
-  CHECK_THAT(got.f.value().pValue, WithinAbs(wanted.at("p_F").get<double>(), tolerance(each)));
+  CHECK_THAT(got.statistic.value(), WithinAbs(wanted.at("T1").get<double>(), checks::toleranceOf(each)));
+  CHECK_THAT(got.pValue.value(), WithinAbs(wanted.at("p_chi2").get<double>(), checks::toleranceOf(each)));
+  CHECK_THAT(got.f.value().F, WithinAbs(wanted.at("T2").get<double>(), checks::toleranceOf(each)));
+  CHECK_THAT(got.f.value().pValue, WithinAbs(wanted.at("p_F").get<double>(), checks::toleranceOf(each)));
   if (wanted.contains("df_F")) {
     CHECK(got.f->df1 == wanted.at("df_F")[0].get<int>());
     CHECK(got.f->df2 == wanted.at("df_F")[1].get<int>());

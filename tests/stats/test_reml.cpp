@@ -39,14 +39,6 @@ struct TwoWay {
   }
 };
 
-const checks::Json& caseOf(const std::string& id) {
-  static const checks::Json all = checks::family("mixed_model");
-  for (const auto& each : all)
-    if (each.at("id") == id) return each;
-  FAIL("no case " << id);
-  return all;
-}
-
 /// Variances, fixed effects, standard errors, criterion.
 void checkFit(const RemlFit& fit, const checks::Json& c) {
   const auto& wanted = c.at("expected");
@@ -82,25 +74,25 @@ TEST_CASE("REML on dyestuff, penicillin and the bitterness of wine") {
   const Table dye("dyestuff");
   FixedEffects mean(30);
   mean.addIntercept();
-  checkFit(fitReml(mean, {{"Batch", dye.labels("Batch").factor}}, dye.numbers("Yield")).fit.value(), caseOf("lmm_dyestuff"));
+  checkFit(fitReml(mean, {{"Batch", dye.labels("Batch").factor}}, dye.numbers("Yield")).fit.value(), checks::caseOf("mixed_model", "lmm_dyestuff"));
 
   const Table penicillin("penicillin");
   FixedEffects one(144);
   one.addIntercept();
   checkFit(fitReml(one, {{"plate", penicillin.labels("plate").factor}, {"sample", penicillin.labels("sample").factor}}, penicillin.numbers("diameter")).fit.value(),
-           caseOf("lmm_penicillin"));
+           checks::caseOf("mixed_model", "lmm_penicillin"));
 
   const Table wine("wine_bitterness");
   const TwoWay model("temp", wine.labels("temp"), "contact", wine.labels("contact"));
   const Reml fitted = fitReml(model.fixed, {{"judge", wine.labels("judge").factor}}, wine.numbers("response"));
-  checkFit(fitted.fit.value(), caseOf("lmm_wine_response"));
+  checkFit(fitted.fit.value(), checks::caseOf("mixed_model", "lmm_wine_response"));
 }
 
 TEST_CASE("F tests with Satterthwaite's degrees of freedom on cake and wine") {
   const Table wine("wine_bitterness"), cake("cake");
   const TwoWay ofWine("temp", wine.labels("temp"), "contact", wine.labels("contact"));
   const RemlFit bitter = fitReml(ofWine.fixed, {{"judge", wine.labels("judge").factor}}, wine.numbers("response")).fit.value();
-  const auto& wantedWine = caseOf("lmmtest_wine_response").at("expected").at("satterthwaite");
+  const auto wantedWine = checks::caseOf("mixed_model", "lmmtest_wine_response").at("expected").at("satterthwaite");
   checkF(fTest(bitter, ofWine.averaged(true)), wantedWine.at("temp"));
   checkF(fTest(bitter, ofWine.averaged(false)), wantedWine.at("contact"));
   checkF(fTest(bitter, ofWine.fixed.allZero(ofWine.both)), wantedWine.at("temp:contact"));
@@ -108,7 +100,7 @@ TEST_CASE("F tests with Satterthwaite's degrees of freedom on cake and wine") {
   const TwoWay ofCake("recipe", cake.labels("recipe"), "temperature", cake.labels("temperature"));
   const Factor baked = combined(cake.labels("recipe").factor, cake.labels("replicate").factor);
   const RemlFit angle = fitReml(ofCake.fixed, {{"recipe:replicate", baked}}, cake.numbers("angle")).fit.value();
-  const auto& wantedCake = caseOf("lmmtest_cake").at("expected").at("satterthwaite");
+  const auto wantedCake = checks::caseOf("mixed_model", "lmmtest_cake").at("expected").at("satterthwaite");
   checkF(fTest(angle, ofCake.averaged(true)), wantedCake.at("recipe"));
   checkF(fTest(angle, ofCake.averaged(false)), wantedCake.at("temperature"));
   checkF(fTest(angle, ofCake.fixed.allZero(ofCake.both)), wantedCake.at("recipe:temperature"));

@@ -29,13 +29,6 @@ ScoreRows rowsOf(const Json& scores) {
   return rows;
 }
 
-Json scoreCaseOf(const std::string& family, const std::string& id) {
-  for (const Json& each : checks::family(family))
-    if (each.at("id") == id) return each;
-  FAIL("no case " << id);
-  return {};
-}
-
 bool has(const SampleScores& scores, ScoreNote::Kind kind, const std::string& term) {
   for (const ScoreNote& note : scores.notes)
     if (note.kind == kind && note.term == term) return true;
@@ -90,8 +83,8 @@ TEST_CASE("the classical table: worked cases") {
 }
 
 TEST_CASE("balanced data stay with taster x sample though its variance is estimated below zero") {
-  const Json wanted = scoreCaseOf("scores", "balanced_negative_interaction").at("expected").at("samples");
-  const SampleScores found = scoresOf(rowsOf(scoreCaseOf("anova", "aov_constructed_0").at("inputs").at("scores_product_x_assessor_x_rep")));
+  const Json wanted = checks::caseOf("scores", "balanced_negative_interaction").at("expected").at("samples");
+  const SampleScores found = scoresOf(rowsOf(checks::caseOf("anova", "aov_constructed_0").at("inputs").at("scores_product_x_assessor_x_rep")));
   CHECK_THAT(found.test.value().F, WithinAbs(wanted.at("F").get<double>(), 1e-6));
   CHECK(found.test->df1 == wanted.at("df1").get<double>());
   CHECK(found.test->df2 == wanted.at("df2").get<double>());
@@ -131,7 +124,7 @@ TEST_CASE("difference from a control in blocks: Dunnett") {
 
 // One-way layouts: the scores always have tasters, so the distributions are asked with the t of the case.
 TEST_CASE("one-way worked examples: p values of their t") {
-  const Json blood = scoreCaseOf("multiple_comparison", "dunnett_blood");
+  const Json blood = checks::caseOf("multiple_comparison", "dunnett_blood");
   const std::vector<double> loads = loadsOf(6.0, {4.0, 5.0});
   for (int i : {0, 1})
     CHECK_THAT(dunnettAbove(blood.at("expected").at("t")[i], {loads, 12.0, true}), WithinAbs(blood.at("expected").at("p_two_sided")[i].get<double>(), blood.at("tolerance").at("p_abs").get<double>()));
@@ -139,7 +132,7 @@ TEST_CASE("one-way worked examples: p values of their t") {
   CHECK_THAT(dunnettAbove(blood.at("expected").at("t")[0], {loads, 12.0, true}), WithinAbs(0.620101980018454, 1e-9));
   CHECK_THAT(dunnettAbove(blood.at("expected").at("t")[1], {loads, 12.0, true}), WithinAbs(0.00582536084794694, 1e-9));
   for (const char* id : {"dunnett_plant", "dunnett_insect"}) {
-    const Json each = scoreCaseOf("multiple_comparison", id), wanted = each.at("expected"), tolerance = each.at("tolerance");
+    const Json each = checks::caseOf("multiple_comparison", id), wanted = each.at("expected"), tolerance = each.at("tolerance");
     const DunnettPlan plan{equalLoads(static_cast<int>(wanted.at("t").size())), wanted.at("df"), true};
     for (std::size_t i = 0; i < wanted.at("t").size(); ++i) {
       INFO(id << ' ' << i);
@@ -147,7 +140,7 @@ TEST_CASE("one-way worked examples: p values of their t") {
     }
     CHECK_THAT(dunnettCritical(0.05, plan).value(), WithinAbs(wanted.at("critical_5pct").get<double>(), std::min(1e-4, tolerance.at("crit_abs").get<double>())));
   }
-  const Json plant = scoreCaseOf("multiple_comparison", "tukey_plantgrowth").at("expected");
+  const Json plant = checks::caseOf("multiple_comparison", "tukey_plantgrowth").at("expected");
   const double se = std::sqrt(2.0 * plant.at("mse").get<double>() / 10.0), df = plant.at("df");
   for (int i : {0, 1, 2}) {
     const double difference = plant.at("diff")[i], half = studentizedRangeCritical(0.05, 3, df).value() / std::sqrt(2.0) * se;
