@@ -139,7 +139,7 @@ struct Plan {
   std::vector<SheetItem> items;
   std::vector<Cup> cups;  ///< ordered by place, round, position, spare
   std::map<Outcome, std::string> promiseDigests;  ///< hex; the words lie beside the plan
-  int comparisons() const { return comparisonsOf(lots.size()); }
+  int comparisons() const { return sheet ? 1 : comparisonsOf(lots.size()); }
   int roundsEach() const { return rounds / comparisons(); }
   bool operator==(const Plan&) const = default;
 };

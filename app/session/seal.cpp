@@ -27,10 +27,11 @@ struct Promised {
 
 Plan planOf(const DraftFacts& facts) {
   const Draft& draft = facts.draft;
+  const planning::Setup setup = setupOf(facts);
   Plan plan;
   plan.question = draft.question;
   plan.method = draft.method;
-  plan.claim = planning::claimOf(setupOf(facts));
+  plan.claim = planning::claimOf(setup);
   plan.sought = draft.sought;
   plan.alphaPm = draft.alphaPm;
   plan.limitPm = draft.limitPm;
@@ -42,7 +43,7 @@ Plan planOf(const DraftFacts& facts) {
   plan.stopping = draft.stopping;
   plan.evenings = draft.evenings;
   plan.wave = draft.wave;
-  plan.rounds = draft.rounds * comparisonsOf(facts.lots.size());
+  plan.rounds = setup.flights();
   plan.cupMl = draft.cupMl;
   plan.ceilingGrams = facts.rules.ceilingGrams;
   plan.country = facts.rules.country;
@@ -53,9 +54,7 @@ Plan planOf(const DraftFacts& facts) {
   plan.hasPourer = !facts.pourerName.empty();
   for (const DraftLot& each : facts.lots) plan.lots.push_back(each.lot);
   if (draft.method == Method::sheet) {
-    const planning::Setup setup = setupOf(facts);
     const int cups = planning::codedCups(setup);
-    plan.rounds = draft.rounds;
     plan.sheet = SheetPlan{planning::sheetOrders(planning::samplesOf(setup), cups, plan.places), draft.sheet.hasDuplicate, draft.sheet.pauseSeconds, draft.sheet.cleanser};
     plan.items = numbered(draft.sheet.items, cups);
   } else {

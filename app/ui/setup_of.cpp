@@ -28,7 +28,7 @@ planning::Setup setupOf(const Plan& plan) {
   setup.stopping = plan.stopping;
   setup.evenings = plan.evenings;
   setup.wave = plan.wave;
-  setup.rounds = plan.sheet ? plan.rounds : plan.roundsEach();
+  setup.rounds = plan.roundsEach();
   if (plan.sheet) setup.sheet = sheetSetupOf(plan);
   setup.cupMl = plan.cupMl;
   for (const PlannedLot& lot : plan.lots) setup.lots.push_back({lot.abvBp, lot.bottleMl, 0, lot.role});
