@@ -53,7 +53,7 @@ struct Writer {
   Section purpose() const {
     Section section{text.planHeading, words::planLines(voice, session.plan), std::nullopt};
     for (const auto& [outcome, promise] : session.promises)
-      if (!promise.empty()) section.lines.push_back(words::promiseLine(voice, outcome, promise, session.plan.method));
+      if (!promise.empty()) section.lines.push_back(words::promiseLine(voice, session.plan, outcome, promise));
     return section;
   }
 

@@ -36,7 +36,7 @@ Section purpose(const Voice& voice, const RevealedSession& session, const words:
   Section section{text.planHeading, words::planLines(voice, session.plan), std::nullopt};
   for (const SheetItem& item : session.plan.items) section.lines.push_back(words::sheetItemLine(voice, item));
   for (const auto& [outcome, promise] : session.promises)
-    if (!promise.empty()) section.lines.push_back(words::promiseLine(voice, outcome, promise, session.plan.method));
+    if (!promise.empty()) section.lines.push_back(words::promiseLine(voice, session.plan, outcome, promise));
   return section;
 }
 

@@ -5,6 +5,7 @@
 #include "ui/beverage_model.h"
 #include "ui/draft_model.h"
 #include "ui/voice.h"
+#include "words/seal.h"
 #include "words/method.h"
 #include "words/plan.h"
 
@@ -24,7 +25,7 @@ void DraftModel::chooseQuestion(int index) {
   m_draft.question = question;
   m_draft.methodChosen = false;
   const bool wasSheet = m_sheet.isSheet();
-  m_draft.method = answers(Method::sheet, question) ? Method::sheet : question == Question::differ ? Method::triangle : question == Question::more ? Method::pair : Method::preference;
+  m_draft.method = usualMethod(question);
   m_draft.mayHaveNone = question == Question::prefer;
   m_draft.marked.reset();
   // More drinks stand on a sheet than can be compared.
@@ -98,13 +99,8 @@ void DraftModel::showAsking() {
   m_mayStopEarly = mayStopEarly(m_draft.method, m_draft.lots.size()) && m_draft.rounds >= 2;
   m_stopsEarly = m_draft.stopping.has_value();
   m_lingers = m_draft.lingers;
-  switch (m_draft.question) {
-    case Question::differ: m_outcomeLabels = {tr("If they are told apart"), tr("If no difference is shown")}; break;
-    case Question::more: m_outcomeLabels = {tr("If it is shown to be more so"), tr("If that is not shown")}; break;
-    case Question::prefer: m_outcomeLabels = {tr("If a preference is shown"), tr("If none is shown")}; break;
-    case Question::good: m_outcomeLabels = {tr("If people like it"), tr("If they do not")}; break;
-    case Question::lacks: m_outcomeLabels = {tr("If it lacks something"), tr("If that is not shown")}; break;
-  }
+  m_outcomeLabels.clear();
+  for (const Outcome outcome : {Outcome::shown, Outcome::notShown}) m_outcomeLabels << shown(words::outcomeIf(voice(), outcome, m_draft.method, m_draft.question));
 }
 
 }  // namespace oddglass::ui

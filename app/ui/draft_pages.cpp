@@ -16,12 +16,6 @@
 namespace oddglass::ui {
 namespace {
 
-QStringList lines(const std::vector<std::string>& texts) {
-  QStringList all;
-  for (const std::string& text : texts) all << shown(text);
-  return all;
-}
-
 FigureSource pictureOf(const planning::Outlook& outlook) {
   FigureSource source;
   source.layOut = [picture = report::picture(words::outlookPicture(voice(), outlook))](double width, const figures::Measure& measure) { return figures::sharesFigure(picture, width, measure); };
@@ -88,7 +82,7 @@ void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Out
   m_takesLead = lead.join(QLatin1Char(' '));
   m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
   m_figure = pictureOf(outlook);
-  m_amounts = lines(words::amountLines(voice(), setup, amounts, names));
+  m_amounts = shownAll(words::amountLines(voice(), setup, amounts, names));
   m_small.clear();
   for (const planning::TooSmall rule : outlook.tooSmall) m_small << shown(words::tooSmallLine(voice(), outlook, rule));
   m_wayValues = outlook.waysOut;
@@ -120,7 +114,7 @@ void DraftModel::showCare(const planning::Amounts& amounts) {
   facts.drinkGrams = amounts.drinkGrams;
   const words::CarePage page = words::care(voice(), facts);
   m_careHeadline = shown(page.headline);
-  m_care = lines(page.all());
+  m_care = shownAll(page.all());
 }
 
 void DraftModel::showSeal(const planning::Outlook& outlook, const std::string& refusal) {
@@ -128,17 +122,13 @@ void DraftModel::showSeal(const planning::Outlook& outlook, const std::string& r
   for (const session::DraftLot& lot : m_facts.lots) drinks.push_back(plain(tr("%1, %2").arg(shown(lot.lot.beverageName), shown(lot.lot.lotName))));
   const words::SealFacts facts = words::sealFacts(m_draft, session::setupOf(m_facts), outlook, drinks, m_facts.pourerName);
   m_sealReason = shown(refusal);
-  if (facts.drinks.size() < 2) {
-    m_sealQuestion = tr("There is nothing to seal yet.");
-    m_sealRule.clear();
-    m_sealPromises.clear();
-    m_sealBinding.clear();
-    return;
-  }
-  const words::SealPage page = words::sealPage(voice(), facts);
-  m_sealQuestion = shown(page.question);
-  m_sealRule = lines(page.rule);
-  m_sealPromises = lines(page.promises);
+  showSealPage(facts.drinks.size() < 2 ? words::SealPage{} : words::sealPage(voice(), facts));
+}
+
+void DraftModel::showSealPage(const words::SealPage& page) {
+  m_sealQuestion = page.question.empty() ? tr("There is nothing to seal yet.") : shown(page.question);
+  m_sealRule = shownAll(page.rule);
+  m_sealPromises = shownAll(page.promises);
   m_sealBinding = shown(page.binding);
 }
 

@@ -112,8 +112,8 @@ std::vector<std::string> planLines(const Voice& voice, const Plan& plan) {
   return lines;
 }
 
-std::string promiseLine(const Voice& voice, Outcome outcome, const std::string& promise, Method method) {
-  return say(voice, QT_TRANSLATE_NOOP("words", "{if}: {promise}"), {{"if", outcomeIf(voice, outcome, method)}, {"promise", promise}});
+std::string promiseLine(const Voice& voice, const Plan& plan, Outcome outcome, const std::string& promise) {
+  return say(voice, QT_TRANSLATE_NOOP("words", "{if}: {promise}"), {{"if", outcomeIf(voice, outcome, plan.method, plan.question)}, {"promise", promise}});
 }
 
 std::vector<std::string> servingLines(const Voice& voice, const RevealedSession& session) {

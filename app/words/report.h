@@ -26,7 +26,7 @@ std::string reportDates(const Voice& voice, const RevealedSession& session);
 /// Purpose, method and what was settled before anything was poured.
 std::vector<std::string> planLines(const Voice& voice, const Plan& plan);
 /// "If they are told apart: ..." as it was written.
-std::string promiseLine(const Voice& voice, Outcome outcome, const std::string& promise, Method method = Method::triangle);
+std::string promiseLine(const Voice& voice, const Plan& plan, Outcome outcome, const std::string& promise);
 
 /// Volume, cups, tasters' number; and what the program does not record.
 std::vector<std::string> servingLines(const Voice& voice, const RevealedSession& session);

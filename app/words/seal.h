@@ -47,8 +47,8 @@ struct SealPage {
 };
 SealPage sealPage(const Voice& voice, const SealFacts& facts);
 
-/// "If they are told apart", and so on: before what will be done; after the method "If a preference is shown".
-std::string outcomeIf(const Voice& voice, Outcome outcome, Method method = Method::triangle);
+/// "If they are told apart", and so on: before what will be done; after the method "If a preference is shown", on a sheet after its question.
+std::string outcomeIf(const Voice& voice, Outcome outcome, Method method = Method::triangle, Question question = Question::differ);
 
 /// What to do with the seal mark after the seal.
 std::string sealMarkLine(const Voice& voice, const std::string& sealMark);

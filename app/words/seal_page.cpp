@@ -49,9 +49,18 @@ SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const plan
   return facts;
 }
 
-std::string outcomeIf(const Voice& voice, Outcome outcome, Method method) {
-  if (method == Method::sheet && outcome != Outcome::alike)
-    return outcome == Outcome::shown ? say(voice, QT_TRANSLATE_NOOP("words", "If a gap is shown")) : say(voice, QT_TRANSLATE_NOOP("words", "If no gap is shown"));
+namespace {
+
+// A sheet about how good a drink is gives no verdict: which of the two holds is the brewer's to say.
+std::string sheetOutcomeIf(const Voice& voice, bool isShown, Question question) {
+  if (question == Question::good) return isShown ? say(voice, QT_TRANSLATE_NOOP("words", "If people like it")) : say(voice, QT_TRANSLATE_NOOP("words", "If they do not"));
+  return isShown ? say(voice, QT_TRANSLATE_NOOP("words", "If a gap is shown")) : say(voice, QT_TRANSLATE_NOOP("words", "If no gap is shown"));
+}
+
+}  // namespace
+
+std::string outcomeIf(const Voice& voice, Outcome outcome, Method method, Question question) {
+  if (method == Method::sheet && outcome != Outcome::alike) return sheetOutcomeIf(voice, outcome == Outcome::shown, question);
   const bool prefers = method == Method::preference, more = namesAThing(method);
   switch (outcome) {
     case Outcome::shown:

@@ -1,5 +1,6 @@
 #include "words/seal_sheet.h"
 
+#include "words/came_out.h"
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
@@ -11,12 +12,10 @@
 namespace oddglass::words {
 namespace {
 
-std::string lotName(const PlannedLot& lot) { return lot.lotName.empty() ? lot.beverageName : lot.beverageName + ", " + lot.lotName; }
-
-std::vector<std::string> lotsThatAre(const std::vector<PlannedLot>& lots, LotRole role) {
+std::vector<std::string> lotsThatAre(const Voice& voice, const std::vector<PlannedLot>& lots, LotRole role) {
   std::vector<std::string> names;
   for (const PlannedLot& lot : lots)
-    if (lot.role == role) names.push_back(lotName(lot));
+    if (lot.role == role) names.push_back(lotTitle(voice, lot));
   return names;
 }
 
@@ -30,14 +29,14 @@ std::string whoFills(const Voice& voice, const SheetSealFacts& facts) {
 // What stands on the table, and as what.
 void addCups(const Voice& voice, const SheetSealFacts& facts, std::vector<std::string>& lines) {
   const auto add = [&](LotRole role, const char* one) {
-    const auto names = lotsThatAre(facts.lots, role);
+    const auto names = lotsThatAre(voice, facts.lots, role);
     if (!names.empty()) lines.push_back(say(voice, one, {{"lots", listed(voice, names)}}));
   };
   add(LotRole::reference, QT_TRANSLATE_NOOP("words", "Held against {lots}, under codes like the rest."));
   add(LotRole::control, QT_TRANSLATE_NOOP("words", "Flawed or thinned on purpose, to see how sharp the table is: {lots}."));
   add(LotRole::warmUp, QT_TRANSLATE_NOOP("words", "Before the first flight everybody gets an open cup of {lots}; it is not scored."));
   if (facts.draft.marked && facts.draft.marked->value <= static_cast<int>(facts.lots.size()))
-    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "A marked cup of {lot} stands beside the coded ones, to go back to."), {{"lot", lotName(facts.lots[static_cast<std::size_t>(facts.draft.marked->value) - 1])}}));
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "A marked cup of {lot} stands beside the coded ones, to go back to."), {{"lot", lotTitle(voice, facts.lots[static_cast<std::size_t>(facts.draft.marked->value) - 1])}}));
   if (facts.draft.sheet.hasDuplicate) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "One of the drinks is poured twice under two codes. Which one is drawn.")));
   if (!facts.outlook.isComplete)
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Of {samples} cups everybody gets {cups}."), {{"samples", whole(voice, facts.outlook.samples)}, {"cups", whole(voice, facts.outlook.cups)}}));
@@ -46,7 +45,7 @@ void addCups(const Voice& voice, const SheetSealFacts& facts, std::vector<std::s
 std::string mainQuestion(const Voice& voice, const SheetItem& item) {
   const std::string name = questionName(voice, item.kind, item.part, item.word);
   if (!item.limit) return name;
-  return say(voice, QT_TRANSLATE_NOOP("words", "{what} (up to {limit} {of} does not matter)"), {{"what", name}, {"limit", points(voice, item.kind, *item.limit)}, {"of", outOf(voice, item.kind)}});
+  return say(voice, QT_TRANSLATE_NOOP("words", "{what} (up to {limit} does not matter)"), {{"what", name}, {"limit", limitPoints(voice, item.kind, *item.limit)}});
 }
 
 // What is judged, and what is only looked at.
@@ -68,19 +67,13 @@ void addJudging(const Voice& voice, const SheetSealFacts& facts, std::vector<std
 }  // namespace
 
 std::string sheetQuestion(const Voice& voice, Question question, const std::vector<PlannedLot>& lots) {
-  const auto asked = lotsThatAre(lots, LotRole::compared), beside = lotsThatAre(lots, LotRole::reference);
+  const auto asked = lotsThatAre(voice, lots, LotRole::compared), beside = lotsThatAre(voice, lots, LotRole::reference);
   const Values values{{"lots", listed(voice, asked)}, {"beside", listed(voice, beside)}};
   const bool isOne = asked.size() == 1;
   if (question == Question::good) return isOne ? say(voice, QT_TRANSLATE_NOOP("words", "How good is {lots} really?"), values) : say(voice, QT_TRANSLATE_NOOP("words", "How good are {lots} really?"), values);
   if (beside.empty()) return isOne ? say(voice, QT_TRANSLATE_NOOP("words", "What is {lots} like?"), values) : say(voice, QT_TRANSLATE_NOOP("words", "What are {lots} like?"), values);
   return isOne ? say(voice, QT_TRANSLATE_NOOP("words", "What is {lots} like, and what does it lack next to {beside}?"), values)
                : say(voice, QT_TRANSLATE_NOOP("words", "What are {lots} like, and what do they lack next to {beside}?"), values);
-}
-
-std::string sheetOutcomeIf(const Voice& voice, Outcome outcome, Question question) {
-  if (question == Question::good)
-    return outcome == Outcome::shown ? say(voice, QT_TRANSLATE_NOOP("words", "If people like it")) : say(voice, QT_TRANSLATE_NOOP("words", "If they do not"));
-  return outcome == Outcome::shown ? say(voice, QT_TRANSLATE_NOOP("words", "If it lacks something")) : say(voice, QT_TRANSLATE_NOOP("words", "If that is not shown"));
 }
 
 SealPage sheetSealPage(const Voice& voice, const SheetSealFacts& facts) {
@@ -90,7 +83,7 @@ SealPage sheetSealPage(const Voice& voice, const SheetSealFacts& facts) {
   addCups(voice, facts, page.rule);
   addJudging(voice, facts, page.rule);
   addPeopleBeside(voice, facts.makers, facts.pourer, page.rule);
-  for (const Outcome outcome : {Outcome::shown, Outcome::notShown}) page.promises.push_back(promisedLine(voice, sheetOutcomeIf(voice, outcome, facts.draft.question), facts.draft.promises, outcome));
+  for (const Outcome outcome : {Outcome::shown, Outcome::notShown}) page.promises.push_back(promisedLine(voice, outcomeIf(voice, outcome, Method::sheet, facts.draft.question), facts.draft.promises, outcome));
   page.binding = bindingLine(voice);
   return page;
 }

@@ -25,7 +25,4 @@ SealPage sheetSealPage(const Voice& voice, const SheetSealFacts& facts);
 /// The question that a sheet answers, with its drinks by name: "What is Heather mead like, and what does it lack next to Bought mead?"
 std::string sheetQuestion(const Voice& voice, Question question, const std::vector<PlannedLot>& lots);
 
-/// "If it lacks something", and so on: before what will be done. Nothing comes out as alike on a sheet.
-std::string sheetOutcomeIf(const Voice& voice, Outcome outcome, Question question);
-
 }  // namespace oddglass::words

@@ -3,6 +3,7 @@
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/report.h"
 #include "words/record.h"
 #include "words/sheet_counts.h"
 #include "words/verdict.h"
@@ -125,6 +126,15 @@ std::string nextLine(const Voice& voice, const Plan& plan, const SheetFindings& 
   return {};
 }
 
+// Where no verdict is given, what was written for each outcome.
+std::string promisesToJudge(const Voice& voice, const RevealedSession& session) {
+  std::string written;
+  for (const auto& [outcome, promise] : session.promises)
+    if (!promise.empty()) written += ' ' + promiseLine(voice, session.plan, outcome, quoted(voice, promise)) + '.';
+  if (written.empty()) return {};
+  return say(voice, QT_TRANSLATE_NOOP("words", "Written before anything was poured; which of them holds is yours to say.")) + written;
+}
+
 insight::Verdict asVerdict(Shape shape) {
   switch (shape) {
     case Shape::disc: return insight::Verdict::shown;
@@ -165,7 +175,8 @@ CameOut sheetOut(const Voice& voice, const RevealedSession& session, const Sheet
   for (const insight::Caution each : findings.cautions)
     if (each == insight::Caution::fewerThanPlanned) out.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Fewer answers count than were planned.")));
   out.next = findings.why ? std::string() : nextLine(voice, plan, findings);
-  out.promise = promiseFor(voice, session, asVerdict(out.shape));
+  if (findings.hasVerdicts && plan.question == Question::lacks) out.promise = promiseFor(voice, session, asVerdict(out.shape));
+  else if (plan.question == Question::good && !findings.why) out.promise = promisesToJudge(voice, session);
   if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});
   out.method = say(voice, QT_TRANSLATE_NOOP("words", "Score sheets after ISO 13299, not certified. Gaps by paired t over people, each one's cups averaged first; several drinks by Dunnett; limits by two one-sided tests; held together over the main questions by Holm, over the others by Benjamini and Hochberg."));
   return out;

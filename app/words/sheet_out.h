@@ -15,6 +15,8 @@ std::string questionName(const Voice& voice, ItemKind kind, Part part, const std
 /// Points of a question as people read them: a labelled magnitude line in hundredths of its length, everything else as it is. With one decimal
 /// where it is not whole.
 std::string points(const Voice& voice, ItemKind kind, double value);
+/// A limit, which is a whole number of points, with what it is of: "1 of 9".
+std::string limitPoints(const Voice& voice, ItemKind kind, int limit);
 /// "of 100", "of 9", "of 10".
 std::string outOf(const Voice& voice, ItemKind kind);
 

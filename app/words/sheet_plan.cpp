@@ -53,7 +53,7 @@ std::string sheetItemLine(const Voice& voice, const SheetItem& item) {
   std::vector<std::string> more;
   if (item.part != Part::main && item.part != Part::last) more.push_back(item.part == Part::look ? say(voice, QT_TRANSLATE_NOOP("words", "by eye")) : item.part == Part::smell ? say(voice, QT_TRANSLATE_NOOP("words", "by smell")) : say(voice, QT_TRANSLATE_NOOP("words", "45 seconds after swallowing")));
   if (item.isMain) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "one of those the plan is about")));
-  if (item.limit) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "a gap up to {limit} {of} does not matter"), {{"limit", points(voice, item.kind, *item.limit)}, {"of", outOf(voice, item.kind)}}));
+  if (item.limit) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "a gap up to {limit} does not matter"), {{"limit", limitPoints(voice, item.kind, *item.limit)}}));
   if (!item.required) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "may be left out")));
   const Values values{{"kind", capitalised(kindName(voice, item.kind))}, {"word", item.word}, {"more", listed(voice, more)}};
   if (item.word.empty()) return more.empty() ? values.at("kind") : say(voice, QT_TRANSLATE_NOOP("words", "{kind} ({more})"), values);
@@ -74,7 +74,7 @@ SheetPlanWords sheetPlanWords(const Voice& voice, const planning::SheetOutlook& 
   add(!gaps.empty(), outlook.spread.fromPast ? QT_TRANSLATE_NOOP("words", "It rests on how far this panel's own answers spread before.")
                                              : QT_TRANSLATE_NOOP("words", "It rests on a guess: people differ by one point of nine in what they find, and one person by one point from cup to cup. Your own tastings will replace it."));
   const bool isHeld = !outlook.gaps.empty() && outlook.gaps.front().questions > 1;
-  add(isHeld && !gaps.empty(), QT_TRANSLATE_NOOP("words", "{n} questions are held together: each more of them makes the smallest gap wider."), {{"n", isHeld ? spelled(voice, outlook.gaps.front().questions) : std::string()}});
+  add(isHeld && !gaps.empty(), QT_TRANSLATE_NOOP("words", "{n} questions are held together: each more of them makes the smallest gap wider."), {{"n", isHeld ? capitalised(spelled(voice, outlook.gaps.front().questions)) : std::string()}});
   add(!outlook.isComplete, QT_TRANSLATE_NOOP("words", "Nobody gets all {samples} cups: {cups} each, shared out so that every pair meets as evenly as it can."),
       {{"samples", whole(voice, outlook.samples)}, {"cups", whole(voice, outlook.cups)}});
   add(outlook.noReference, QT_TRANSLATE_NOOP("words", "Nothing is held beside it. Friends' scores by themselves say little: add a bought drink, or pour one cup twice."));

@@ -57,6 +57,10 @@ std::string points(const Voice& voice, ItemKind kind, double value) {
   return decimal(voice, as, kind == ItemKind::line || kind == ItemKind::magnitude ? 0 : 1);
 }
 
+std::string limitPoints(const Voice& voice, ItemKind kind, int limit) {
+  return say(voice, QT_TRANSLATE_NOOP("words", "{limit} {of}"), {{"limit", decimal(voice, shown(kind, limit), 0)}, {"of", outOf(voice, kind)}});
+}
+
 std::string outOf(const Voice& voice, ItemKind kind) {
   switch (kind) {
     case ItemKind::liking: return say(voice, QT_TRANSLATE_NOOP("words", "of 9"));

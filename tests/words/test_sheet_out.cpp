@@ -1,6 +1,7 @@
 #include "insight/sheet_table.h"
 #include "words/denials.h"
 #include "words/ready_sheets.h"
+#include "words/report.h"
 #include "words/sheet_asked.h"
 #include "words/sheet_out.h"
 #include "words/sheet_plan.h"
@@ -150,4 +151,23 @@ TEST_CASE("a place on the labelled line is read out with the word below it") {
   CHECK(scaleReadOut(voice, ItemKind::line, 40) == "40 of 100");
   CHECK(answerWords(voice, ItemKind::liking).size() == 9);
   CHECK(answerWords(voice, ItemKind::distance).size() == 11);
+}
+
+TEST_CASE("what was written for an outcome is held against a verdict only, else it is the brewer's to judge") {
+  SheetTable table = scoredEvening(30);
+  table.session.promises = {{Outcome::shown, "less honey"}, {Outcome::notShown, "brew it again"}};
+  CHECK(sheetOutOf(table).promise == "Written before anything was poured, for this outcome: “less honey”");
+  // How good it is, is a score: it must not choose for the brewer.
+  table.session.plan.question = Question::good;
+  CHECK(sheetOutOf(table).promise == "Written before anything was poured; which of them holds is yours to say. If people like it: “less honey”. If they do not: “brew it again”.");
+  table.session.promises.clear();
+  CHECK(sheetOutOf(table).promise.empty());
+}
+
+TEST_CASE("a sheet of three drinks is no comparison in three pairs") {
+  Plan plan = SheetTable(3).session.plan;
+  plan.rounds = 2;
+  CHECK(plan.comparisons() == 1);
+  CHECK(plan.roundsEach() == 2);
+  for (const std::string& line : planLines(voice, plan)) CHECK(line.find("pairs") == std::string::npos);
 }
