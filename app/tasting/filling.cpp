@@ -111,6 +111,8 @@ std::vector<Item> Filling::open() const {
   std::vector<Item> all;
   for (Item number : step().items) {
     const SheetItem& asked = item(number);
+    // No word ticked is an answer too.
+    if (asked.kind == ItemKind::check) continue;
     const auto asking = askedCups(asked);
     const auto answered = std::ranges::count_if(asking, [&](Code cup) { return isAnswered(asked, cup); });
     const bool isPartly = answered > 0 && answered < static_cast<std::ptrdiff_t>(asking.size());
@@ -120,8 +122,18 @@ std::vector<Item> Filling::open() const {
   return all;
 }
 
+void Filling::settle() {
+  for (Item number : step().items) {
+    if (item(number).kind != ItemKind::check) continue;
+    for (Code cup : askedCups(item(number)))
+      if (!value(number, cup)) values_[{number, cup}] = 0;
+  }
+}
+
 void Filling::next() {
-  if (!isLast() && open().empty()) ++at_;
+  if (isLast() || !open().empty()) return;
+  settle();
+  ++at_;
 }
 
 void Filling::back() {

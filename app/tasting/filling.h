@@ -40,9 +40,11 @@ class Filling {
   void givePoint(Item item, Code cup, int by);
   int pointsLeft(Item item) const;
 
-  /// Questions of this step that still need an answer, in their order.
+  /// Questions of this step that still need an answer, in their order; words to tick never do.
   std::vector<Item> open() const;
-  /// Goes on; does nothing while something is open, or at the last step.
+  /// Words of this step that were not ticked do not apply: said when the step is left or the sheet is locked.
+  void settle();
+  /// Settles the step and goes on; does nothing while something is open, or at the last step.
   void next();
   /// Back to the cup before, past pauses; does nothing at the first step.
   void back();

@@ -104,9 +104,7 @@ QuestionRow SheetModel::rowOf(const SheetItem& item) const {
 QString SheetModel::reason() const {
   if (m_isLocking) return tr("One moment.");
   if (m_waits && m_secondsLeft > 0) return tr("In %1 seconds.").arg(m_secondsLeft);
-  auto open = m_filling->open();
-  // No word ticked is an answer too.
-  std::erase_if(open, [this](Item item) { return m_filling->item(item).kind == ItemKind::check; });
+  const auto open = m_filling->open();
   if (open.empty()) return {};
   return openReason(m_filling->item(open.front()), static_cast<int>(open.size()));
 }
@@ -177,9 +175,6 @@ void SheetModel::passOver(int row) {
 
 void SheetModel::next() {
   if (!m_filling || !reason().isEmpty() || m_isLast) return;
-  // A word that was not ticked does not apply: going on says so.
-  for (Item item : m_filling->step().items)
-    if (m_filling->item(item).kind == ItemKind::check && !m_filling->value(item, m_filling->code())) m_filling->set(item, m_filling->code(), 0);
   m_filling->next();
   keep();
   showStep();
@@ -215,8 +210,7 @@ void SheetModel::keep() {
 
 void SheetModel::lock() {
   if (!m_filling || !m_isLast || !reason().isEmpty()) return;
-  for (Item item : m_filling->step().items)
-    if (m_filling->item(item).kind == ItemKind::check && !m_filling->value(item, m_filling->code())) m_filling->set(item, m_filling->code(), 0);
+  m_filling->settle();
   m_keep.stop();
   m_isLocking = true;
   tasting::HandIn in;

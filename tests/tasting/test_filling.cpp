@@ -146,3 +146,24 @@ TEST_CASE("what was typed comes back, at the first step that still needs somethi
   Filling last(threeCups(), session, again.replies());
   CHECK(last.isLast());
 }
+
+TEST_CASE("no word ticked is an answer, said when the cup is left and not before") {
+  Flight flight = threeCups();
+  SheetItem oak;
+  oak.kind = ItemKind::check;
+  oak.word = "oak";
+  flight.items.push_back(oak);
+  flight.items = numbered(flight.items, 3);
+  const Item ticked = flight.items.back().item;
+  Filling filling(flight, session, {});
+  while (filling.step().part != Part::main || filling.step().kind != SheetStepKind::cup) filling.next();
+  const Code first = filling.code();
+  CHECK_FALSE(filling.open().empty());
+  fillCup(filling, 40);
+  CHECK(filling.open().empty());
+  CHECK_FALSE(filling.value(ticked, first));
+  filling.next();
+  CHECK(filling.value(ticked, first) == 0);
+  for (const Code cup : filling.cups())
+    if (cup != first) CHECK_FALSE(filling.value(ticked, cup));
+}
