@@ -43,7 +43,7 @@ NamedChoices readChoices(const ChoiceOptions& options) {
   return named;
 }
 
-Json oddsJson(const std::optional<stats::LikelihoodRatio>& ratio) {
+Json likelihoodRatioJson(const std::optional<stats::LikelihoodRatio>& ratio) {
   if (!ratio) return nullptr;
   return Json{{"statistic", numberOrNull(ratio->statistic)}, {"df", ratio->df}, {"p_value", numberOrNull(ratio->pValue)}};
 }
@@ -103,9 +103,9 @@ Json judgedChoices(const NamedChoices& named) {
   json["order"] = numberOrNull(found.order);
   json["order_se"] = numberOrNull(found.orderSe);
   json["regularised"] = found.isRegularised;
-  json["lr"] = oddsJson(found.equal);
-  json["order_lr"] = oddsJson(found.noOrder);
-  json["fit"] = oddsJson(found.fit);
+  json["lr"] = likelihoodRatioJson(found.equal);
+  json["order_lr"] = likelihoodRatioJson(found.noOrder);
+  json["fit"] = likelihoodRatioJson(found.fit);
   json["log_likelihood"] = found.why ? Json() : numberOrNull(found.logLikelihood);
   if (const std::string reasons = whyNot(found); !reasons.empty()) json["why"] = reasons;
   json["circular_triads"] = triads(named);

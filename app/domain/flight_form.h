@@ -61,6 +61,18 @@ constexpr bool answers(Method method, Question question) {
   return false;
 }
 
+/// The method that a question is asked by until something better is known.
+constexpr Method usualMethod(Question question) {
+  switch (question) {
+    case Question::differ: return Method::triangle;
+    case Question::more: return Method::pair;
+    case Question::prefer: return Method::preference;
+    case Question::good:
+    case Question::lacks: return Method::sheet;
+  }
+  return Method::triangle;
+}
+
 /// True where three lots may be compared in three pairs: a right answer that needs no named thing.
 constexpr bool comparesThree(Method method) { return method == Method::triangle || method == Method::duoTrio || method == Method::tetrad; }
 

@@ -51,8 +51,7 @@ void readAsking(const Node& node, Draft& draft) {
   if (question) draft.question = question->choice<Question>();
   if (method) draft.method = method->choice<Method>();
   draft.methodChosen = method.has_value();
-  const bool isScored = draft.question == Question::good || draft.question == Question::lacks;
-  if (question && !method) draft.method = isScored ? Method::sheet : draft.question == Question::more ? Method::pair : draft.question == Question::prefer ? Method::preference : Method::triangle;
+  if (question && !method) draft.method = usualMethod(draft.question);
   if (method && !question) draft.question = namesAThing(draft.method) ? Question::more : draft.method == Method::preference ? Question::prefer : draft.method == Method::sheet ? Question::lacks : Question::differ;
 }
 

@@ -9,18 +9,16 @@ namespace {
 
 using Row = std::vector<std::string>;
 
-std::string scoreNumber(int value) { return std::to_string(value); }
-
 std::string codeAt(const Plan& plan, const RevealedFlight& flight, Position position) {
   const auto cup = std::ranges::find_if(plan.cups, [&](const Cup& each) {
     return each.place == flight.place && each.round == flight.round && each.position == position && each.spare == 0;
   });
-  return cup == plan.cups.end() ? std::string() : scoreNumber(cup->code.value);
+  return cup == plan.cups.end() ? std::string() : std::to_string(cup->code.value);
 }
 
 void addScore(std::vector<Row>& rows, const RevealedSession& session, const RevealedFlight& flight, const char* who) {
   const auto person = std::ranges::find(session.people, flight.place, &ShownPerson::place);
-  const Row head{session.id.text, scoreNumber(flight.place.value), person == session.people.end() ? "" : person->shown, who, scoreNumber(flight.round.value),
+  const Row head{session.id.text, std::to_string(flight.place.value), person == session.people.end() ? "" : person->shown, who, std::to_string(flight.round.value),
                  flight.voided ? std::string(nameOf(*flight.voided)) : ""};
   for (const SheetReply& reply : flight.replies) {
     const auto item = std::ranges::find(session.plan.items, reply.item, &SheetItem::item);
@@ -29,13 +27,13 @@ void addScore(std::vector<Row>& rows, const RevealedSession& session, const Reve
     if (reply.cup) {
       const auto slot = flight.poured.at(static_cast<std::size_t>(reply.cup->value - 1));
       const auto lot = slot ? std::ranges::find(session.plan.lots, *slot, &PlannedLot::slot) : session.plan.lots.end();
-      row.insert(row.end(), {scoreNumber(reply.cup->value), codeAt(session.plan, flight, *reply.cup), slot ? scoreNumber(slot->value) : "",
+      row.insert(row.end(), {std::to_string(reply.cup->value), codeAt(session.plan, flight, *reply.cup), slot ? std::to_string(slot->value) : "",
                              lot == session.plan.lots.end() ? "" : lot->beverageName + ", " + lot->lotName});
     } else {
       row.insert(row.end(), 4, "");
     }
-    row.insert(row.end(), {scoreNumber(item->item.value), std::string(nameOf(item->kind)), std::string(nameOf(item->part)), item->word,
-                           reply.value ? scoreNumber(*reply.value) : "", reply.words});
+    row.insert(row.end(), {std::to_string(item->item.value), std::string(nameOf(item->kind)), std::string(nameOf(item->part)), item->word,
+                           reply.value ? std::to_string(*reply.value) : "", reply.words});
     rows.push_back(std::move(row));
   }
 }

@@ -17,7 +17,7 @@ using canon::Json;
 
 constexpr int formVersion = 1;
 
-Json shelfMaybe(std::optional<int> value) { return value ? Json(*value) : Json(nullptr); }
+Json orNull(std::optional<int> value) { return value ? Json(*value) : Json(nullptr); }
 
 std::string textOr(const Node& node, const char* key, std::size_t letters) {
   const auto value = node.maybe(key);
@@ -44,9 +44,9 @@ Json beverageJson(const Beverage& drink) {
           {"origin", nameOf(drink.origin)},
           {"kind", nameOf(drink.kind)},
           {"name", drink.name},
-          {"og", shelfMaybe(drink.originalGravity)},
-          {"fg", shelfMaybe(drink.finalGravity)},
-          {"abv_bp", shelfMaybe(drink.abvBp)},
+          {"og", orNull(drink.originalGravity)},
+          {"fg", orNull(drink.finalGravity)},
+          {"abv_bp", orNull(drink.abvBp)},
           {"abv_from", drink.abvFrom ? Json(nameOf(*drink.abvFrom)) : Json(nullptr)},
           {"ingredients", nameOf(drink.ingredients.how)},
           {"allergens", allergens},
@@ -106,7 +106,7 @@ Lot lotFrom(const Node& node) {
 // Notes and tasters ---------------------------------------------------------------------------------------------------
 
 Json noteJson(const Note& note) {
-  return {{"id", note.id.text}, {"beverage", note.beverage.text}, {"done_on", note.doneOn}, {"kind", nameOf(note.kind)}, {"gravity", shelfMaybe(note.gravity)}, {"text", note.text}};
+  return {{"id", note.id.text}, {"beverage", note.beverage.text}, {"done_on", note.doneOn}, {"kind", nameOf(note.kind)}, {"gravity", orNull(note.gravity)}, {"text", note.text}};
 }
 
 Note noteFrom(const Node& node) {

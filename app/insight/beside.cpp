@@ -123,4 +123,8 @@ std::vector<Deviation> deviationsOf(const RevealedSession& session) {
   return list;
 }
 
+bool sealBroken(const RevealedSession& session) {
+  return std::any_of(session.log.begin(), session.log.end(), [](const LoggedEvent& entry) { return entry.event == Event::broken; });
+}
+
 }  // namespace oddglass::insight

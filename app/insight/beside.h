@@ -29,4 +29,7 @@ std::vector<PersonLine> personLines(const std::vector<Trial>& trials, std::pair<
 /// What went otherwise than planned, in the order of DeviationKind. `missing` and `voided` are those of everybody who sat.
 std::vector<Deviation> deviationsOf(const RevealedSession& session);
 
+/// True when the seal was broken before the reveal: nothing of the session is a blind result.
+bool sealBroken(const RevealedSession& session);
+
 }  // namespace oddglass::insight

@@ -218,10 +218,6 @@ void breakSeal(Findings& findings) {
   for (Findings& pair : findings.pairs) breakSeal(pair);
 }
 
-bool sealBroken(const RevealedSession& session) {
-  return std::any_of(session.log.begin(), session.log.end(), [](const LoggedEvent& entry) { return entry.event == Event::broken; });
-}
-
 }  // namespace
 
 const Reading& Findings::printed() const {

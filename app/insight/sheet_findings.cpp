@@ -96,10 +96,6 @@ NextTest nextOf(const SheetFindings& findings, const Plan& plan) {
   return {isOpen ? NextStep::morePeople : NextStep::again, {}, {}};
 }
 
-bool sheetSealBroken(const RevealedSession& session) {
-  return std::ranges::any_of(session.log, [](const LoggedEvent& entry) { return entry.event == Event::broken; });
-}
-
 // Numbers are still shown after a broken seal; no verdict stands.
 void takeVerdicts(SheetFindings& findings) {
   for (PointsLine& line : findings.points)
@@ -139,7 +135,7 @@ SheetFindings sheetFindingsOf(const RevealedSession& session) {
     findings.makers = makersBeside(session, findings.lots);
   }
   if (findings.people == 0) findings.why = NoVerdict::nobodyAnswered;
-  if (sheetSealBroken(session)) {
+  if (sealBroken(session)) {
     findings.why = NoVerdict::sealBroken;
     takeVerdicts(findings);
   }

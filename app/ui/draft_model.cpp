@@ -207,37 +207,6 @@ void DraftModel::setPourerName(const QString& text) {
   keep();
 }
 
-void DraftModel::tickLot(int row) {
-  const LotId lot = m_lotValues.at(static_cast<std::size_t>(row)).id;
-  if (m_sheet.isSheet()) {
-    tickSheetLot(lot);
-  } else if (!std::erase(m_draft.lots, lot)) {
-    // One more than can be compared takes the place of the one ticked last.
-    const std::size_t most = m_draft.question == Question::differ ? 3 : 2;
-    if (m_draft.lots.size() >= most) m_draft.lots.pop_back();
-    m_draft.lots.push_back(lot);
-  }
-  m_draft.expected.reset();
-  showLots();
-  keep();
-}
-
-void DraftModel::tickTaster(int row) {
-  const TasterId person = m_people.at(static_cast<std::size_t>(row)).id;
-  if (!std::erase(m_draft.tasters, person)) m_draft.tasters.push_back(person);
-  if (m_draft.pourer == person) m_draft.pourer.reset();
-  showTasters();
-  keep();
-}
-
-void DraftModel::choosePourer(int index) {
-  m_draft.pourer = m_pourerIds.at(static_cast<std::size_t>(index));
-  m_pourer = index;
-  if (m_draft.pourer || index == 0) m_draft.pourerName.clear();
-  else if (m_draft.pourerName.empty()) m_draft.pourerName = plain(tr("somebody else"));
-  keep();
-}
-
 void DraftModel::chooseSought(int index) {
   m_draft.sought = static_cast<Sought>(index);
   if (m_draft.sought != Sought::difference && !m_draft.limitPm) m_draft.limitPm = limitsPm[2];
@@ -252,62 +221,6 @@ void DraftModel::chooseLimit(int index) {
 void DraftModel::chooseAlpha(int index) {
   m_draft.alphaPm = alphasPm.at(static_cast<std::size_t>(index));
   keep();
-}
-
-void DraftModel::type(QString& shownText, const QString& text, int& value, int low, int high, const char* argument) {
-  shownText = text;
-  const auto number = words::readWhole(plain(text.trimmed()));
-  try {
-    if (!number) throw Problem(Trouble::notANumber, argument, {{"text", plain(text)}});
-    if (*number < low || *number > high)
-      throw Problem(Trouble::outOfRange, argument, {{"text", plain(text)}, {"low", std::to_string(low)}, {"high", std::to_string(high)}});
-    value = static_cast<int>(*number);
-    keep();
-  } catch (const Problem& problem) {
-    fail(problem);
-  }
-  emit changed();
-}
-
-void DraftModel::typeRounds(const QString& text) { type(m_rounds, text, m_draft.rounds, 1, 20, "rounds"); }
-void DraftModel::typeCupMl(const QString& text) { type(m_cupMl, text, m_draft.cupMl, 5, 200, "cup_ml"); }
-void DraftModel::typeSpares(const QString& text) { type(m_spares, text, m_draft.spares, 0, 12, "spares"); }
-void DraftModel::stepRounds(int by) { typeRounds(QString::number(std::clamp(m_draft.rounds + by, 1, 20))); }
-void DraftModel::stepCupMl(int by) { typeCupMl(QString::number(std::clamp(m_draft.cupMl + 5 * by, 5, 200))); }
-void DraftModel::stepSpares(int by) { typeSpares(QString::number(std::clamp(m_draft.spares + by, 0, 12))); }
-
-void DraftModel::takeWay(int row) {
-  const planning::WayOut& way = m_wayValues.at(static_cast<std::size_t>(row));
-  if (way.cupMl) m_draft.cupMl = *way.cupMl;
-  if (way.rounds && way.way == planning::Way::moreRounds) m_draft.rounds = *way.rounds;
-  m_cupMl = QString::number(m_draft.cupMl);
-  m_rounds = QString::number(m_draft.rounds);
-  keep();
-}
-
-void DraftModel::settleCare(bool settled) {
-  m_draft.careSettled = settled;
-  m_careSettled = settled;
-  emit changed();
-  keep();
-}
-
-void DraftModel::seal() {
-  ask([id = m_draft.id](Cellar& cellar) { return session::seal(cellar.store(), cellar.clock, cellar.chance, id); },
-      [this](const session::Sealed& sealed) {
-        m_sealMark = shown(sealed.sealMark);
-        m_sealMarkLine = shown(words::sealMarkLine(voice(), sealed.sealMark));
-        m_afterSeal = shown(words::afterSealLine(voice(), m_facts.pourerName));
-        m_stage.current.set(m_draft.id, guestTitle(), m_sealMark);
-        emit changed();
-      });
-}
-
-void DraftModel::discard() {
-  ask([id = m_draft.id](Cellar& cellar) { session::discardDraft(cellar.store(), id); }, [this] {
-    m_draft = {};
-    go(Router::Page::Today);
-  });
 }
 
 }  // namespace oddglass::ui

@@ -9,6 +9,7 @@
 #include "ui/page_model.h"
 #include "ui/rows.h"
 #include "ui/sheet_plan_model.h"
+#include "words/seal.h"
 
 #include <vector>
 
@@ -222,6 +223,7 @@ private:
   void tickSheetLot(LotId lot);
   void showCare(const planning::Amounts& amounts);
   void showSeal(const planning::Outlook& outlook, const std::string& refusal);
+  void showSealPage(const words::SealPage& page);
   QString promise(Outcome outcome) const;
   void setPromise(Outcome outcome, const QString& text);
   void type(QString& shownText, const QString& text, int& value, int low, int high, const char* argument);

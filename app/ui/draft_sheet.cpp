@@ -13,12 +13,6 @@ namespace {
 
 constexpr std::size_t mostOnSheet = 12;
 
-QStringList sheetLines(const std::vector<std::string>& texts) {
-  QStringList all;
-  for (const std::string& text : texts) all << shown(text);
-  return all;
-}
-
 }  // namespace
 
 void DraftModel::tickSheetLot(LotId lot) {
@@ -36,19 +30,18 @@ void DraftModel::showSheetTakes(const planning::Amounts& amounts, const planning
   const words::SheetPlanWords found = words::sheetPlanWords(voice(), outlook);
   std::vector<std::string> names;
   for (const session::DraftLot& lot : m_facts.lots) names.push_back(lot.lot.beverageName);
-  showNothing(sheetLines(found.lines).join(QLatin1Char(' ')));
+  showNothing(shownAll(found.lines).join(QLatin1Char(' ')));
   m_takesHeadline = shown(found.headline);
   m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
-  m_amounts = sheetLines(words::amountLines(voice(), setup, amounts, names));
+  m_amounts = shownAll(words::amountLines(voice(), setup, amounts, names));
 }
 
 void DraftModel::showSheetSeal(const std::optional<planning::SheetOutlook>& outlook, const std::string& refusal) {
   m_sealReason = shown(refusal);
-  m_sealRule.clear();
-  m_sealPromises.clear();
-  m_sealBinding.clear();
-  m_sealQuestion = tr("There is nothing to seal yet.");
-  if (!outlook) return;
+  if (!outlook) {
+    showSealPage({});
+    return;
+  }
   const planning::Setup setup = session::setupOf(m_facts);
   words::SheetSealFacts facts;
   facts.draft = m_draft;
@@ -57,11 +50,7 @@ void DraftModel::showSheetSeal(const std::optional<planning::SheetOutlook>& outl
   facts.claim = planning::claimOf(setup);
   facts.makers = setup.panel > 0 ? setup.makers : 0;
   facts.pourer = m_facts.pourerName;
-  const words::SealPage page = words::sheetSealPage(voice(), facts);
-  m_sealQuestion = shown(page.question);
-  m_sealRule = sheetLines(page.rule);
-  m_sealPromises = sheetLines(page.promises);
-  m_sealBinding = shown(page.binding);
+  showSealPage(words::sheetSealPage(voice(), facts));
 }
 
 }  // namespace oddglass::ui

@@ -80,4 +80,11 @@ int typedWhole(const QString& text, const char* argument) {
   return static_cast<int>(*number);
 }
 
+int typedBetween(const QString& text, int low, int high, const char* argument) {
+  const auto number = words::readWhole(plain(text.trimmed()));
+  if (!number) throw Problem(Trouble::notANumber, argument, {{"text", plain(text)}});
+  if (*number < low || *number > high) throw Problem(Trouble::outOfRange, argument, {{"text", plain(text)}, {"low", std::to_string(low)}, {"high", std::to_string(high)}});
+  return static_cast<int>(*number);
+}
+
 }  // namespace oddglass::ui

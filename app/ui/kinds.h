@@ -18,5 +18,7 @@ QString strengthText(std::optional<int> hundredths);
 std::optional<int> typedScaled(const QString& text, int scale, const char* argument);
 /// A whole number that must be there. Throws Problem empty or notANumber naming `argument`.
 int typedWhole(const QString& text, const char* argument);
+/// The same, within its ends. Throws Problem notANumber or outOfRange naming `argument`.
+int typedBetween(const QString& text, int low, int high, const char* argument);
 
 }  // namespace oddglass::ui

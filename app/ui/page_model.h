@@ -73,6 +73,11 @@ private:
 QString sentenceOf(const Problem& problem);
 /// Between the window's text and everybody else's.
 inline QString shown(const std::string& text) { return QString::fromStdString(text); }
+inline QStringList shownAll(const std::vector<std::string>& texts) {
+  QStringList all;
+  for (const std::string& text : texts) all << shown(text);
+  return all;
+}
 inline std::string plain(const QString& text) { return text.toStdString(); }
 
 }  // namespace oddglass::ui

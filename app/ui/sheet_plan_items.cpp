@@ -39,7 +39,7 @@ void SheetPlanModel::showSheet() {
   m_asked.set(rows);
   m_taken = readyLike(items);
   const int recommended = static_cast<int>(std::ranges::find(words::readySheets(), words::readyFor(mainKind())) - words::readySheets().begin());
-  const QString count = tr("It asks %1 questions; the plan is about %2 of them.").arg(items.size()).arg(about);
+  const QString count = tr("Questions on it: %1. The plan is about %2 of them.").arg(items.size()).arg(about);
   if (m_taken == -1) m_readyNote = tr("A sheet of your own. %1").arg(count);
   else if (m_facts.lots.empty() || m_taken == recommended) m_readyNote = count;
   else m_readyNote = tr("%1 For this drink the program would take: %2.").arg(count, m_ready.at(recommended));

@@ -1,21 +1,17 @@
 #include "ui/sheet_plan_model.h"
 
 #include "domain/names.h"
+#include "ui/kinds.h"
 #include "ui/page_model.h"
 #include "ui/sheet_kinds.h"
 #include "ui/voice.h"
+#include "words/came_out.h"
 #include "words/numbers.h"
 #include "words/sheet_plan.h"
 
 #include <algorithm>
 
 namespace oddglass::ui {
-namespace {
-
-QString fullName(const PlannedLot& lot) { return SheetPlanModel::tr("%1, %2").arg(shown(lot.beverageName), shown(lot.lotName)); }
-
-}  // namespace
-
 SheetPlanModel::SheetPlanModel(Draft& draft, QObject* parent)
     : QObject(parent), m_draft(draft), m_roles(RoleRow::staticMetaObject, this), m_asked(AskedRow::staticMetaObject, this) {
   for (const LotRole role : allOf<LotRole>()) m_roleChoices << shown(words::roleName(voice(), role));
@@ -83,13 +79,14 @@ void SheetPlanModel::showCups() {
   m_marked = 0;
   bool hasReference = false;
   for (const session::DraftLot& each : m_facts.lots) {
+    const QString name = shown(words::lotTitle(voice(), each.lot));
     rows.push_back({});
-    rows.back().name = fullName(each.lot);
+    rows.back().name = name;
     rows.back().role = static_cast<int>(each.lot.role);
-    if (each.lot.role == LotRole::compared) asked << fullName(each.lot);
+    if (each.lot.role == LotRole::compared) asked << name;
     if (each.lot.role != LotRole::reference) continue;
     hasReference = true;
-    m_markedChoices << fullName(each.lot);
+    m_markedChoices << name;
     m_markedValues.push_back(each.lot.slot);
     if (m_draft.marked == each.lot.slot) m_marked = static_cast<int>(m_markedValues.size());
   }
@@ -137,13 +134,11 @@ void SheetPlanModel::setCleanser(const QString& text) {
 }
 
 void SheetPlanModel::read(const QString& text, int low, int high, const char* argument, int& value) {
-  const auto number = words::readWhole(plain(text.trimmed()));
-  if (!number) emit refused(Problem(Trouble::notANumber, argument, {{"text", plain(text)}}));
-  else if (*number < low || *number > high)
-    emit refused(Problem(Trouble::outOfRange, argument, {{"text", plain(text)}, {"low", std::to_string(low)}, {"high", std::to_string(high)}}));
-  else {
-    value = static_cast<int>(*number);
+  try {
+    value = typedBetween(text, low, high, argument);
     emit edited();
+  } catch (const Problem& problem) {
+    emit refused(problem);
   }
   emit changed();
 }

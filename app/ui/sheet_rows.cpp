@@ -17,12 +17,6 @@ using tasting::SheetStepKind;
 
 QString tr(const char* text) { return QCoreApplication::translate("Sheet", text); }
 
-QStringList listOf(const std::vector<std::string>& words) {
-  QStringList list;
-  for (const std::string& word : words) list << shown(word);
-  return list;
-}
-
 void fillCups(QuestionRow& row, const SheetItem& item, const Filling& filling) {
   for (Code cup : filling.cups()) {
     row.options << codeText(cup);
@@ -110,7 +104,7 @@ QuestionRow questionRow(const SheetItem& item, const Filling& filling) {
     case ItemKind::changeOne: row.form = QStringLiteral("words"); break;
     default:
       row.form = QStringLiteral("choice");
-      row.options = listOf(words::answerWords(voice(), item.kind));
+      row.options = shownAll(words::answerWords(voice(), item.kind));
       row.current = value ? *value - row.low : -1;
       break;
   }

@@ -1,4 +1,5 @@
 // Score sheets, from an empty draft to the verdict.
+#include "ui/filled_sheet.h"
 #include "ui/fits.h"
 #include "ui/journey.h"
 
@@ -19,26 +20,6 @@ void planLacks(Window& at) {
   at.type("cleanser", "water");
 }
 
-/// Answers everything on the sheet and locks it.
-void fillIn(Window& at) {
-  auto* sheet = at.app().findChild<ui::SheetModel*>();
-  for (int step = 0; at.app().router()->page() == Page::MySheet; ++step) {
-    REQUIRE(step < 20);
-    for (int row = 0; row < sheet->questions()->count(); ++row) {
-      const auto asked = sheet->questions()->at<ui::QuestionRow>(row);
-      const std::string at_ = std::to_string(row);
-      if (asked.form == QStringLiteral("choice")) at.click("choice" + at_ + "0");
-      else if (asked.form == QStringLiteral("line")) at.click("line" + at_ + "More");
-      else if (asked.form == QStringLiteral("worst")) {
-        at.click("pass" + at_);
-        at.click("pass" + at_);
-      }
-    }
-    INFO(sheet->property("goReason").toString().toStdString());
-    at.click("primaryButton");
-  }
-}
-
 void toThePlaces(Window& at) {
   for (int step = 0; step < 3; ++step) at.click("primaryButton");
   REQUIRE(at.app().router()->page() == Page::Places);
@@ -49,7 +30,10 @@ void sitAndFill(Window& at, int place) {
   test::sitDown(at, place);
   at.click("primaryButton");
   REQUIRE(at.app().router()->page() == Page::MySheet);
-  fillIn(at);
+  for (int step = 0; at.app().router()->page() == Page::MySheet; ++step) {
+    REQUIRE(step < 20);
+    test::goOn(at);
+  }
   REQUIRE(at.app().router()->page() == Page::Locked);
 }
 
@@ -125,8 +109,8 @@ TEST_CASE("a sheet of one's own is put together by keyboard alone") {
   at.useKeyboardAlone();
   test::sealAnEvening(at, 1, 0, [&] {
     planLacks(at);
-    const auto* sheet = at.app().findChild<ui::SheetPlanModel*>();
-    auto* asked = const_cast<ui::SheetPlanModel*>(sheet)->asked();
+    auto* sheet = at.app().findChild<ui::SheetPlanModel*>();
+    auto* asked = sheet->asked();
     const auto says = [&](int row) { return asked->at<ui::AskedRow>(row).says.toStdString(); };
     at.click("sheetList");
     const int before = asked->count();
