@@ -55,7 +55,9 @@ std::string sheetItemLine(const Voice& voice, const SheetItem& item) {
   if (item.isMain) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "one of those the plan is about")));
   if (item.limit) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "a gap up to {limit} does not matter"), {{"limit", limitPoints(voice, item.kind, *item.limit)}}));
   if (!item.required) more.push_back(say(voice, QT_TRANSLATE_NOOP("words", "may be left out")));
-  const Values values{{"kind", capitalised(kindName(voice, item.kind))}, {"word", item.word}, {"more", listed(voice, more)}};
+  std::string remarks;
+  for (const std::string& each : more) remarks += (remarks.empty() ? "" : "; ") + each;
+  const Values values{{"kind", capitalised(kindName(voice, item.kind))}, {"word", item.word}, {"more", remarks}};
   if (item.word.empty()) return more.empty() ? values.at("kind") : say(voice, QT_TRANSLATE_NOOP("words", "{kind} ({more})"), values);
   return more.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "{kind}: {word}"), values) : say(voice, QT_TRANSLATE_NOOP("words", "{kind}: {word} ({more})"), values);
 }

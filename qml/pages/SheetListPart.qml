@@ -31,6 +31,11 @@ Column {
         text: qsTr("Add a question")
         onClicked: root.sheet.openNew()
     }
+    Item {
+        width: 1
+        height: 20
+        visible: root.sheet.isOpen
+    }
     SheetItemForm {
         width: root.width
         visible: root.sheet.isOpen

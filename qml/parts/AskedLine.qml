@@ -64,6 +64,7 @@ Column {
             }
             LinkButton {
                 objectName: root.objectName + "Change"
+                anchors.verticalCenter: parent.verticalCenter
                 width: implicitWidth
                 leftPadding: 6
                 text: qsTr("Change")
@@ -75,6 +76,7 @@ Column {
                 id: remover
 
                 objectName: root.objectName + "Remove"
+                anchors.verticalCenter: parent.verticalCenter
                 width: implicitWidth
                 text: qsTr("Remove")
                 quiet: true
