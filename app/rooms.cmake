@@ -16,7 +16,7 @@ set(MAY_USE_session domain store blinding planning tasting canon)
 set(MAY_USE_words domain planning insight)
 set(MAY_USE_report domain session insight words figures)
 set(MAY_USE_exchange domain canon shelf planning tasting session)
-set(MAY_USE_print domain report words figures)
+set(MAY_USE_print domain planning tasting session report words figures)
 set(MAY_USE_cli domain canon stats store shelf blinding planning tasting session insight words figures report exchange)
 set(MAY_USE_ui domain shelf planning tasting session insight words figures report exchange print)
 # These headers of the store are the handle that use cases are given, and a plan as text; every room above may name them.

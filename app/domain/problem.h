@@ -87,6 +87,10 @@ enum class Trouble {
   diskFull,         ///< not saved: the disk is full
   storeFailed,      ///< {text}
   storeMissing,     ///< there is no file
+  // paper
+  programMissing,   ///< the program with windows is not at {file}
+  notPrinted,       ///< {text}
+  labelsDoNotFit,   ///< {text} in a row or column leave {have} mm for each label; it needs {need}
   // interchange
   fileTooLarge, fileTooDeep, keyTwice, notWhole, brokenReference, doesNotVerify, sessionThere, fileNewer,
 };

@@ -3,6 +3,7 @@
 #include "domain/flight_form.h"
 #include "planning/alcohol.h"
 #include "planning/flight_cups.h"
+#include "planning/pace.h"
 #include "planning/sheet_cups.h"
 
 #include <algorithm>
@@ -38,13 +39,13 @@ LotAmount amountOf(const Setup& setup, int lot) {
   return amount;
 }
 
-int codedSeconds(const Setup& setup) { return setup.sheet ? codedCups(setup) * (30 + setup.sheet->pauseSeconds + 5 * setup.sheet->questions) : 0; }
+int codedSeconds(const Setup& setup) { return setup.sheet ? codedCups(setup) * (tasteSeconds + setup.sheet->pauseSeconds + questionSeconds * setup.sheet->questions) : 0; }
 
 // From sitting down to the last lock, rounded up to 5. A forced choice is passed round; score sheets are filled in side by side.
 int minutesOf(const Setup& setup, int cupsAnEvening) {
-  const int passedRound = 50 * cupsAnEvening * setup.places();
-  const int sideBySide = 20 * cupsAnEvening * setup.places() + setup.roundsAnEvening() * codedSeconds(setup);
-  return (600 + (setup.sheet ? sideBySide : passedRound) + 299) / 300 * 5;
+  const int passedRound = (pourSeconds + tasteSeconds) * cupsAnEvening * setup.places();
+  const int sideBySide = pourSeconds * cupsAnEvening * setup.places() + setup.roundsAnEvening() * codedSeconds(setup);
+  return (settleSeconds + (setup.sheet ? sideBySide : passedRound) + 299) / 300 * 5;
 }
 
 std::optional<WaveAmount> waveOf(const Setup& setup, int cupsInFlight) {

@@ -41,8 +41,8 @@ struct Amounts {
   bool aboveCeiling = false;
 };
 
-/// Amounts of a plan of any method. Minutes: 10 to settle, 20 s to pour a cup, 30 s to taste one; on a score sheet, which all fill in at once, the
-/// pause and 5 s a question beside; own figures.
+/// Amounts of a plan of any method. Minutes: by planning/pace.h; on a score sheet, which all fill in at once, the pause and the questions
+/// beside.
 /// Source of the worst case: counting over the orders (planning/flight_cups.h). Problem outOfRange.
 Amounts amountsOf(const Setup& setup);
 

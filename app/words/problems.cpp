@@ -91,6 +91,10 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::storeFailed: return QT_TRANSLATE_NOOP("words", "The store could not be used: {text}. What was saved before is kept. Try again; if it stays so, make a backup.");
     case Trouble::storeMissing: return QT_TRANSLATE_NOOP("words", "There is no file {file}. Nothing was made in its place. Check the name, or restore a backup.");
 
+    case Trouble::programMissing: return QT_TRANSLATE_NOOP("words", "The program with windows makes the paper, and it is not at {file}. Nothing was written. Install it beside this one, or ask for another kind of file.");
+    case Trouble::labelsDoNotFit: return QT_TRANSLATE_NOOP("words", "{Field}: that leaves {have} mm for each label, and a code needs {need} mm. Nothing was printed. Take fewer of them, or smaller margins and gaps.");
+    case Trouble::notPrinted: return QT_TRANSLATE_NOOP("words", "{text} Nothing was printed.");
+
     case Trouble::fileTooLarge: return QT_TRANSLATE_NOOP("words", "{file} is too large to be one of ours. Nothing was read in. Choose another file.");
     case Trouble::fileTooDeep: return QT_TRANSLATE_NOOP("words", "{file} is nested too deeply to be one of ours. Nothing was read in. Choose another file.");
     case Trouble::keyTwice: return QT_TRANSLATE_NOOP("words", "In {file} the name “{text}” stands twice in one place. Nothing was read in. Mend that place and try again.");
@@ -167,6 +171,13 @@ std::string fieldName(const Voice& voice, const std::string& argument) {
       {"word", QT_TRANSLATE_NOOP("words", "the word")},
       {"into", QT_TRANSLATE_NOOP("words", "the word it is merged into")},
       {"drinks", QT_TRANSLATE_NOOP("words", "the list of drinks")},
+      {"columns", QT_TRANSLATE_NOOP("words", "labels side by side")},
+      {"rows", QT_TRANSLATE_NOOP("words", "labels one below the other")},
+      {"margins", QT_TRANSLATE_NOOP("words", "the margins")},
+      {"gaps", QT_TRANSLATE_NOOP("words", "the gaps")},
+      {"skip", QT_TRANSLATE_NOOP("words", "labels already gone")},
+      {"value", QT_TRANSLATE_NOOP("words", "what was typed")},
+      {"typist", QT_TRANSLATE_NOOP("words", "who types it in")},
       {"meaning", QT_TRANSLATE_NOOP("words", "what it means")},
   };
   const auto found = names.find(argument);

@@ -1,0 +1,89 @@
+#include "print/report_pages.h"
+
+#include "print/figure_pages.h"
+#include "print/paint_figure.h"
+#include "print/pages.h"
+#include "report/pictures.h"
+#include "words/paper.h"
+#include "words/report.h"
+
+#include <QPainter>
+
+namespace oddglass::print {
+namespace {
+
+const Type leadType{12, false, Type{}.colour};
+const Type quietType{9, false, quietColour};
+
+void sections(Pages& pages, const std::vector<report::Section>& all, double headingSize) {
+  for (const report::Section& section : all) {
+    pages.heading(section.heading, headingSize);
+    for (const std::string& line : section.lines) pages.paragraph(line);
+    if (section.table) pages.table(*section.table);
+  }
+}
+
+/// The mark of the verdict beside its headline.
+void headline(Pages& pages, const words::CameOut& out, double size) {
+  const Type type{size, true, Type{}.colour};
+  const double mark = size * 1.1, indent = mark + size * 0.5;
+  const SetText set(out.headline, type, pages.width() - indent);
+  pages.need(set.height() + 3 * leading({}));
+  pages.painter().save();
+  pages.painter().translate(pages.left(), pages.y() + size * 0.15);
+  pages.painter().scale(mark / 32, mark / 32);
+  paintFigure(pages.painter(), report::verdictMark(out.shape, out.word));
+  pages.painter().restore();
+  set.draw(pages.painter(), pages.left() + indent, pages.y());
+  pages.space(set.height() + 4);
+}
+
+void cameOut(Pages& pages, const words::CameOut& out, const words::ReportWords& text, double size) {
+  for (const std::string& line : out.first) pages.paragraph(line, {11, true, Type{}.colour}, 6);
+  headline(pages, out, size);
+  pages.paragraph(out.under, {12, false, quietColour});
+  pages.paragraph(out.count, leadType, 8);
+  for (const words::CameOut& pair : out.pairs) {
+    pages.rule();
+    cameOut(pages, pair, text, 14);
+  }
+  if (out.interval) {
+    figureAndTable(pages, figures::intervalFigure(report::picture(*out.interval), figureWidth, figureMeasure()), text.picture);
+  }
+  if (!out.interval || out.range != out.interval->sentence) pages.paragraph(out.range);  // the picture says it already
+  for (const std::string* line : {&out.notSaid, &out.missed, &out.weaker, &out.howKnew, &out.sureness}) pages.paragraph(*line);
+  for (const words::OutSection& section : out.sections) {
+    pages.heading(section.heading);
+    for (const std::string& line : section.lines) pages.paragraph(line);
+    if (!section.rows.empty()) pages.table({section.headers, section.rows});
+  }
+  for (const std::string& line : out.beside) pages.paragraph(line);
+  for (const std::string& line : out.cautions) pages.paragraph(line);
+  for (const std::string* line : {&out.next, &out.promise, &out.decision}) pages.paragraph(*line);
+  if (!out.deviations.empty()) {
+    pages.heading(text.deviationsHeading);
+    for (const std::string& line : out.deviations) pages.paragraph(line);
+  }
+}
+
+}  // namespace
+
+std::string reportPdf(const words::Voice& voice, const report::Document& document, PaperSize size) {
+  const words::ReportWords text = words::reportWords(voice);
+  PaperWords about{document.title, document.title, [&voice](int page, int pages) { return words::pageOf(voice, page, pages); }};
+  return pdf(size, about, [&](Pages& pages) {
+    pages.paragraph(document.title, quietType);
+    pages.paragraph(document.out.what, quietType, 8);
+    cameOut(pages, document.out, text, 21);
+    sections(pages, document.room, 13);
+    pages.space(6);
+    pages.paragraph(document.out.method, quietType);
+    pages.paragraph(document.date, quietType);
+    if (document.makerHeading.empty()) return;
+    pages.turn();
+    pages.heading(document.makerHeading, 16);
+    sections(pages, document.maker, 11);
+  });
+}
+
+}  // namespace oddglass::print
