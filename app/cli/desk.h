@@ -24,6 +24,7 @@ struct Surroundings {
   std::ostream& err;
   words::Voice voice;
   std::vector<std::filesystem::path> demoFolders;  ///< where the demo may lie, the likeliest first
+  std::filesystem::path printer{};                 ///< the program with windows, which prints
 };
 
 /// What a command works with: the surroundings and the store that was named.
@@ -35,6 +36,7 @@ class Desk {
   Chance& chance() { return around_.chance; }
   const words::Voice& voice() const { return around_.voice; }
   const std::vector<std::filesystem::path>& demoFolders() const { return around_.demoFolders; }
+  const std::filesystem::path& printer() const { return around_.printer; }
 
   /// The file named with --store, or the usual one.
   std::filesystem::path storeFile() const;

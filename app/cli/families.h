@@ -24,6 +24,7 @@ void describeTable(CLI::App& app, Command::Work& chosen);
 void describeEnding(CLI::App& app, Command::Work& chosen);
 void describeLooking(CLI::App& app, Command::Work& chosen);
 void describeReport(CLI::App& app, Command::Work& chosen);
+void describePaper(CLI::App& app, Command::Work& chosen);
 void describeKeeping(CLI::App& app, Command::Work& chosen);
 void describePanel(CLI::App& app, Command::Work& chosen);
 void describeLean(CLI::App& app, Command::Work& chosen);

@@ -69,7 +69,7 @@ struct Typist {
   std::string name;
   bool isMaker = false;    ///< made one of the drinks: sees no answers before the close
   bool isPourer = false;   ///< knows the cups
-  bool hasOpen = false;    ///< sits at the table and has not locked everything yet
+  bool hasOpen = false;    ///< is to taste, or tastes, and has not locked everything yet
   bool mayType() const { return !isMaker && !isPourer && !hasOpen; }
 };
 

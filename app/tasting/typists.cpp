@@ -16,13 +16,14 @@ std::vector<Typist> typistsIn(SQLite::Database& db, std::int64_t session) {
     SELECT t.uid, t.name,
            coalesce(i.is_maker, EXISTS (SELECT 1 FROM session_lot s JOIN lot l ON l.id = s.lot_id JOIN made_by m ON m.beverage_id = l.beverage_id
                                          WHERE s.session_id = ?1 AND m.taster_id = t.id)),
-           coalesce(i.pours, 0), p.place,
+           coalesce(i.pours, 0), p.place, i.taster_id IS NOT NULL,
            EXISTS (SELECT 1 FROM place_left e WHERE e.session_id = ?1 AND e.place = p.place)
       FROM taster t LEFT JOIN invited i ON i.session_id = ?1 AND i.taster_id = t.id LEFT JOIN place_person p ON p.session_id = ?1 AND p.taster_id = t.id
      WHERE t.archived_at IS NULL ORDER BY t.name, t.uid)sql", session);
   while (rows.executeStep()) {
     Typist each{{rows.getColumn(0).getString()}, rows.getColumn(1).getString(), rows.getColumn(2).getInt() != 0, rows.getColumn(3).getInt() != 0, false};
-    if (!rows.getColumn(4).isNull() && rows.getColumn(5).getInt() == 0) each.hasOpen = nextRound(db, session, {rows.getColumn(4).getInt()}) != 0;
+    const bool sits = !rows.getColumn(4).isNull(), isInvited = rows.getColumn(5).getInt() != 0, hasLeft = rows.getColumn(6).getInt() != 0;
+    each.hasOpen = sits ? !hasLeft && nextRound(db, session, {rows.getColumn(4).getInt()}) != 0 : isInvited && !each.isPourer;
     all.push_back(std::move(each));
   }
   return all;

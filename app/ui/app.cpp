@@ -20,11 +20,13 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_cups = new CupsModel(stage, this);
   m_sheet = new SheetModel(stage, this);
   m_key = new KeyModel(stage, this);
-  m_cameOut = new CameOutModel(stage, this);
+  m_cameOut = new CameOutModel(stage, settings, this);
   m_history = new HistoryModel(stage, this);
   m_people = new PeopleModel(stage, this);
   m_words = new WordsModel(stage, this);
   m_word = new WordModel(stage, this);
+  m_paper = new PaperModel(stage, settings, this);
+  m_typeIn = new TypingModel(stage, this);
   m_keeping = new KeepingModel(stage, this);
 
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
@@ -33,6 +35,7 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   connect(m_words, &WordsModel::wordRequested, m_word, &WordModel::open);
   connect(m_words, &WordsModel::newWordRequested, m_word, &WordModel::openNew);
   connect(m_board, &BoardModel::seatRequested, m_seat, &SeatModel::open);
+  connect(m_pour, &PourModel::paperRequested, m_paper, &PaperModel::openForPourer);
   connect(m_seat, &SeatModel::seated, m_cups, &CupsModel::open);
   connect(m_cups, &CupsModel::sheetRequested, m_sheet, &SheetModel::open);
   connect(m_sheet, &SheetModel::locked, m_cups, &CupsModel::showLocked);

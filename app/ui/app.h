@@ -10,6 +10,7 @@
 #include "ui/keeping_model.h"
 #include "ui/key_model.h"
 #include "ui/notice.h"
+#include "ui/paper_model.h"
 #include "ui/people_model.h"
 #include "ui/pour_model.h"
 #include "ui/preferences.h"
@@ -18,6 +19,7 @@
 #include "ui/sheet_model.h"
 #include "ui/shelf_model.h"
 #include "ui/today_model.h"
+#include "ui/typing_model.h"
 #include "ui/word_model.h"
 #include "ui/words_model.h"
 #include "ui/worker.h"
@@ -50,6 +52,8 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::PeopleModel* people MEMBER m_people CONSTANT)
   Q_PROPERTY(oddglass::ui::WordsModel* words MEMBER m_words CONSTANT)
   Q_PROPERTY(oddglass::ui::WordModel* word MEMBER m_word CONSTANT)
+  Q_PROPERTY(oddglass::ui::PaperModel* paper MEMBER m_paper CONSTANT)
+  Q_PROPERTY(oddglass::ui::TypingModel* typeIn MEMBER m_typeIn CONSTANT)
   Q_PROPERTY(oddglass::ui::KeepingModel* keeping MEMBER m_keeping CONSTANT)
 
 public:
@@ -85,6 +89,8 @@ private:
   PeopleModel* m_people;
   WordsModel* m_words;
   WordModel* m_word;
+  PaperModel* m_paper;
+  TypingModel* m_typeIn;
   KeepingModel* m_keeping;
 };
 

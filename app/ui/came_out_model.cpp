@@ -10,6 +10,7 @@
 #include "report/sheet_report.h"
 #include "session/ending.h"
 #include "session/look.h"
+#include "ui/printing.h"
 #include "ui/voice.h"
 #include "words/came_out.h"
 #include "words/maker.h"
@@ -109,8 +110,8 @@ QStringList linesOf(const words::OutSection& section) {
 
 }  // namespace
 
-CameOutModel::CameOutModel(const Stage& stage, QObject* parent)
-    : PageModel(stage, parent), m_facts(FactRow::staticMetaObject, this), m_people(FactRow::staticMetaObject, this), m_pairs(PairRow::staticMetaObject, this) {
+CameOutModel::CameOutModel(const Stage& stage, const QString& settings, QObject* parent)
+    : PageModel(stage, parent), m_wishes(settings), m_facts(FactRow::staticMetaObject, this), m_people(FactRow::staticMetaObject, this), m_pairs(PairRow::staticMetaObject, this) {
   nameFields({"text", "out"});
 }
 
@@ -221,10 +222,17 @@ void CameOutModel::decide() {
 }
 
 void CameOutModel::writeReport() {
-  ask([id = m_stage.current.id(), file = std::filesystem::path(plain(m_reportFile.trimmed())), whom = m_forMaker ? report::For::maker : report::For::room](Cellar& cellar) {
+  Printing wish;
+  wish.size = m_wishes.size();
+  wish.whom = m_forMaker ? report::For::maker : report::For::room;
+  ask([id = m_stage.current.id(), file = std::filesystem::path(plain(m_reportFile.trimmed())), wish](Cellar& cellar) {
     if (file.empty()) throw Problem(Trouble::empty, "out");
+    if (file.extension() == ".pdf") {
+      printInto(cellar.store(), cellar.clock, voice(), id, wish, file);
+      return file;
+    }
     const RevealedSession session = session::revealed(cellar.store(), id);
-    exchange::writeWhole(file, file.extension() == ".json" ? report::jsonOf(voice(), session, whom) : report::html(voice(), report::documentOf(voice(), session, whom)));
+    exchange::writeWhole(file, file.extension() == ".json" ? report::jsonOf(voice(), session, wish.whom) : report::html(voice(), report::documentOf(voice(), session, wish.whom)));
     return file;
   }, [this](const std::filesystem::path& file) {
     m_told = tr("The report is at %1.").arg(QString::fromStdString(file.string()));

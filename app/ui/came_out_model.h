@@ -2,6 +2,7 @@
 #include <QObject>
 #include "ui/figure_item.h"
 #include "ui/page_model.h"
+#include "ui/paper_wishes.h"
 #include "ui/rows.h"
 #include "words/came_out.h"
 #include "words/maker.h"
@@ -64,18 +65,20 @@ class CameOutModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString told MEMBER m_told NOTIFY changed)
 
 public:
-  CameOutModel(const Stage& stage, QObject* parent);
+  /// `settings`: where this machine keeps which paper it has.
+  CameOutModel(const Stage& stage, const QString& settings, QObject* parent);
   FigureSource figure() const { return m_figure; }
   Rows* facts() { return &m_facts; }
   Rows* pairs() { return &m_pairs; }
   Rows* people() { return &m_people; }
   Q_INVOKABLE void load();
   Q_INVOKABLE void decide();
-  /// Writes the report (for the room, or with the maker's part on the maker's page) into the file named in `reportFile`; HTML, or JSON when its name says so.
+  /// Writes the report (for the room, or with the maker's part on the maker's page) into the file named in `reportFile`; HTML, or PDF or JSON when its name says so.
   Q_INVOKABLE void writeReport();
   Q_INVOKABLE void toHistory() { go(Router::Page::History); }
 
 private:
+  PaperWishes m_wishes;
   void showPairs(const words::CameOut& out);
   void showFacts(const words::CameOut& out);
   void showMaker(const words::MakerPart& part);

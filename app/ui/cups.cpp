@@ -1,6 +1,9 @@
 #include "ui/cups.h"
 
-#include <QCoreApplication>
+#include "ui/page_model.h"
+#include "ui/voice.h"
+#include "words/paper.h"
+
 #include <QStringList>
 
 namespace oddglass::ui {
@@ -13,11 +16,6 @@ QString spokenCode(Code code) {
   return digits.join(QLatin1Char(' '));
 }
 
-QString positionWord(Position position, int cups) {
-  if (position.value == 1) return QCoreApplication::translate("Cups", "left");
-  if (position.value == cups) return QCoreApplication::translate("Cups", "right");
-  if (cups == 3) return QCoreApplication::translate("Cups", "middle");
-  return QCoreApplication::translate("Cups", "number %1 from the left").arg(position.value);
-}
+QString positionWord(Position position, int cups) { return shown(words::positionWord(voice(), position, cups)); }
 
 }  // namespace oddglass::ui

@@ -198,6 +198,7 @@ public:
   Q_INVOKABLE void seal();
   Q_INVOKABLE void toPour() { go(Router::Page::PourSheet); }
   Q_INVOKABLE void toPlaces() { go(Router::Page::Places); }
+  Q_INVOKABLE void toPaper() { go(Router::Page::Paper); }
   /// Throws the draft away.
   Q_INVOKABLE void discard();
 

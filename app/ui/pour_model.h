@@ -54,9 +54,14 @@ public:
   Q_INVOKABLE void pouredReally(int lot);
   Q_INVOKABLE void notSure();
   Q_INVOKABLE void spilled();
+  /// To the page that prints it; that opening is one of its own.
+  Q_INVOKABLE void toPaper() { emit paperRequested(); }
   Q_INVOKABLE void leave();
   /// Everything stands ready: says so and goes to the places.
   Q_INVOKABLE void done();
+
+signals:
+  void paperRequested();
 
 private:
   void show();

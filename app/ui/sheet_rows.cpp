@@ -2,6 +2,7 @@
 
 #include "ui/cups.h"
 #include "ui/voice.h"
+#include "words/paper.h"
 #include "words/sheet_asked.h"
 
 #include <QCoreApplication>
@@ -30,17 +31,10 @@ QString headlineOf(const SheetStep& step) {
   switch (step.kind) {
     case SheetStepKind::pause: return tr("A pause. A sip of water.");
     case SheetStepKind::swallow: return tr("Wait for what comes late.");
-    case SheetStepKind::together: return tr("All cups together");
+    case SheetStepKind::together:
     case SheetStepKind::cup: break;
   }
-  switch (step.part) {
-    case Part::look: return tr("Look at this cup");
-    case Part::smell: return tr("Smell this cup");
-    case Part::late: return tr("The same cup, some time later");
-    case Part::main:
-    case Part::last: break;
-  }
-  return tr("Taste this cup");
+  return shown(words::partHeadline(voice(), step.part));
 }
 
 QString leadOf(const SheetStep& step, const tasting::Flight& flight) {
@@ -48,17 +42,10 @@ QString leadOf(const SheetStep& step, const tasting::Flight& flight) {
     case SheetStepKind::pause:
       return flight.cleanser.empty() ? tr("Then comes the cup on its right.") : tr("Take what everybody takes: %1. Then comes the next cup.").arg(shown(flight.cleanser));
     case SheetStepKind::swallow: return tr("Some things show only after swallowing. Do not drink anything meanwhile.");
-    case SheetStepKind::together: return tr("You may taste again.");
+    case SheetStepKind::together:
     case SheetStepKind::cup: break;
   }
-  switch (step.part) {
-    case Part::look: return tr("Do not smell or taste yet.");
-    case Part::smell: return tr("Do not taste yet.");
-    case Part::late: return tr("Say what is there now.");
-    case Part::main:
-    case Part::last: break;
-  }
-  return tr("There is no right answer. Say what you find, not what you think it is.");
+  return shown(words::partLead(voice(), step.part));
 }
 
 QuestionRow questionRow(const SheetItem& item, const Filling& filling) {

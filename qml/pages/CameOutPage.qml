@@ -186,7 +186,7 @@ PageFrame {
         Field {
             objectName: "reportFile"
             width: Math.min(parent.width, 520)
-            label: qsTr("Write the report to this file (.html or .json)")
+            label: qsTr("Write the report to this file (.pdf, .html or .json)")
             text: root.model.reportFile
             error: root.model.wrongField === "out" ? root.model.wrong : ""
             onTyped: text => root.model.reportFile = text

@@ -20,6 +20,8 @@ PageFrame {
         LinkButton { objectName: "placesLook"; visible: root.model.canLook && !root.model.lookIsDue; text: qsTr("Ask: go on or stop?"); onClicked: root.model.lookAfterRound() },
         LinkButton { objectName: "placesHandOver"; visible: root.model.pourWaits; text: qsTr("Hand over"); onClicked: root.model.handOver(-1) },
         LinkButton { objectName: "placesClose"; visible: root.model.anybody && !root.model.allLocked; text: qsTr("Close the table"); onClicked: root.model.closeTable() },
+        LinkButton { objectName: "placesTypeIn"; visible: root.model.anybody; text: qsTr("Type in a sheet"); quiet: true; onClicked: root.router.go(Router.TypeIn) },
+        LinkButton { objectName: "placesPaper"; text: qsTr("Print"); quiet: true; onClicked: root.router.go(Router.Paper) },
         LinkButton { objectName: "placesKey"; text: qsTr("End it another way"); quiet: true; onClicked: root.router.go(Router.OpenKey) },
         LinkButton { objectName: "placesAway"; text: qsTr("Leave the table"); quiet: true; onClicked: root.router.go(Router.Today) }
     ]

@@ -26,6 +26,12 @@ PageFrame {
             visible: root.model.opened
             text: root.model.byPlace ? qsTr("Pour order, bottle by bottle") : qsTr("Second check, place by place")
             onClicked: root.model.byPlace = !root.model.byPlace
+        },
+        LinkButton {
+            objectName: "pourPaper"
+            text: qsTr("Print")
+            quiet: true
+            onClicked: root.model.toPaper()
         }
     ]
 

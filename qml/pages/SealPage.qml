@@ -21,6 +21,12 @@ PageFrame {
             visible: root.done
             text: qsTr("To the places")
             onClicked: root.model.toPlaces()
+        },
+        LinkButton {
+            objectName: "sealPaper"
+            visible: root.done
+            text: qsTr("Print")
+            onClicked: root.model.toPaper()
         }
     ]
     Component.onCompleted: model.load()

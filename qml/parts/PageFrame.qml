@@ -12,7 +12,7 @@ FocusScope {
     property string shape: ""
     property string primary: ""
     property string primaryReason: ""
-    property bool primaryShown: primary !== ""
+    property bool primaryShown: root.primary !== ""
     default property alias content: body.data
     property alias links: links.data
     readonly property real columnWidth: column.width

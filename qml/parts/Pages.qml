@@ -46,6 +46,8 @@ FocusScope {
         case Router.People: return loader.setSource("PeoplePage.qml", {model: app.people});
         case Router.Words: return loader.setSource("WordsPage.qml", {model: app.words});
         case Router.Word: return loader.setSource("WordPage.qml", {model: app.word});
+        case Router.Paper: return loader.setSource("PaperPage.qml", {model: app.paper});
+        case Router.TypeIn: return loader.setSource("TypeInPage.qml", {model: app.typeIn});
         case Router.Keeping: return loader.setSource("KeepingPage.qml", {model: app.keeping, preferences: app.preferences});
         }
     }

@@ -39,6 +39,7 @@ struct Terminal {
   Folder folder;
   std::string store = (folder / "cellar.oddglass").string();
   std::vector<std::filesystem::path> demoFolders{};
+  std::filesystem::path printer{};   ///< the program with windows
 
   /// Runs a command; words are parted at blanks, quoted ones go into `more`, which follows.
   Ran operator()(const std::string& words, const std::vector<std::string>& more = {}) {
@@ -54,7 +55,7 @@ struct Terminal {
     words::Voice voice;
     voice.timeOfDay = [](Millis) { return std::string("20:15"); };
     voice.day = [](Millis) { return std::string("2026-03-14"); };
-    cli::Surroundings around{clock, chance, out, err, voice, demoFolders};
+    cli::Surroundings around{clock, chance, out, err, voice, demoFolders, printer};
     const int status = cli::run(arguments, around);
     return {status, out.str(), err.str()};
   }

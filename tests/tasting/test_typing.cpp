@@ -126,13 +126,16 @@ TEST_CASE("a score sheet is typed cup by cup; a code before the value means that
 
 TEST_CASE("whoever made or pours it, or still tastes, does not type sheets in") {
   Typed evening(3);
-  evening.sealed();
+  evening.seal();
   const auto typistCalled = [&](const std::string& name) {
     const auto all = tasting::typists(*evening.store, evening.session);
     const auto found = std::ranges::find(all, name, &tasting::Typist::name);
     REQUIRE(found != all.end());
     return *found;
   };
+  // Invited, and not at the table yet.
+  CHECK(typistCalled("Friend A").hasOpen);
+  evening.sitAll();
   CHECK(typistCalled("Wenna Tarn").isMaker);
   CHECK(typistCalled("Odo Pell").isPourer);
   CHECK(typistCalled("Friend A").hasOpen);

@@ -1,0 +1,72 @@
+#include "ui/printing.h"
+
+#include "domain/problem.h"
+#include "exchange/file_out.h"
+#include "print/pour_pages.h"
+#include "print/report_pages.h"
+#include "print/run_pages.h"
+#include "print/table_pages.h"
+#include "report/sheet_report.h"
+#include "session/look.h"
+#include "session/pour.h"
+#include "store/together.h"
+#include "tasting/paper.h"
+
+#include <algorithm>
+#include <array>
+
+namespace oddglass::ui {
+namespace {
+
+constexpr std::array<std::pair<std::string_view, Printed>, 8> printedNames{{{"labels", Printed::labels}, {"mats", Printed::mats}, {"sheets", Printed::sheets}, {"blank", Printed::blank},
+                                                                            {"run", Printed::run}, {"pour", Printed::pour}, {"key", Printed::key}, {"report", Printed::report}}};
+
+std::string forTheTable(const words::Voice& voice, const tasting::TablePaper& paper, const Printing& wish) {
+  switch (wish.what) {
+    case Printed::labels: return print::labelsPdf(voice, paper, wish.size, wish.labels);
+    case Printed::mats: return print::matsPdf(voice, paper, wish.size);
+    case Printed::sheets: return print::answerSheetsPdf(voice, paper, wish.size);
+    case Printed::blank: return print::answerSheetsPdf(voice, paper, wish.size, true);
+    case Printed::run: return print::runPdf(voice, paper, wish.size);
+    case Printed::pour:
+    case Printed::key:
+    case Printed::report: break;
+  }
+  return {};
+}
+
+void printKey(store::Store& store, Clock& clock, const words::Voice& voice, const SessionId& session, const Printing& wish, const std::filesystem::path& file) {
+  store::Together together(store);
+  const session::PourSheet sheet = session::openPourSheet(store, clock, session);
+  exchange::writeWhole(file, wish.what == Printed::key ? print::keyCardPdf(voice, sheet, wish.size) : print::pourSheetPdf(voice, sheet, wish.size));
+  together.commit();
+}
+
+}  // namespace
+
+Printed printedNamed(std::string_view name, const std::string& argument) {
+  const auto found = std::ranges::find(printedNames, name, &std::pair<std::string_view, Printed>::first);
+  if (found != printedNames.end()) return found->second;
+  std::string choices;
+  for (const auto& [known, what] : printedNames) choices += (choices.empty() ? "" : ", ") + std::string(known);
+  throw Problem(Trouble::notAChoice, argument, {{"text", std::string(name)}, {"choices", choices}});
+}
+
+print::PaperSize sizeNamed(std::string_view name, const std::string& argument) {
+  std::string lower(name);
+  std::ranges::transform(lower, lower.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+  if (lower == "a4") return print::PaperSize::a4;
+  if (lower == "letter") return print::PaperSize::letter;
+  throw Problem(Trouble::notAChoice, argument, {{"text", std::string(name)}, {"choices", "A4, letter"}});
+}
+
+store::Access accessFor(const Printing& wish) { return isKey(wish.what) ? store::Access::write : store::Access::read; }
+
+void printInto(store::Store& store, Clock& clock, const words::Voice& voice, const SessionId& session, const Printing& wish, const std::filesystem::path& file) {
+  if (file.empty()) throw Problem(Trouble::empty, "out");
+  if (isKey(wish.what)) return printKey(store, clock, voice, session, wish, file);
+  exchange::writeWhole(file, wish.what == Printed::report ? print::reportPdf(voice, report::documentOf(voice, session::revealed(store, session), wish.whom), wish.size)
+                                                          : forTheTable(voice, tasting::tablePaper(store, session), wish));
+}
+
+}  // namespace oddglass::ui

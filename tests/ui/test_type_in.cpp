@@ -1,0 +1,60 @@
+// Filled paper sheets typed in: by keyboard alone, twice, by whoever may.
+#include "ui/journey.h"
+
+#include <QRegularExpression>
+#include <catch2/catch.hpp>
+
+using namespace oddglass;
+using Page = ui::Router::Page;
+
+namespace {
+
+/// Types one line and Enter; the field keeps the keyboard.
+void typeLine(test::Window& at, const std::string& text) {
+  at.type("typedLine", text);
+  at.key(Qt::Key_Return);
+  at.settle();
+}
+
+}  // namespace
+
+TEST_CASE("a filled sheet is typed in twice and locked") {
+  test::Window at;
+  test::sealAnEvening(at, 1);
+  at.click("sealPlaces");
+  test::sitDown(at, 1);
+  at.app().router()->go(Page::Places);
+  at.settle();
+  at.click("placesTypeIn");
+  REQUIRE(at.app().router()->page() == Page::TypeIn);
+  const auto* model = at.app().findChild<ui::TypingModel*>();
+  const QStringList typists = model->property("typists").toStringList();
+  // The maker, the pourer and whoever sits with cups before them may not.
+  CHECK_FALSE(typists.contains(QStringLiteral("Ada")));
+  CHECK_THAT(model->property("notThese").toString().toStdString(), Catch::Contains("Ada"));
+  at.click("typist" + std::to_string(typists.size() - 1));
+  at.click("typedPlace0");
+  at.shoot("type_in");
+  const auto code = [&] {
+    const QString hint = model->property("lead").toString();
+    return hint.mid(hint.indexOf(QRegularExpression(QStringLiteral("[0-9]{3}"))), 3).toStdString();
+  }();
+  typeLine(at, "12");
+  CHECK(model->wrongField() == "value");
+  for (const std::string& line : {code, std::string("2"), std::string("1"), std::string("waxy")}) typeLine(at, line);
+  typeLine(at, code);
+  typeLine(at, "3");
+  CHECK_FALSE(model->property("note").toString().isEmpty());
+  at.shoot("type_in_slip");
+  typeLine(at, "2");
+  typeLine(at, "2");
+  typeLine(at, "1");
+  REQUIRE(model->isDone());
+  at.shoot("type_in_done");
+  at.click("primaryButton");
+  CHECK_THAT(at.text("typeInTold"), Catch::Contains("Place 1"));
+  at.click("typeInLeave");
+  CHECK(at.text("headline") != "");
+  CHECK_FALSE(model->isTyping());
+  CHECK(at.complaints() == "");
+}
