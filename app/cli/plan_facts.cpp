@@ -3,6 +3,7 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "planning/amounts.h"
+#include "planning/gap.h"
 #include "planning/outlook.h"
 #include "planning/recommend.h"
 #include "session/follow.h"
@@ -11,6 +12,7 @@
 #include "words/plan.h"
 #include "words/problems.h"
 #include "words/recommend.h"
+#include "words/sheet_plan.h"
 
 namespace oddglass::cli {
 namespace {
@@ -53,6 +55,14 @@ Json outlookJson(const planning::Outlook& outlook) {
   if (outlook.alike) json["alike"] = {{"limit", outlook.alike->limitPm / 1000.0}, {"largest", numberOrNull(outlook.alike->largest)}, {"chance", numberOrNull(outlook.alike->chance)}};
   if (outlook.alike && outlook.comparisons > 1) json["alike"]["largest_in_turn"] = inTurn(outlook.alike->largestInTurn);
   return json;
+}
+
+Json sheetOutlookJson(const planning::SheetOutlook& outlook) {
+  Json gaps = Json::array();
+  for (const planning::Gap& gap : outlook.gaps)
+    gaps.push_back({{"kind", nameOf(gap.kind)}, {"scale", gap.scale}, {"smallest", numberOrNull(gap.smallest)}, {"questions", gap.questions}});
+  return {{"people", outlook.people}, {"samples", outlook.samples}, {"cups", outlook.cups}, {"complete", outlook.isComplete}, {"from_past", outlook.spread.fromPast},
+          {"gaps", std::move(gaps)}, {"intervals", !outlook.noIntervals}, {"will_be_guessed", outlook.willBeGuessed}, {"reference", !outlook.noReference}};
 }
 
 Json amountsJson(const planning::Amounts& amounts) {
@@ -105,6 +115,22 @@ void addRecommendation(const words::Voice& voice, const session::DraftFacts& fac
 
 void addLines(std::vector<std::string>& lines, const std::vector<std::string>& more) { lines.insert(lines.end(), more.begin(), more.end()); }
 
+void addOutlook(const words::Voice& voice, const planning::Outlook& outlook, Sought sought, Answer& answer) {
+  answer.json["outlook"] = outlookJson(outlook);
+  answer.lines.push_back(words::outlookHeadline(voice, outlook, sought));
+  addLines(answer.lines, words::outlookLines(voice, outlook, sought));
+  for (const planning::TooSmall rule : outlook.tooSmall) answer.lines.push_back(words::tooSmallLine(voice, outlook, rule));
+  for (const planning::WayOut& way : outlook.waysOut) answer.lines.push_back(words::wayOutLine(voice, way, outlook, sought));
+}
+
+void addSheetOutlook(const words::Voice& voice, const planning::SheetOutlook& outlook, Answer& answer) {
+  answer.json["outlook"] = sheetOutlookJson(outlook);
+  const words::SheetPlanWords found = words::sheetPlanWords(voice, outlook);
+  answer.lines.push_back(found.headline);
+  addLines(answer.lines, found.lines);
+  addLines(answer.lines, found.cautions);
+}
+
 }  // namespace
 
 Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts) {
@@ -121,17 +147,13 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts) {
                 {draft.id.text + "  " + draft.title}};
   const planning::Setup setup = session::setupOf(facts);
   try {
-    const planning::Outlook outlook = planning::outlookFor(setup);
     const planning::Amounts amounts = planning::amountsOf(setup);
-    answer.json["outlook"] = outlookJson(outlook);
     answer.json["amounts"] = amountsJson(amounts);
     answer.lines.push_back(words::questionLine(voice, draft.question, draft.attribute));
     answer.lines.push_back(words::methodLine(voice, draft.method, draft.attribute));
     answer.lines.push_back(words::panelLine(voice, setup, draft.pourer || !draft.pourerName.empty()));
-    answer.lines.push_back(words::outlookHeadline(voice, outlook, draft.sought));
-    addLines(answer.lines, words::outlookLines(voice, outlook, draft.sought));
-    for (const planning::TooSmall rule : outlook.tooSmall) answer.lines.push_back(words::tooSmallLine(voice, outlook, rule));
-    for (const planning::WayOut& way : outlook.waysOut) answer.lines.push_back(words::wayOutLine(voice, way, outlook, draft.sought));
+    if (setup.sheet) addSheetOutlook(voice, planning::sheetOutlook(setup, draft.sheet.items), answer);
+    else addOutlook(voice, planning::outlookFor(setup), draft.sought, answer);
     addLines(answer.lines, words::amountLines(voice, setup, amounts, lotNames));
     addRecommendation(voice, facts, setup, answer);
   } catch (const Problem& problem) {

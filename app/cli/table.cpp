@@ -4,12 +4,14 @@
 #include "domain/problem.h"
 #include "exchange/sheets.h"
 #include "session/pour.h"
+#include "session/record.h"
 #include "shelf/people.h"
 #include "store/together.h"
 #include "tasting/board.h"
 #include "tasting/flight.h"
 #include "tasting/mishaps.h"
 #include "tasting/seats.h"
+#include "words/care.h"
 
 #include <sstream>
 
@@ -76,7 +78,11 @@ void describeSit(CLI::App& app, Command::Work& chosen) {
     const SessionId id = sessionOf(*store, *which);
     down.taster = tasterOf(*store, *who);
     tasting::sit(*store, desk.clock(), id, down);
-    return {Json{{"id", id.text}, {"place", down.place.value}, {"as", nameOf(down.as)}}, {entryLine(desk.voice(), lastEntry(*store, id, Event::placeTaken))}};
+    const std::string told = words::placeQuestions(desk.voice(), words::guessedAmong(session::record(*store, id).plan)).fewFriends;
+    Answer answer{Json{{"id", id.text}, {"place", down.place.value}, {"as", nameOf(down.as)}, {"told", told.empty() ? Json() : Json(told)}},
+                  {entryLine(desk.voice(), lastEntry(*store, id, Event::placeTaken))}};
+    if (!told.empty()) answer.lines.push_back(told);
+    return answer;
   });
 }
 

@@ -103,7 +103,7 @@ void addUpright(Figure& figure, const Rows& rows, double x, double stroke, Role 
 }
 
 void addGuides(Figure& figure, const Rows& rows, const RowPlan& plan) {
-  for (const Strip& strip : rows.strips) figure.marks.push_back({Line{plan.left, strip.axis, plan.right, strip.axis, 1}, Role::hair, {}});
+  for (const Strip& strip : rows.strips) figure.marks.push_back({Line{plan.left, strip.axis, plan.right, strip.axis, 1, true}, Role::hair, {}});
 }
 
 }  // namespace oddglass::figures

@@ -38,7 +38,7 @@ Rows addRows(Figure& figure, const RowPlan& plan, const std::vector<RowWords>& r
 
 /// Strokes from top to bottom of every pane.
 void addUpright(Figure& figure, const Rows& rows, double x, double stroke, Role role, bool dashed = false, const std::string& readOut = {});
-/// A hairline along every row, from end to end of the scale.
+/// A hairline in dashes along every row, from end to end of the scale, so that nobody takes it for an interval.
 void addGuides(Figure& figure, const Rows& rows, const RowPlan& plan);
 
 }  // namespace oddglass::figures

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace oddglass::insight {
 namespace {
@@ -144,7 +145,8 @@ SaidLine saidOf(const SheetItem& item, const Sheets<Flight>& sheets, const std::
     for (int each : word.people) sum += each;
     return sum;
   };
-  std::ranges::stable_sort(line.words, std::greater<>(), all);
+  // In the order of the letters where they were named as often, so that no order of places shows.
+  std::ranges::sort(line.words, {}, [&](const WordCount& word) { return std::tuple(-all(word), canon::folded(word.word), word.word); });
   return line;
 }
 

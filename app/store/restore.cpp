@@ -100,7 +100,7 @@ fs::path exchange(const fs::path& store, const fs::path& copy, Millis at) {
 
 fs::path restore(const fs::path& named, const fs::path& copy, Clock& clock, Chance& chance) {
   std::error_code error;
-  fs::path store = fs::weakly_canonical(named, error);
+  fs::path store = fs::weakly_canonical(fs::absolute(named), error);
   if (error) store = named;
   look(copy, "file");
   if (fs::equivalent(store, copy, error)) throw Problem(Trouble::alreadyThere, "file", {{"text", copy.string()}});

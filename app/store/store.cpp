@@ -61,7 +61,7 @@ void Store::connect(Clock& clock, Chance& chance) {
 std::unique_ptr<Store> Store::open(const fs::path& named, Access access, Clock& clock, Chance& chance) {
   std::error_code error;
   // One file has one name, whichever link it was reached by; else two locks would stand beside it.
-  fs::path file = fs::weakly_canonical(named, error);
+  fs::path file = fs::weakly_canonical(fs::absolute(named), error);
   if (error) file = named;
   const bool isThere = fs::exists(file, error);
   if (isThere || access == Access::read) {

@@ -32,6 +32,7 @@ void DraftModel::showSheetTakes(const planning::Amounts& amounts, const planning
   for (const session::DraftLot& lot : m_facts.lots) names.push_back(lot.lot.beverageName);
   showNothing(shownAll(found.lines).join(QLatin1Char(' ')));
   m_takesHeadline = shown(found.headline);
+  m_small = shownAll(found.cautions);
   m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
   m_amounts = shownAll(words::amountLines(voice(), setup, amounts, names));
 }

@@ -1,6 +1,7 @@
 #include "ui/kinds.h"
 
 #include "domain/problem.h"
+#include "ui/page_model.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
 

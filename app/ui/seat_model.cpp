@@ -19,8 +19,8 @@ SeatModel::SeatModel(const Stage& stage, QObject* parent) : PageModel(stage, par
 void SeatModel::open(int place) {
   m_place = Place{place};
   ask([id = m_stage.current.id()](Cellar& cellar) {
-    Read read{tasting::board(cellar.store(), id), {}, {}};
     const Plan plan = session::record(cellar.store(), id).plan;
+    Read read{tasting::board(cellar.store(), id), {}, {}, words::guessedAmong(plan)};
     for (const PlannedLot& lot : plan.lots) read.drinks.push_back(lot.ingredients);
     read.amounts = planning::amountsOf(setupOf(plan));
     return read;
@@ -52,8 +52,7 @@ void SeatModel::fill(const Read& read) {
   if (m_invited.empty()) m_who = 0;
   m_care.clear();
   for (const std::string& line : words::care(voice(), {read.drinks, read.amounts.grams.value_or(0), read.amounts.drinks, read.amounts.drinkGrams}).all()) m_care << shown(line);
-  const int tasters = static_cast<int>(std::count_if(places.begin(), places.end(), [](const auto& place) { return !place.isSpare; }));
-  const words::PlaceQuestions questions = words::placeQuestions(voice(), tasters);
+  const words::PlaceQuestions questions = words::placeQuestions(voice(), read.guessedAmong);
   m_ofAgeWords = shown(questions.ofAge);
   m_careWords = shown(questions.careHeard);
   m_consentWords = shown(questions.consent);

@@ -55,6 +55,7 @@ private:
     tasting::Board board;
     std::vector<Ingredients> drinks;
     planning::Amounts amounts;
+    int guessedAmong = 0;
   };
   void fill(const Read& read);
   Place m_place;

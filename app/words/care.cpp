@@ -102,4 +102,6 @@ PlaceQuestions placeQuestions(const Voice& voice, int tasters) {
   return questions;
 }
 
+int guessedAmong(const Plan& plan) { return plan.panelPlanned > 0 ? plan.panelPlanned : plan.makersPlanned; }
+
 }  // namespace oddglass::words

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "domain/plan.h"
 #include "domain/shelf.h"
 #include "words/voice.h"
 
@@ -51,5 +52,9 @@ struct PlaceQuestions {
   std::string sitOut;
 };
 PlaceQuestions placeQuestions(const Voice& voice, int tasters);
+
+/// People among whom it would be guessed who answered what: the panel, since whoever reads the answers knows those of the makers; the makers where
+/// nobody else tastes.
+int guessedAmong(const Plan& plan);
 
 }  // namespace oddglass::words

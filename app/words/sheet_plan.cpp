@@ -14,6 +14,22 @@ std::string gapText(const Voice& voice, const planning::Gap& gap) {
   return say(voice, QT_TRANSLATE_NOOP("words", "{gap} {of} on {kind}"), values);
 }
 
+/// A gap wider than half of its scale is hardly ever there to be found; the share is our own figure.
+bool isHardlyEver(const planning::Gap& gap) { return gap.smallest && *gap.smallest > gap.scale / 2; }
+
+std::string gapHeadline(const Voice& voice, const planning::SheetOutlook& outlook) {
+  std::vector<std::string> gaps;
+  for (const planning::Gap& gap : outlook.gaps)
+    if (gap.smallest) gaps.push_back(gapText(voice, gap));
+  if (outlook.noIntervals) return say(voice, QT_TRANSLATE_NOOP("words", "With fewer than three people the answers are shown as they are: no range, no verdict."));
+  if (outlook.gaps.empty()) return say(voice, QT_TRANSLATE_NOOP("words", "This sheet counts what people say; it measures no gap."));
+  if (gaps.empty()) return say(voice, QT_TRANSLATE_NOOP("words", "With this panel no gap would show: none that fits on the scale would come out 8 times in 10."));
+  const Values values{{"gaps", listed(voice, gaps)}};
+  if (std::ranges::all_of(outlook.gaps, [](const planning::Gap& gap) { return !gap.smallest || isHardlyEver(gap); }))
+    return say(voice, QT_TRANSLATE_NOOP("words", "With this panel almost nothing would show: to come out 8 times in 10 a gap has to be {gaps}."), values);
+  return say(voice, QT_TRANSLATE_NOOP("words", "The smallest gap that would show, 8 times in 10: {gaps}."), values);
+}
+
 }  // namespace
 
 std::string kindName(const Voice& voice, ItemKind kind) {
@@ -63,25 +79,23 @@ std::string sheetItemLine(const Voice& voice, const SheetItem& item) {
 }
 
 SheetPlanWords sheetPlanWords(const Voice& voice, const planning::SheetOutlook& outlook) {
-  SheetPlanWords words;
-  std::vector<std::string> gaps;
-  for (const planning::Gap& gap : outlook.gaps)
-    if (gap.smallest) gaps.push_back(gapText(voice, gap));
-  if (outlook.noIntervals) words.headline = say(voice, QT_TRANSLATE_NOOP("words", "With fewer than three people the answers are shown as they are: no range, no verdict."));
-  else if (gaps.empty()) words.headline = say(voice, QT_TRANSLATE_NOOP("words", "This sheet counts what people say; it measures no gap."));
-  else words.headline = say(voice, QT_TRANSLATE_NOOP("words", "The smallest gap that would show, 8 times in 10: {gaps}."), {{"gaps", listed(voice, gaps)}});
+  SheetPlanWords words{gapHeadline(voice, outlook), {}, {}};
+  const bool isMeasured = std::ranges::any_of(outlook.gaps, [](const planning::Gap& gap) { return gap.smallest.has_value(); });
   const auto add = [&](bool holds, const char* source, const Values& values = {}) {
     if (holds) words.lines.push_back(say(voice, source, values));
   };
-  add(!gaps.empty(), outlook.spread.fromPast ? QT_TRANSLATE_NOOP("words", "It rests on how far this panel's own answers spread before.")
-                                             : QT_TRANSLATE_NOOP("words", "It rests on a guess: people differ by one point of nine in what they find, and one person by one point from cup to cup. Your own tastings will replace it."));
+  const auto warn = [&](bool holds, const char* source, const Values& values = {}) {
+    if (holds) words.cautions.push_back(say(voice, source, values));
+  };
+  add(isMeasured, outlook.spread.fromPast ? QT_TRANSLATE_NOOP("words", "It rests on how far this panel's own answers spread before.")
+                                          : QT_TRANSLATE_NOOP("words", "It rests on a guess: people differ by one point of nine in what they find, and one person by one point from cup to cup. Your own tastings will replace it."));
   const bool isHeld = !outlook.gaps.empty() && outlook.gaps.front().questions > 1;
-  add(isHeld && !gaps.empty(), QT_TRANSLATE_NOOP("words", "{n} questions are held together: each more of them makes the smallest gap wider."), {{"n", isHeld ? capitalised(spelled(voice, outlook.gaps.front().questions)) : std::string()}});
+  add(isHeld && isMeasured, QT_TRANSLATE_NOOP("words", "{n} questions are held together: each more of them makes the smallest gap wider."), {{"n", isHeld ? capitalised(spelled(voice, outlook.gaps.front().questions)) : std::string()}});
   add(!outlook.isComplete, QT_TRANSLATE_NOOP("words", "Nobody gets all {samples} cups: {cups} each, shared out so that every pair meets as evenly as it can."),
       {{"samples", whole(voice, outlook.samples)}, {"cups", whole(voice, outlook.cups)}});
-  add(outlook.noReference, QT_TRANSLATE_NOOP("words", "Nothing is held beside it. Friends' scores by themselves say little: add a bought drink, or pour one cup twice."));
-  add(outlook.withinUnlikely && !outlook.noIntervals, QT_TRANSLATE_NOOP("words", "With so few people “within the limit” seldom comes out, even where it is true: expect “cannot tell yet”."));
-  add(outlook.willBeGuessed, QT_TRANSLATE_NOOP("words", "With {n} people you will guess who wrote what. Signed sheets are more honest."), {{"n", spelled(voice, outlook.people)}});
+  warn(outlook.noReference, QT_TRANSLATE_NOOP("words", "Nothing is held beside it. Friends' scores by themselves say little: add a bought drink, or pour one cup twice."));
+  warn(outlook.withinUnlikely && !outlook.noIntervals, QT_TRANSLATE_NOOP("words", "With so few people “within the limit” seldom comes out, even where it is true: expect “cannot tell yet”."));
+  warn(outlook.willBeGuessed, QT_TRANSLATE_NOOP("words", "With {n} people you will guess who wrote what. Signed sheets are more honest."), {{"n", spelled(voice, outlook.people)}});
   return words;
 }
 

@@ -12,7 +12,8 @@ namespace oddglass::words {
 /// What a score sheet can find, before anything is poured.
 struct SheetPlanWords {
   std::string headline;             ///< the smallest gap that would show, in one sentence
-  std::vector<std::string> lines;   ///< what it rests on, and what this panel cannot say
+  std::vector<std::string> lines;   ///< what it rests on, and how the cups are shared out
+  std::vector<std::string> cautions;  ///< what this panel cannot say, and that few friends will be guessed
 };
 SheetPlanWords sheetPlanWords(const Voice& voice, const planning::SheetOutlook& outlook);
 

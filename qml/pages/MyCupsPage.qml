@@ -167,51 +167,31 @@ FocusScope {
         flick: flick
         column: column
     }
-    Rectangle {
+    TastingBar {
         id: bar
 
         y: parent.height - height
         width: parent.width
-        height: Math.max(away.height, go.height) + 40
-        color: Theme.paper
+        side: root.side
+        big: root.height >= 700 * Theme.scale
+        lined: flick.contentHeight > flick.height
+        text: root.model.confirmed ? root.model.lockWords : qsTr("Yes, these are mine")
+        reason: root.model.confirmed ? root.model.lockReason : ""
+        onActed: root.model.confirmed ? root.model.lock() : root.model.confirm()
 
-        HairLine {
-            width: parent.width
-            visible: flick.contentHeight > flick.height
+        DangerQuestion {
+            objectName: "stop"
+            width: step > 0 ? Math.min(bar.awayWidth, 480) : implicitWidth
+            link: qsTr("Stop here")
+            first: qsTr("What you have locked stays. The rest is counted as missing; nobody asks why. Stop?")
+            second: qsTr("You cannot sit down again in this tasting. Stop all the same?")
+            deed: qsTr("I stop here")
+            onConfirmed: root.model.stop()
         }
-        Flow {
-            id: away
-
-            x: root.side
-            y: parent.height - height - 20
-            width: parent.width - go.width - 2 * root.side - 24
-            spacing: 32
-
-            DangerQuestion {
-                objectName: "stop"
-                width: step > 0 ? Math.min(away.width, 480) : implicitWidth
-                link: qsTr("Stop here")
-                first: qsTr("What you have locked stays. The rest is counted as missing; nobody asks why. Stop?")
-                second: qsTr("You cannot sit down again in this tasting. Stop all the same?")
-                deed: qsTr("I stop here")
-                onConfirmed: root.model.stop()
-            }
-            LinkButton {
-                objectName: "notMine"
-                text: qsTr("These are not my cups")
-                onClicked: root.model.sayNotMine()
-            }
-        }
-        PrimaryButton {
-            id: go
-
-            objectName: "primary"
-            x: parent.width - width - root.side
-            y: 20
-            big: true
-            text: root.model.confirmed ? root.model.lockWords : qsTr("Yes, these are mine")
-            reason: root.model.confirmed ? root.model.lockReason : ""
-            onActed: root.model.confirmed ? root.model.lock() : root.model.confirm()
+        LinkButton {
+            objectName: "notMine"
+            text: qsTr("These are not my cups")
+            onClicked: root.model.sayNotMine()
         }
     }
 }

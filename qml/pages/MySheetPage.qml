@@ -70,7 +70,7 @@ FocusScope {
                 anchors.horizontalCenter: parent.horizontalCenter
                 visible: root.model.code !== ""
                 width: 260
-                implicitHeight: Theme.code * 1.25 + Theme.body * 3
+                implicitHeight: Theme.code * 1.25 + Theme.body * 3.5
                 code: root.model.code
                 spokenCode: root.model.spokenCode
                 position: root.model.position
@@ -107,43 +107,23 @@ FocusScope {
         flick: flick
         column: column
     }
-    Rectangle {
+    TastingBar {
         id: bar
 
         y: parent.height - height
         width: parent.width
-        height: Math.max(away.height, go.height) + 40
-        color: Theme.paper
+        side: root.side
+        big: root.height >= 700 * Theme.scale
+        lined: flick.contentHeight > flick.height
+        text: root.model.goWords
+        reason: root.model.goReason
+        onActed: root.model.isLast ? root.model.lock() : root.model.next()
 
-        HairLine {
-            width: parent.width
-            visible: flick.contentHeight > flick.height
-        }
-        Flow {
-            id: away
-
-            x: root.side
-            y: parent.height - height - 20
-            width: parent.width - go.width - 2 * root.side - 24
-            spacing: 32
-
-            LinkButton {
-                objectName: "sheetBack"
-                visible: root.model.canGoBack
-                text: qsTr("Back")
-                onClicked: root.model.back()
-            }
-        }
-        PrimaryButton {
-            id: go
-
-            objectName: "primary"
-            x: parent.width - width - root.side
-            y: 20
-            big: root.height >= 700 * Theme.scale
-            text: root.model.goWords
-            reason: root.model.goReason
-            onActed: root.model.isLast ? root.model.lock() : root.model.next()
+        LinkButton {
+            objectName: "sheetBack"
+            visible: root.model.canGoBack
+            text: qsTr("Back")
+            onClicked: root.model.back()
         }
     }
 }

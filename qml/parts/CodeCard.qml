@@ -27,19 +27,26 @@ AbstractButton {
 
     contentItem: Item {
         Text {
+            id: place
+
             anchors.horizontalCenter: parent.horizontalCenter
-            y: 18
+            y: 14
             text: root.position
             color: Theme.muted
             font.family: Theme.textFamily
             font.pixelSize: Theme.body * 1.0625
         }
+        // Below where it stands, and above the words of a cup that is chosen or marked.
         Column {
-            anchors.centerIn: parent
+            readonly property real top: place.y + place.height
+            readonly property real bottom: root.acts || root.marked ? told.height + 20 : 8
+
+            anchors.horizontalCenter: parent.horizontalCenter
+            y: top + (parent.height - top - bottom - height) / 2
             spacing: 6
 
             Row {
-                    anchors.horizontalCenter: parent.horizontalCenter
+                anchors.horizontalCenter: parent.horizontalCenter
 
                 Repeater {
                     model: root.code.length
@@ -64,8 +71,10 @@ AbstractButton {
             }
         }
         Text {
+            id: told
+
             anchors.horizontalCenter: parent.horizontalCenter
-            y: parent.height - height - 20
+            y: parent.height - height - 16
             visible: root.chosen || root.marked
             text: root.marked ? qsTr("compare with this") : root.mark
             color: Theme.ink

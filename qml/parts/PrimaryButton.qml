@@ -8,6 +8,8 @@ Column {
     required property string text
     property string reason: ""
     property bool big: false
+    // Whether it says itself what it waits for; where somebody else does, it only speaks it.
+    property bool tells: true
     property alias button: button
     readonly property bool ready: reason === ""
 
@@ -56,7 +58,7 @@ Column {
     }
     Small {
         width: Math.min(480, root.parent ? root.parent.width : 480)
-        visible: !root.ready
+        visible: !root.ready && root.tells
         text: root.reason
     }
 }

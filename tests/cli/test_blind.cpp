@@ -1,7 +1,7 @@
-// Two stores that differ in nothing but the orders: no command tells them apart before the reveal. Left out by name: the worksheet and the store file.
-// Masked: commitment and seal mark.
+// Two stores that differ in nothing but the orders: no command tells them apart before the reveal, whatever the way of asking. Left out by name: the
+// worksheet and the store file. Masked: commitment and seal mark.
+#include "blind_night.h"
 #include "cli/ran.h"
-#include "evening.h"
 
 #include <map>
 
@@ -15,7 +15,7 @@ void replaceAll(std::string& text, const std::string& from, const std::string& t
 }
 
 /// Everything that commands print and write, by command or file name; and the worksheet, apart.
-struct Seen {
+struct Printed {
   std::map<std::string, std::string> all;
   std::string worksheet;
 };
@@ -25,36 +25,40 @@ std::string bytes(const std::filesystem::path& file) {
   return {std::istreambuf_iterator<char>(in), {}};
 }
 
-Seen look(unsigned char orders) {
-  Evening evening(2, 0, 4);
-  blinding::Seed seed{}, other{};
-  seed.fill(7);
-  other.fill(orders);
-  const session::Sealed sealed =
-      session::sealDrawnFrom(*evening.store, evening.clock, evening.chance, evening.session, seed,
-                             {blinding::Stream(other, blinding::StreamName::orders), blinding::Stream(seed, blinding::StreamName::codes)});
-  evening.sitAll();
-  evening.answer(2, 1, "plain words");
-  const int code = tasting::nextFlight(*evening.store, evening.session, {3})->cups[0].code.value;
-  evening.store.reset();
+/// The answers of a place as a file for the table.
+std::string answersOf(BlindNight& night, int place) {
+  const auto flight = tasting::nextFlight(*night.store, night.session, {place}).value();
+  std::string table = "place,round,item,code,value\n";
+  for (const tasting::Reply& reply : blindly(flight).replies)
+    table += std::to_string(place) + ',' + std::to_string(flight.round.value) + ',' + std::to_string(reply.item.value) + ',' +
+             (reply.code.value ? std::to_string(reply.code.value) : "") + ',' + reply.text.value_or(std::to_string(reply.value)) + '\n';
+  return table;
+}
 
+enum class Planted { nothing, guestTitle };
+
+struct Asking {
+  BlindNight night;
   Terminal run;
-  run.store = (evening.folder / "cellar.oddglass").string();
-  const std::string id = evening.session.text, out = (evening.folder / "out").string(), sheet = (evening.folder / "sheet.csv").string();
-  Seen seen;
-  const auto ask = [&](const std::string& words, const std::vector<std::string>& more = {}) {
+  Printed seen;
+  const std::string id = night.session.text, out = (night.folder / "out").string();
+
+  Asking(const std::filesystem::path& folder, const Way& way, int orders) : night(folder, way, orders) { run.store = (night.folder / "cellar.oddglass").string(); }
+
+  void hide(std::string& text) const {
+    replaceAll(text, run.folder.path().string(), "FOLDER");
+    replaceAll(text, night.sealed.sealMark, "MARK");
+    replaceAll(text, night.sealed.commitment, "COMMITMENT");
+  }
+  void ask(const std::string& words, const std::vector<std::string>& more = {}) {
     for (const char* form : {"", "--json "}) {
       const Ran ran = run(form + words, more);
       std::string& text = seen.all[form + words + " #" + std::to_string(seen.all.size())];
       text = std::to_string(ran.status) + '\n' + ran.out + '\n' + ran.err;
-      replaceAll(text, evening.folder.path().string(), "FOLDER");
-      replaceAll(text, sealed.sealMark, "MARK");
-      replaceAll(text, sealed.commitment, "COMMITMENT");
+      hide(text);
     }
-  };
-  ask("worksheet " + id + " --out", {sheet});
-  seen.worksheet = bytes(sheet);
-  const auto everything = [&] {
+  }
+  void askForEverything() {
     for (const char* command : {"table ", "history ", "verify ", "seal "}) ask(command + id);
     ask("list");
     ask("report " + id + " --out", {out + "/r.html"});
@@ -64,47 +68,99 @@ Seen look(unsigned char orders) {
       ask("export " + id + " --as " + as + " --out", {out});
       ask(std::string("export --all --as ") + as + " --out", {out});
     }
-  };
-  everything();
-  ask("reveal " + id);
-  const std::string cup = std::to_string(code);
-  ask("spilled " + id + ' ' + cup);
-  ask("spilled " + id + " 101");
-  ask("poured " + id, {run.write("poured.csv", "code,lot\n" + cup + ",Heather mead\n")});
-  ask("poured " + id, {run.write("wrong.csv", "code,lot\n" + cup + ",1\n101,2\n")});
-  ask("poured " + id, {run.write("doubt.csv", "code,lot\n" + cup + ",not sure\n")});
-  ask("void " + id + " 4 1 --reason mixed_up");
-  ask("said " + id + " --text sweet");
-  ask("answer " + id, {run.write("answers.csv", "place,round,item,code,value\n1,1,choose,," + cup + "\n")});
-  ask("sit " + id + " 1 Friend");
-  everything();
-  ask("close " + id);
-  everything();
-  for (const auto& entry : std::filesystem::recursive_directory_iterator(out)) {
-    const std::string name = entry.path().filename().string();
-    std::string& text = seen.all["file " + name];
-    if (entry.is_regular_file()) text = bytes(entry.path());
-    replaceAll(text, sealed.sealMark, "MARK");
-    replaceAll(text, sealed.commitment, "COMMITMENT");
   }
-  return seen;
+};
+
+Printed look(const Way& way, int orders, Planted planted = Planted::nothing) {
+  static const Folder outer;
+  Asking at(outer / "night", way, orders);
+  if (planted == Planted::guestTitle) {
+    std::string lots;
+    for (const session::PourLine& line : at.night.sheet.placeByPlace) lots += std::to_string(line.slot.value);
+    store::write(*at.night.store, [&](SQLite::Database& db) { SQLite::Statement(db, "UPDATE session SET guest_title = '" + lots + "'").exec(); });
+  }
+  at.night.store.reset();
+  const std::string sheet = (at.night.folder / "sheet.csv").string();
+  at.ask("worksheet " + at.id + " --out", {sheet});
+  at.seen.worksheet = bytes(sheet);
+  at.askForEverything();
+  at.ask("look " + at.id);
+  at.ask("reveal " + at.id);
+  at.night.store = store::Store::open(at.run.store, store::Access::read, at.night.clock, at.night.chance);
+  const std::string cup = std::to_string(tasting::nextFlight(*at.night.store, at.night.session, {3})->cups[0].code.value);
+  const std::string answers = answersOf(at.night, 4);
+  at.night.store.reset();
+  at.ask("spilled " + at.id + " 101");
+  at.ask("poured " + at.id, {at.run.write("poured.csv", "code,lot\n" + cup + ",x\n")});
+  at.ask("poured " + at.id, {at.run.write("wrong.csv", "code,lot\n" + cup + ",1\n101,2\n")});
+  at.ask("poured " + at.id, {at.run.write("doubt.csv", "code,lot\n" + cup + ",not sure\n")});
+  at.ask("answer " + at.id, {at.run.write("answers.csv", answers)});
+  at.ask("void " + at.id + " 3 1 --reason mixed_up");
+  at.ask("said " + at.id + " --text sweet");
+  at.ask("spilled " + at.id + ' ' + cup);
+  at.ask("sit " + at.id + " 5 Wenna");
+  at.askForEverything();
+  at.ask("close " + at.id);
+  at.askForEverything();
+  for (const auto& entry : std::filesystem::recursive_directory_iterator(at.out)) {
+    std::string& text = at.seen.all["file " + entry.path().filename().string()];
+    if (entry.is_regular_file()) text = bytes(entry.path());
+    at.hide(text);
+  }
+  return std::move(at.seen);
+}
+
+/// The first thing that differs; empty where nothing does.
+std::string difference(const Printed& one, const Printed& two) {
+  for (const auto& [name, text] : one.all) {
+    const auto there = two.all.find(name);
+    if (there == two.all.end()) return name + " was seen on one side only";
+    if (there->second != text) return name + ":\n" + text + "\n" + there->second;
+  }
+  return one.all.size() == two.all.size() ? "" : "something was seen on one side only";
+}
+
+TwoKeys keysFor(const Way& way) {
+  const Folder folder;
+  const Plan plan = BlindNight(folder / "night", way, 1).plan();
+  const TwoKeys keys(plan);
+  REQUIRE(DrawnKey(plan, keys.one).unlike(DrawnKey(plan, keys.other)) >= 3);
+  return keys;
 }
 
 }  // namespace
 
-TEST_CASE("before the reveal no command depends on the key") {
-  const Seen one = look(11), two = look(12);
-  // The orders do differ, and the comparison would see it: the worksheet is the one thing that may show them.
-  REQUIRE(one.worksheet.size() > 200);
-  CHECK(one.worksheet != two.worksheet);
-  REQUIRE(one.all.size() == two.all.size());
-  CHECK(one.all.size() > 80);
-  auto each = two.all.begin();
-  for (const auto& [name, text] : one.all) {
-    INFO(name);
-    CHECK(name == each->first);
-    CHECK(text == each->second);
-    ++each;
+TEST_CASE("before the reveal no command depends on the key, however it is asked") {
+  for (const Way& way : waysOfAsking()) {
+    INFO(way.name);
+    const TwoKeys keys = keysFor(way);
+    const Printed one = look(way, keys.one), two = look(way, keys.other);
+    // The orders do differ, and the comparison would see it: the worksheet is the one thing that may show them.
+    REQUIRE(one.worksheet.size() > 200);
+    CHECK(one.worksheet != two.worksheet);
+    CHECK(one.all.size() > 80);
+    CHECK(difference(one, two) == "");
   }
-  CHECK(look(11).all == one.all);
+}
+
+TEST_CASE("a leak that is planted in a store is found by its commands") {
+  for (const char* name : {"triangle", "how good is it"}) {
+    INFO(name);
+    const Way& way = *std::ranges::find(waysOfAsking(), std::string(name), &Way::name);
+    const TwoKeys keys = keysFor(way);
+    CHECK_THAT(difference(look(way, keys.one, Planted::guestTitle), look(way, keys.other, Planted::guestTitle)), Catch::Contains("guest_title"));
+  }
+}
+
+TEST_CASE("of a sequential plan the command says go on or stop, and that depends on the key") {
+  const Way& way = *std::ranges::find(waysOfAsking(), std::string("sequential plan"), &Way::name);
+  const TwoKeys keys = keysFor(way);
+  const auto goesOn = [&](int orders) {
+    const Folder folder;
+    Asking at(folder / "night", way, orders);
+    at.night.store.reset();
+    return at.run.json("look " + at.id).at("go_on").get<bool>();
+  };
+  CHECK(goesOn(keys.one));
+  CHECK_FALSE(goesOn(keys.stops));
 }

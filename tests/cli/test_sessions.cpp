@@ -252,3 +252,26 @@ TEST_CASE("the demo on an empty store, and only once") {
   for (const Json& each : table.at("invited")) run.json("sit " + run.id + ' ' + std::to_string(++place) + ' ' + each.at("taster").get<std::string>());
   CHECK(run.json("answer " + run.id, {run.answers()}).at("answered") == place);
 }
+
+TEST_CASE("fewer than four friends are told in the plan and at the place that they will be guessed, on a score sheet too") {
+  for (const char* method : {R"("method":"triangle",)", R"("question":"good","method":"sheet","sheet":{"items":[{"kind":"liking"},{"kind":"worst"}],"duplicate":true},)"}) {
+    INFO(method);
+    Night run;
+    run.json("put", {run.write("shelf.json", Night::shelf())});
+    const auto planned = [&](const std::string& tasters) {
+      std::string plan = Night::planWith(method);
+      const std::string all = R"("Wenna","Ash","Birch","Cedar","Dogwood","Elder")";
+      plan.replace(plan.find(all), all.size(), tasters);
+      const Ran ran = run("plan", {run.write("plan.json", plan)});
+      run.id = ran.out.substr(0, ran.out.find(' '));
+      return ran.out;
+    };
+    CHECK_THAT(planned(R"("Wenna","Ash","Birch","Cedar","Dogwood")"), !Catch::Contains("guess who"));
+    run.seal();
+    CHECK(run.json("sit " + run.id + " 1 Ash").at("told").is_null());
+    CHECK_THAT(planned(R"("Wenna","Ash","Birch","Cedar")"), Catch::Contains("people you will guess who wrote what. Signed sheets are more honest."));
+    run.seal();
+    CHECK(run.json("sit " + run.id + " 1 Ash").at("told") == "With 3 people it will be guessed who answered what. Signed sheets are more honest.");
+    CHECK_THAT(run("sit " + run.id + " 2 Birch --as loose").out, Catch::Contains("it will be guessed who answered what"));
+  }
+}

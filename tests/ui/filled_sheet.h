@@ -53,9 +53,10 @@ inline void letPauseGoBy(Window& at) {
   auto* wait = at.app().findChild<QTimer*>(QStringLiteral("wait"));
   REQUIRE(wait);
   REQUIRE(wait->isActive());
+  const int usual = wait->interval();
   wait->setInterval(0);
   REQUIRE(at.until([&] { return sheetOf(at).property("goReason").toString().isEmpty(); }));
-  wait->setInterval(1000);
+  wait->setInterval(usual);
 }
 
 /// Answers a question of the step that stands there, whatever its form.

@@ -23,6 +23,12 @@ std::string nameless(QQuickItem* root) {
   return found;
 }
 
+bool isShown(Window& at, const std::string& words) {
+  bool found = false;
+  walk(at.window().contentItem(), [&](QQuickItem* item) { found = found || item->property("text").toString().contains(QString::fromStdString(words)); });
+  return found;
+}
+
 std::string cutOff(Window& at) {
   std::string found;
   walk(at.window().contentItem(), [&](QQuickItem* item) {

@@ -108,3 +108,19 @@ TEST_CASE("my sheet fits in every look, with words as long as may be") {
   }
   CHECK(at.complaints() == "");
 }
+
+TEST_CASE("fewer than four friends are told at their place that they will be guessed; a maker hides nobody") {
+  const int friends = GENERATE(3, 4);
+  testing::SheetEvening evening(1, 0, friends);
+  session::saveDraft(*evening.store, evening.clock, evening.asSheet({testing::asked(ItemKind::liking)}));
+  evening.seal();
+  session::openPourSheet(*evening.store, evening.clock, evening.session);
+  session::sayPoured(*evening.store, evening.clock, evening.session);
+  evening.store.reset();
+  Window at(evening.folder.path().string(), evening.clock, evening.chance);
+  at.click("hand1");
+  REQUIRE(at.page() == "HandOver");
+  CHECK(test::isShown(at, "With 3 people it will be guessed who answered what. Signed sheets are more honest.") == (friends == 3));
+  CHECK(test::isShown(at, "Only in the sums, as a letter"));
+  CHECK(at.complaints() == "");
+}

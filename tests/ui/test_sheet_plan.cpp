@@ -61,6 +61,18 @@ TEST_CASE("what a drink lacks next to the bought one, from an empty store to wha
   CHECK(at.complaints() == "");
 }
 
+TEST_CASE("with three friends the plan of a sheet says that they will be guessed, and how little it would show") {
+  Window at;
+  test::sealAnEvening(at, 1, 0, [&] {
+    planLacks(at);
+    at.click("taster4");
+  }, [&] {
+    CHECK_THAT(said(at, "takesHeadline"), Catch::StartsWith("With this panel almost nothing would show: "));
+    CHECK(test::isShown(at, "With three people you will guess who wrote what. Signed sheets are more honest."));
+  });
+  CHECK(at.complaints() == "");
+}
+
 TEST_CASE("a sheet is planned and sealed and filled in by keyboard alone") {
   Window at;
   at.useKeyboardAlone();
