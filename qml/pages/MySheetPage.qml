@@ -65,31 +65,42 @@ FocusScope {
                     font.pixelSize: Theme.body
                 }
             }
-            CodeCard {
-                objectName: "sheetCup"
-                anchors.horizontalCenter: parent.horizontalCenter
-                visible: root.model.code !== ""
-                width: 260
-                implicitHeight: Theme.code * 1.25 + Theme.body * 3.5
-                code: root.model.code
-                spokenCode: root.model.spokenCode
-                position: root.model.position
-                acts: false
-            }
-            Column {
-                width: parent.width
-                spacing: 6
+            // The cup stands beside what is to be done with it, so that the first question is in sight.
+            Grid {
+                id: task
 
-                Headline {
-                    objectName: "headline"
-                    width: parent.width
-                    text: root.model.headline
-                    font.pixelSize: Theme.headline * 0.8
+                width: parent.width
+                columns: root.model.code !== "" && column.width >= 640 ? 2 : 1
+                spacing: 24
+                verticalItemAlignment: Grid.AlignVCenter
+
+                CodeCard {
+                    id: cup
+
+                    objectName: "sheetCup"
+                    visible: root.model.code !== ""
+                    width: 240
+                    implicitHeight: codeSize * 1.25 + Theme.body * 2.5 + 16
+                    code: root.model.code
+                    spokenCode: root.model.spokenCode
+                    position: root.model.position
+                    acts: false
                 }
-                Lead {
-                    width: parent.width
-                    text: root.model.lead
-                    font.pixelSize: Theme.body * 1.125
+                Column {
+                    width: task.columns === 2 ? column.width - cup.width - task.spacing : column.width
+                    spacing: 6
+
+                    Headline {
+                        objectName: "headline"
+                        width: parent.width
+                        text: root.model.headline
+                        font.pixelSize: Theme.headline * 0.8
+                    }
+                    Lead {
+                        width: parent.width
+                        text: root.model.lead
+                        font.pixelSize: Theme.body * 1.125
+                    }
                 }
             }
             Repeater {

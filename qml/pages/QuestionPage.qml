@@ -108,6 +108,7 @@ PageFrame {
                 text: says
                 more: price
                 ticked: taken
+                oneOfSeveral: true
                 onTickRequested: root.model.chooseThreeWay(index)
             }
         }

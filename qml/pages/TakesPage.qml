@@ -55,6 +55,7 @@ PageFrame {
                 text: says
                 more: why
                 ticked: taken
+                oneOfSeveral: true
                 onTickRequested: root.model.chooseMethod(index)
             }
         }

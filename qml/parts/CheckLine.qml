@@ -9,6 +9,8 @@ AbstractButton {
     property string more: ""
     // Codes stand large and underlined, as on the cups.
     property bool isCode: false
+    // One of several of which one is taken: its mark is round.
+    property bool oneOfSeveral: false
 
     readonly property real boxSide: Theme.tasting ? 36 : 24
     readonly property real firstLine: (isCode ? Theme.title * 1.2 : Theme.body) * 1.5
@@ -20,7 +22,7 @@ AbstractButton {
     // The words decide the height; what they are centred by must not come back into it.
     topPadding: Math.max(0, (height - implicitContentHeight) / 2)
     focusPolicy: Qt.StrongFocus
-    Accessible.role: Accessible.CheckBox
+    Accessible.role: oneOfSeveral ? Accessible.RadioButton : Accessible.CheckBox
     Accessible.name: text
     Accessible.description: more
     Accessible.checkable: true
@@ -35,19 +37,27 @@ AbstractButton {
             y: Math.max(0, (root.firstLine - root.boxSide) / 2)
             width: root.boxSide
             height: width
-            radius: 5
+            radius: root.oneOfSeveral ? width / 2 : 5
             color: root.ticked ? Theme.accent : Theme.sheet
             border.width: root.ticked ? 0 : 2
             border.color: Theme.line
 
             Text {
                 anchors.centerIn: parent
-                visible: root.ticked
+                visible: root.ticked && !root.oneOfSeveral
                 text: "\u2713"
                 color: Theme.accentText
                 font.family: Theme.textFamily
                 font.pixelSize: parent.height * 0.75
                 font.weight: Font.Bold
+            }
+            Rectangle {
+                anchors.centerIn: parent
+                visible: root.ticked && root.oneOfSeveral
+                width: parent.width * 0.4
+                height: width
+                radius: width / 2
+                color: Theme.accentText
             }
         }
         Column {

@@ -15,6 +15,8 @@ AbstractButton {
     // The cup to compare with: known to everybody, never chosen.
     property bool marked: false
 
+    readonly property real codeSize: size.font.pixelSize
+
     implicitWidth: 288
     implicitHeight: Theme.code * 1.25 + Theme.body * 6.5
     enabled: acts

@@ -31,7 +31,8 @@ QtObject {
     readonly property real body: 16 * scale
     readonly property real lead: 20 * scale
     readonly property real title: 22 * scale
-    readonly property real headline: 36 * scale
+    // What is large already grows less, so that the page below it stays in sight.
+    readonly property real headline: 36 * Math.min(scale, 1.5)
     readonly property real code: 96 * Math.min(scale, 1.5)
 
     readonly property real target: tasting ? wetTarget : 40

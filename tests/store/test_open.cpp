@@ -48,3 +48,16 @@ TEST_CASE("a second writer is refused, a reader is not") {
   first.reset();
   CHECK(isWhole(*cellar.open()));
 }
+
+TEST_CASE("a store may be named by its name alone, from the folder that one is in") {
+  const auto before = std::filesystem::current_path();
+  {
+    Cellar cellar;
+    std::filesystem::current_path(cellar.folder.path());
+    CHECK(isWhole(*Store::open("cellar.oddglass", Access::write, cellar.clock, cellar.chance)));
+    std::filesystem::current_path(before);
+    CHECK(std::filesystem::exists(cellar.file));
+    CHECK(isWhole(*cellar.open()));
+  }
+  CHECK(std::filesystem::current_path() == before);
+}
