@@ -69,5 +69,27 @@ ApplicationWindow {
             width: parent.width - x
             height: parent.height - y
         }
+        Rectangle {
+            objectName: "working"
+            x: nav.width
+            y: parent.height - height
+            width: parent.width - x
+            height: said.height + 16
+            visible: window.app.working
+            color: Theme.sheet
+
+            HairLine {
+                width: parent.width
+            }
+            Small {
+                id: said
+
+                x: 28
+                anchors.verticalCenter: parent.verticalCenter
+                width: parent.width - 56
+                text: qsTr("Working it out. You can go on meanwhile.")
+                Accessible.role: Accessible.AlertMessage
+            }
+        }
     }
 }

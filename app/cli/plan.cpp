@@ -1,7 +1,9 @@
 #include "cli/families.h"
 #include "cli/plan_facts.h"
 #include "exchange/plan_file.h"
+#include "insight/past_spread.h"
 #include "session/drafts.h"
+#include "session/past.h"
 
 namespace oddglass::cli {
 
@@ -12,7 +14,10 @@ void describePlan(CLI::App& app, Command::Work& chosen) {
     file->text();
     const auto store = desk.toWriteOrMake();
     const SessionId id = exchange::planFromFile(*store, desk.clock(), desk.chance(), file->text());
-    return planAnswer(desk.voice(), session::draftFacts(*store, id));
+    const session::DraftFacts facts = session::draftFacts(*store, id);
+    if (facts.draft.method != Method::sheet) return planAnswer(desk.voice(), facts);
+    const auto past = insight::pastSpreadOf(session::pastSheets(*store, session::panelOf(facts)));
+    return planAnswer(desk.voice(), facts, past ? planning::Spread{past->interaction, past->repeat, true, past->tables} : planning::Spread{});
   });
 }
 

@@ -113,6 +113,15 @@ void addRecommendation(const words::Voice& voice, const session::DraftFacts& fac
   }
 }
 
+Json sheetOutlookJson(const planning::SheetOutlook& outlook) {
+  Json gaps = Json::array();
+  for (const planning::Gap& gap : outlook.gaps)
+    gaps.push_back({{"kind", nameOf(gap.kind)}, {"scale", gap.scale}, {"smallest", numberOrNull(gap.smallest)}, {"questions", gap.questions}});
+  return {{"people", outlook.people}, {"samples", outlook.samples}, {"cups", outlook.cups}, {"complete", outlook.isComplete},
+          {"spread", {{"from", outlook.spread.fromPast ? "past" : "default"}, {"tables", outlook.spread.tables}, {"interaction", outlook.spread.interaction}, {"repeat", outlook.spread.repeat}}},
+          {"gaps", gaps}};
+}
+
 void addLines(std::vector<std::string>& lines, const std::vector<std::string>& more) { lines.insert(lines.end(), more.begin(), more.end()); }
 
 void addOutlook(const words::Voice& voice, const planning::Outlook& outlook, Sought sought, Answer& answer) {
@@ -133,7 +142,7 @@ void addSheetOutlook(const words::Voice& voice, const planning::SheetOutlook& ou
 
 }  // namespace
 
-Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts) {
+Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, const planning::Spread& spread) {
   const Draft& draft = facts.draft;
   Json lots = Json::array();
   std::vector<std::string> lotNames;
@@ -152,7 +161,7 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts) {
     answer.lines.push_back(words::questionLine(voice, draft.question, draft.attribute));
     answer.lines.push_back(words::methodLine(voice, draft.method, draft.attribute));
     answer.lines.push_back(words::panelLine(voice, setup, draft.pourer || !draft.pourerName.empty()));
-    if (setup.sheet) addSheetOutlook(voice, planning::sheetOutlook(setup, draft.sheet.items), answer);
+    if (setup.sheet) addSheetOutlook(voice, planning::sheetOutlook(setup, draft.sheet.items, spread), answer);
     else addOutlook(voice, planning::outlookFor(setup), draft.sought, answer);
     addLines(answer.lines, words::amountLines(voice, setup, amounts, lotNames));
     addRecommendation(voice, facts, setup, answer);

@@ -1,5 +1,6 @@
 #include "domain/sheet.h"
 
+#include "domain/item_kinds.h"
 #include "domain/text.h"
 
 #include <algorithm>
@@ -13,16 +14,15 @@ constexpr int mostCups = 40;
 
 bool belongsOnSheet(ItemKind kind) { return answerForm(kind).isScored || kind == ItemKind::words || kind == ItemKind::sureness; }
 
-bool asksAllCupsTogether(ItemKind kind) { return kind == ItemKind::rank || kind == ItemKind::split; }
-
 bool isPossible(const SheetItem& item, bool hasMarked) {
   const AnswerForm form = answerForm(item.kind);
   if (!belongsOnSheet(item.kind) || (form.needsWord && item.word.empty())) return false;
   if (cleaned(item.word) != item.word || lettersIn(item.word) > 60) return false;
   if (item.kind == ItemKind::distance && !hasMarked) return false;
-  if (asksAllCupsTogether(item.kind) != (item.part == Part::last) && item.kind != ItemKind::words && item.kind != ItemKind::sureness) return false;
-  const bool hasPoints = form.isScored && !form.isText && item.kind != ItemKind::check && !asksAllCupsTogether(item.kind);
-  if (item.limit && (!hasPoints || *item.limit < 1 || *item.limit > *form.high - *form.low)) return false;
+  const auto parts = partsOf(item.kind);
+  const bool isSaidOnce = item.kind == ItemKind::sureness;  // files may put it into any part
+  if (!isSaidOnce && std::ranges::find(parts, item.part) == parts.end()) return false;
+  if (item.limit && (!hasPoints(item.kind) || *item.limit < 1 || *item.limit > *form.high - *form.low)) return false;
   return true;
 }
 

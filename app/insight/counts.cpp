@@ -151,6 +151,14 @@ SaidLine saidOf(const SheetItem& item, const Sheets<Flight>& sheets, const std::
 }
 
 template <class Flight>
+SheetSureLine sureOf(const SheetItem& item, const Sheets<Flight>& sheets) {
+  SheetSureLine line{item.item, std::vector<int>(3, 0)};
+  for (const Answer& answer : sheets.answers(item.item))
+    if (answer.value) ++line.counts[static_cast<std::size_t>(*answer.value - 1)];
+  return line;
+}
+
+template <class Flight>
 std::vector<TickedLine> tickedOf(const Plan& plan, const Sheets<Flight>& sheets, const std::vector<Slot>& lots) {
   std::vector<TickedLine> lines;
   stats::CheckRows rows;
@@ -194,6 +202,7 @@ Counts countsOf(const Plan& plan, const Sheets<Flight>& sheets) {
       case ItemKind::split: counts.split.push_back(splitOf(item, plan, sheets, lots)); break;
       case ItemKind::worst:
       case ItemKind::changeOne: counts.said.push_back(saidOf(item, sheets, lots)); break;
+      case ItemKind::sureness: counts.sure.push_back(sureOf(item, sheets)); break;
       default: break;
     }
   }

@@ -77,6 +77,12 @@ struct SaidLine {
   std::vector<WordCount> words;
 };
 
+/// How sure people were of a whole sheet, over all sheets: a guess, fairly sure, sure.
+struct SheetSureLine {
+  Item item;
+  std::vector<int> counts;
+};
+
 /// All that is counted, each kind in the order of the sheet.
 struct Counts {
   std::vector<RightLine> right;
@@ -85,6 +91,7 @@ struct Counts {
   std::vector<BehaviourLine> behaviour;
   std::vector<SplitLine> split;
   std::vector<SaidLine> said;
+  std::vector<SheetSureLine> sure;
 };
 
 /// From one group's sheets; the columns are the coded lots in the order of the plan. Sources: stats/right, stats/checks, stats/ranks. Words are

@@ -1,5 +1,6 @@
 #include "insight/points.h"
 
+#include "domain/item_kinds.h"
 #include "stats/estimated.h"
 #include "stats/profile/profile.h"
 
@@ -8,10 +9,6 @@
 
 namespace oddglass::insight {
 namespace {
-
-bool hasPoints(ItemKind kind) {
-  return kind == ItemKind::liking || kind == ItemKind::line || kind == ItemKind::magnitude || kind == ItemKind::distance;
-}
 
 template <class T>
 int indexIn(const std::vector<T>& all, T value) {

@@ -130,8 +130,11 @@ SheetFindings sheetFindingsOf(const RevealedSession& session) {
   };
   if (plan.claim == Claim::me) {
     finish(makerSheets(session), makerSheets(session, true));
+    findings.drivers.why = stats::Reason::fewTasters;
   } else {
-    finish(panelSheets(session), panelSheets(session, true));
+    const auto sheets = panelSheets(session);
+    finish(sheets, panelSheets(session, true));
+    findings.drivers = driversOf(plan, sheets);
     findings.makers = makersBeside(session, findings.lots);
   }
   if (findings.people == 0) findings.why = NoVerdict::nobodyAnswered;

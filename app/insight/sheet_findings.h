@@ -1,6 +1,7 @@
 #pragma once
 
 #include "insight/counts.h"
+#include "insight/drivers.h"
 #include "insight/findings.h"
 #include "insight/points.h"
 
@@ -53,6 +54,7 @@ struct SheetFindings {
   Counts counts;
   std::vector<MakerPoints> makers;
   TableManner table;
+  Drivers drivers;                    ///< for the maker's page alone
   NextTest next;
   bool hasVerdicts = false;           ///< the seal held and there are three people or more with a reference
   std::optional<NoVerdict> why;       ///< sealBroken, nothing counted

@@ -1,5 +1,6 @@
 #include "planning/gap.h"
 
+#include "domain/item_kinds.h"
 #include "planning/sheet_cups.h"
 #include "stats/scores/power.h"
 
@@ -8,11 +9,6 @@
 
 namespace oddglass::planning {
 namespace {
-
-// Kinds whose answers are points on a scale that a mean is taken of.
-bool hasPoints(ItemKind kind) {
-  return kind == ItemKind::liking || kind == ItemKind::line || kind == ItemKind::magnitude || kind == ItemKind::distance;
-}
 
 // People who get both cups of a pair: all of them, or in incomplete blocks k (k - 1) of t (t - 1).
 int peopleOfPair(const Setup& setup) {

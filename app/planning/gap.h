@@ -12,6 +12,7 @@ struct Spread {
   double interaction = 1.0 / 8.0;  ///< how much people differ in what they find between cups
   double repeat = 1.0 / 8.0;       ///< how much one person differs from cup to cup of the same drink
   bool fromPast = false;           ///< from this panel's own sessions; otherwise the stated defaults: one point each on nine points
+  int tables = 0;                  ///< how many past score sheets they come from
 };
 
 /// The smallest gap between two cups' means that a plan shows 8 times in 10, for one kind of question.

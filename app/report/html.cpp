@@ -38,6 +38,15 @@ std::string tableOf(const figures::Table& table) {
   return out + "</tbody></table></div>\n";
 }
 
+std::string drawnFigures(const std::vector<Drawing>& drawings, const words::ReportWords& text) {
+  std::string out;
+  for (const Drawing& layOut : drawings) {
+    const figures::Figure figure = layOut(pictureWidth, figures::roomFor);
+    out += figures::svg(figure) + "<details><summary>" + escaped(text.picture) + "</summary>" + tableOf(figure.table) + "</details>\n";
+  }
+  return out;
+}
+
 std::string sections(const std::vector<Section>& all, const std::string& heading) {
   std::string out;
   for (const Section& section : all) {
@@ -48,23 +57,35 @@ std::string sections(const std::vector<Section>& all, const std::string& heading
   return out;
 }
 
-std::string verdict(const words::CameOut& out, const words::ReportWords& text, const std::string& heading) {
+// Closed until it is opened.
+std::string onRequest(const Section& section, const words::ReportWords& text) {
+  std::string out = "<details><summary>" + escaped(section.heading) + "</summary>\n";
+  for (const std::string& line : section.lines) out += element("p", line);
+  return out + drawnFigures(section.drawings, text) + "</details>\n";
+}
+
+// `document` holds the figures; none belong to one of several pairs.
+std::string verdict(const words::CameOut& out, const words::ReportWords& text, const std::string& heading, const Document* document = nullptr) {
   std::string html;
   for (const std::string& line : out.first) html += element("p", line, "first");
   html += '<' + heading + " class=\"verdict\">" + figures::svg(verdictMark(out.shape, out.word)) + "<span>" + escaped(out.headline) + "</span></" + heading + ">\n";
   html += element("p", out.under, "lead quiet") + element("p", out.count, "lead");
   for (const words::CameOut& pair : out.pairs) html += verdict(pair, text, "h2");
   if (out.interval) {
-    const figures::Figure figure = figures::intervalFigure(picture(*out.interval), pictureWidth);
-    html += figures::svg(figure) + "<details><summary>" + escaped(text.picture) + "</summary>" + tableOf(figure.table) + "</details>\n";
+    html += drawnFigures({drawingOf(picture(*out.interval), figures::intervalFigure)}, text);
   }
+  if (document) html += drawnFigures(document->lead, text);
   if (!out.interval || out.range != out.interval->sentence) html += element("p", out.range);  // the picture says it already
   for (const std::string* line : {&out.notSaid, &out.missed, &out.weaker, &out.howKnew, &out.sureness}) html += element("p", *line);
-  for (const words::OutSection& section : out.sections) {
+  for (std::size_t i = 0; i < out.sections.size(); ++i) {
+    const words::OutSection& section = out.sections[i];
+    const bool isDrawn = document && i < document->drawings.size() && !document->drawings[i].empty();
     html += element("h2", section.heading);
+    if (isDrawn) html += drawnFigures(document->drawings[i], text);
     for (const std::string& line : section.lines) html += element("p", line);
-    if (!section.rows.empty()) html += tableOf({section.headers, section.rows});
+    if (!isDrawn && !section.rows.empty()) html += tableOf({section.headers, section.rows});
   }
+  if (document && document->onRequest) html += onRequest(*document->onRequest, text);
   for (const std::string& line : out.beside) html += element("p", line);
   for (const std::string& line : out.cautions) html += element("p", line);
   for (const std::string* line : {&out.next, &out.promise, &out.decision}) html += element("p", *line);
@@ -84,7 +105,7 @@ std::string html(const words::Voice& voice, const Document& document) {
   out += "<meta name=\"viewport\" content=\"width=device-width\"/>\n";
   out += "<title>" + escaped(document.title) + "</title>\n<style>" + style + "</style>\n</head>\n<body>\n<main>\n";
   out += element("p", document.title, "quiet") + element("p", document.out.what, "quiet");
-  out += verdict(document.out, text, "h1");
+  out += verdict(document.out, text, "h1", &document);
   out += sections(document.room, "h2");
   out += element("p", document.out.method, "quiet") + element("p", document.date, "quiet");
   if (!document.makerHeading.empty()) out += "<div class=\"maker\">\n" + element("h2", document.makerHeading) + sections(document.maker, "h3") + "</div>\n";

@@ -1,4 +1,5 @@
 #include "domain/names.h"
+#include "insight/sheet_map.h"
 #include "report/json_plan.h"
 #include "report/made.h"
 #include "report/sheet_report.h"
@@ -49,7 +50,7 @@ Json sideOf(const insight::RightSide& side) {
 }
 
 Json countsOf(const Plan& plan, const insight::Counts& counts) {
-  Json right = Json::array(), ticked = Json::array(), ranked = Json::array(), behaviour = Json::array(), split = Json::array(), said = Json::array();
+  Json right = Json::array(), ticked = Json::array(), ranked = Json::array(), behaviour = Json::array(), split = Json::array(), said = Json::array(), sure = Json::array();
   for (const auto& line : counts.right) {
     Json lots = Json::array();
     for (const auto& lot : line.lots)
@@ -66,7 +67,55 @@ Json countsOf(const Plan& plan, const insight::Counts& counts) {
     for (const auto& word : line.words) words.push_back({{"word", word.word}, {"people", word.people}});
     said.push_back({{"item", line.item.value}, {"kind", nameOf(line.kind)}, {"asked", line.asked}, {"none", line.none}, {"words", words}});
   }
-  return {{"just_right", right}, {"ticked", ticked}, {"ranked", ranked}, {"behaviour", behaviour}, {"split", split}, {"said", said}};
+  for (const auto& line : counts.sure) sure.push_back({{"item", line.item.value}, {"counts", line.counts}});
+  return {{"just_right", right}, {"ticked", ticked}, {"ranked", ranked}, {"behaviour", behaviour}, {"split", split}, {"said", said}, {"sureness", sure}};
+}
+
+const char* whyNoMap(stats::Reason why) {
+  switch (why) {
+    case stats::Reason::fewSamples: return "fewer_than_three_drinks";
+    case stats::Reason::notGiven: return "fewer_than_two_lines";
+    case stats::Reason::fewTasters: return "fewer_than_five_people";
+    case stats::Reason::noSpread: return "no_spread";
+    default: return "not_scored_together";
+  }
+}
+
+// Looked at afterwards: how the lots lie to each other.
+Json mapOf(const Plan& plan, const insight::SheetMap& map) {
+  Json lots = Json::array(), words = Json::array();
+  for (const insight::MapLot& lot : map.lots) {
+    Json one{{"lot", letter(plan, lot.lot)}, {"at", lot.at}, {"people", lot.people}, {"ellipse", nullptr}};
+    if (lot.sure) one["ellipse"] = {{"semi_axes", {lot.sure->longer, lot.sure->shorter}}, {"angle", lot.sure->turn}};
+    if (lot.why) one["why"] = whyNoMap(*lot.why);
+    if (!lot.points.empty()) one["points"] = lot.points;
+    lots.push_back(std::move(one));
+  }
+  for (const insight::MapWord& word : map.words)
+    words.push_back({{"item", word.item.value}, {"word", word.word}, {"part", nameOf(word.part)}, {"loadings", word.loadings.empty() ? Json(nullptr) : Json(word.loadings)}});
+  return {{"exploratory", true}, {"unit", "hundredths of a line"}, {"people", map.people}, {"share", map.shares}, {"lots", lots}, {"words", words},
+          {"why", map.why ? Json(whyNoMap(*map.why)) : Json(nullptr)}};
+}
+
+const char* whyNoDriver(stats::Reason why) {
+  switch (why) {
+    case stats::Reason::notGiven: return "no_liking_or_no_words";
+    case stats::Reason::fewSamples: return "fewer_than_four_drinks";
+    case stats::Reason::fewTasters: return "fewer_than_five_people";
+    default: return "no_spread";
+  }
+}
+
+// A hint: points of liking for 10 hundredths more of a line, or with a word ticked against without.
+Json driversJson(const insight::Drivers& drivers) {
+  Json words = Json::array();
+  for (const insight::DriverLine& line : drivers.lines) {
+    Json one{{"item", line.item.value}, {"word", line.word}, {"part", nameOf(line.part)}, {"people", line.people}, {"more", orNull(line.more)}, {"low", orNull(line.low)},
+             {"high", orNull(line.high)}, {"shrunk", orNull(line.shrunk)}, {"p_adjusted", orNull(line.pAdjusted)}};
+    if (line.why) one["why"] = whyNoDriver(*line.why);
+    words.push_back(std::move(one));
+  }
+  return {{"hint", true}, {"drinks", drivers.lots}, {"words", words}, {"why", drivers.why ? Json(whyNoDriver(*drivers.why)) : Json(nullptr)}};
 }
 
 Json sheetMakerOf(const words::Voice& voice, const RevealedSession& session, const SheetFindings& findings) {
@@ -80,7 +129,7 @@ Json sheetMakerOf(const words::Voice& voice, const RevealedSession& session, con
     sections.push_back({{"heading", each.heading}, {"sentences", each.lines}, {"headers", each.headers}, {"rows", each.rows}});
   return {{"table", {{"likings", findings.table.likings}, {"liking", orNull(findings.table.liking)}, {"reference", orNull(findings.table.reference)},
                      {"same_drink_moved", orNull(findings.table.moved)}, {"control", orNull(findings.table.control)}}},
-          {"makers", makers}, {"sections", sections}};
+          {"drivers", driversJson(findings.drivers)}, {"makers", makers}, {"sections", sections}};
 }
 
 }  // namespace
@@ -99,8 +148,9 @@ std::string json(const words::Voice& voice, const RevealedSession& session, cons
   report["promises"] = promisesOf(session);
   report["decision"] = textOrNull(session.decision);
   report["findings"] = {{"people", findings.people}, {"flights", findings.flights}, {"missing", findings.missing}, {"voided", findings.voided}, {"cups_not_sure", findings.unsure},
-                        {"coded", coded}, {"target", letter(plan, findings.target)}, {"doubled", letter(plan, findings.doubled)}, {"points", points}, {"counts", countsOf(plan, findings.counts)},
-                        {"next", {{"step", nameOfStep(findings.next.step)}, {"item", findings.next.item.value > 0 ? Json(findings.next.item.value) : Json(nullptr)}}}, {"deviations", deviations}};
+                        {"coded", coded}, {"target", letter(plan, findings.target)}, {"doubled", letter(plan, findings.doubled)}, {"points", points}, {"counts", countsOf(plan, findings.counts)}, {"components", mapOf(plan, insight::sheetMapOf(session))},
+                        {"next", {{"step", nameOfStep(findings.next.step)}, {"item", findings.next.item.value > 0 ? Json(findings.next.item.value) : Json(nullptr)},
+                                  {"lot", findings.next.lot.value > 0 ? letter(plan, findings.next.lot) : Json(nullptr)}, {"sentence", textOrNull(out.next)}}}, {"deviations", deviations}};
   report["record"] = recordOf(session);
   if (whom == For::maker) report["maker"] = sheetMakerOf(voice, session, findings);
   return report.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';

@@ -3,10 +3,12 @@
 #include "domain/names.h"
 #include "report/json.h"
 #include "report/made.h"
+#include "report/sheet_pictures.h"
 #include "words/drinks.h"
 #include "words/numbers.h"
 #include "words/record.h"
 #include "words/report.h"
+#include "words/sheet_map.h"
 #include "words/sheet_maker.h"
 #include "words/sheet_out.h"
 #include "words/sheet_plan.h"
@@ -40,6 +42,14 @@ Section purpose(const Voice& voice, const RevealedSession& session, const words:
   return section;
 }
 
+// How the lots lie to each other; left out where there is nothing to draw.
+std::optional<Section> mapSection(const Voice& voice, const RevealedSession& session, const insight::SheetFindings& findings) {
+  const insight::SheetMap map = insight::sheetMapOf(session);
+  const auto picture = mapPicture(voice, session.plan, findings, map);
+  if (!picture) return std::nullopt;
+  return Section{words::mapHeading(voice), words::mapLines(voice, map), std::nullopt, {drawingOf(*picture, figures::mapFigure)}};
+}
+
 }  // namespace
 
 Document document(const Voice& voice, const RevealedSession& session, const insight::SheetFindings& findings, For whom) {
@@ -50,6 +60,10 @@ Document document(const Voice& voice, const RevealedSession& session, const insi
   made.title = session.title;
   made.date = words::reportDates(voice, session);
   made.out = words::sheetOut(voice, session, findings);
+  SheetDrawings drawings = sheetDrawings(voice, session, findings, made.out);
+  made.lead = std::move(drawings.lead);
+  made.drawings = std::move(drawings.sections);
+  made.onRequest = mapSection(voice, session, findings);
   made.room = {purpose(voice, session, text), drinks(voice, session, text), {text.servingHeading, words::servingLines(voice, session), std::nullopt},
                {text.recordHeading, {words::commitmentLine(voice, session), words::openingsLine(voice, session.pourSheetOpenings), words::standardLine(voice, session.plan.method)}, std::nullopt}};
   if (whom == For::maker) {

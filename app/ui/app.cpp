@@ -29,6 +29,7 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_typeIn = new TypingModel(stage, this);
   m_keeping = new KeepingModel(stage, this);
 
+  connect(m_worker.get(), &Worker::slowChanged, this, &App::workingChanged);
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
   connect(m_shelf, &ShelfModel::beverageRequested, m_beverage, &BeverageModel::open);
   connect(m_shelf, &ShelfModel::newBeverageRequested, m_beverage, &BeverageModel::openNew);

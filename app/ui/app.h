@@ -37,6 +37,7 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::Notice* notice MEMBER m_notice CONSTANT)
   Q_PROPERTY(oddglass::ui::Preferences* preferences MEMBER m_preferences CONSTANT)
   Q_PROPERTY(oddglass::ui::Current* current MEMBER m_current CONSTANT)
+  Q_PROPERTY(bool working READ isWorking NOTIFY workingChanged)
   Q_PROPERTY(oddglass::ui::TodayModel* today MEMBER m_today CONSTANT)
   Q_PROPERTY(oddglass::ui::ShelfModel* shelf MEMBER m_shelf CONSTANT)
   Q_PROPERTY(oddglass::ui::BeverageModel* beverage MEMBER m_beverage CONSTANT)
@@ -67,6 +68,11 @@ public:
   Notice* notice() { return m_notice; }
   Preferences* preferences() { return m_preferences; }
   Worker& worker() { return *m_worker; }
+  /// True while something takes longer than people wait without a word.
+  bool isWorking() const { return m_worker && m_worker->isSlow(); }
+
+signals:
+  void workingChanged();
 
 private:
   std::unique_ptr<Worker> m_worker;

@@ -1,7 +1,6 @@
 #include "ui/came_out_model.h"
 
 #include "exchange/file_out.h"
-#include "figures/gaps.h"
 #include "figures/interval.h"
 #include "insight/findings.h"
 #include "report/html.h"
@@ -10,15 +9,13 @@
 #include "report/sheet_report.h"
 #include "session/ending.h"
 #include "session/look.h"
-#include "ui/printing.h"
+#include "ui/section_lines.h" "ui/printing.h"
 #include "ui/voice.h"
 #include "words/came_out.h"
 #include "words/maker.h"
 #include "words/record.h"
 #include "words/sheet_maker.h"
 #include "words/sheet_out.h"
-
-#include <algorithm>
 
 #include <filesystem>
 
@@ -60,19 +57,12 @@ QStringList evidenceOf(const words::CameOut& out) {
   return lines;
 }
 
-FigureSource figureSourceOf(const std::optional<figures::GapPicture>& picture) {
-  if (!picture) return {};
-  FigureSource source;
-  source.layOut = [picture = *picture](double width, const figures::Measure& measure) { return figures::gapFigure(picture, width, measure); };
-  return source;
-}
-
 struct Read {
   RevealedSession session;
   words::CameOut out;
   words::MakerPart maker;
   std::vector<words::OutSection> makerSections;   ///< of a score sheet
-  std::optional<figures::GapPicture> gaps;        ///< of a score sheet
+  report::SheetDrawings drawings;                 ///< of a score sheet
   std::filesystem::path folder;
 };
 
@@ -84,8 +74,7 @@ Read readOut(RevealedSession session, std::filesystem::path folder) {
     const insight::SheetFindings findings = insight::sheetFindingsOf(session);
     read.out = words::sheetOut(voice(), session, findings);
     read.makerSections = words::sheetMakerSections(voice(), session, findings);
-    const auto own = std::ranges::find(session.plan.lots, LotRole::compared, &PlannedLot::role);
-    if (own != session.plan.lots.end()) read.gaps = report::gapPicture(voice(), session, findings, own->slot);
+    read.drawings = report::sheetDrawings(voice(), session, findings, read.out);
   } else {
     const insight::Findings findings = insight::findingsOf(session);
     read.out = words::cameOut(voice(), session, findings);
@@ -93,19 +82,6 @@ Read readOut(RevealedSession session, std::filesystem::path folder) {
   }
   read.session = std::move(session);
   return read;
-}
-
-// A table under a heading, a row a line.
-QStringList linesOf(const words::OutSection& section) {
-  QStringList lines;
-  add(lines, section.lines);
-  for (const auto& row : section.rows) {
-    QStringList cells;
-    for (std::size_t i = 0; i < row.size(); ++i)
-      cells << (i == 0 || i >= section.headers.size() ? shown(row[i]) : CameOutModel::tr("%1: %2").arg(shown(section.headers[i]), shown(row[i])));
-    lines << cells.join(QStringLiteral(" · "));
-  }
-  return lines;
 }
 
 }  // namespace
@@ -133,9 +109,11 @@ void CameOutModel::load() {
     m_headline = shown(out.headline);
     m_second = shown(out.under);
     m_count = shown(out.count);
-    m_figure = read.gaps ? figureSourceOf(read.gaps) : figureSourceOf(out.interval);
+    m_figure = read.drawings.lead.empty() ? figureSourceOf(out.interval) : FigureSource{read.drawings.lead.front()};
     m_evidence = evidenceOf(out);
-    showPairs(out);
+    if (read.session.plan.sheet) showSections(out, read.drawings);
+    else showPairs(out);
+    hideMap(read.session.plan);
     add(m_evidence, out.beside);
     add(m_evidence, out.cautions);
     showFacts(out);
@@ -147,7 +125,7 @@ void CameOutModel::load() {
     showMaker(read.maker);
     for (const words::OutSection& section : read.makerSections) {
       add(m_makerLines, section.heading);
-      m_makerLines << linesOf(section);
+      m_makerLines << linesOf(section, true);
     }
     m_promised = shown(out.promise);
     m_decision = shown(read.session.decision);
@@ -160,12 +138,6 @@ void CameOutModel::load() {
 
 void CameOutModel::showPairs(const words::CameOut& out) {
   std::vector<PairRow> rows;
-  for (const words::OutSection& section : out.sections) {
-    PairRow row;
-    row.headline = shown(section.heading);
-    row.evidence = linesOf(section).join(QLatin1Char('\n'));
-    rows.push_back(row);
-  }
   for (const words::CameOut& pair : out.pairs) {
     QStringList lines = evidenceOf(pair);
     for (const std::string* each : {&pair.howKnew, &pair.sureness}) add(lines, *each);

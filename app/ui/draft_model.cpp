@@ -1,7 +1,9 @@
 #include "ui/draft_model.h"
 
+#include "insight/past_spread.h"
 #include "session/follow.h"
 #include "session/look.h"
+#include "session/past.h"
 #include "session/seal.h"
 #include "shelf/beverages.h"
 #include "shelf/lots.h"
@@ -86,7 +88,10 @@ DraftModel::Read DraftModel::look(Cellar& cellar, const SessionId& id) {
   const planning::Setup setup = session::setupOf(read.facts);
   const bool isAsked = setup.sheet ? session::isCoded(read.facts) : setup.lots.size() >= 2;
   if (isAsked && setup.places() > 0) read.amounts = planning::amountsOf(setup);
-  if (setup.sheet && isAsked && setup.counting() > 0) read.sheetOutlook = planning::sheetOutlook(setup, read.facts.draft.sheet.items);
+  if (setup.sheet && isAsked && setup.counting() > 0) {
+    const auto past = insight::pastSpreadOf(session::pastSheets(store, session::panelOf(read.facts)));
+    read.sheetOutlook = planning::sheetOutlook(setup, read.facts.draft.sheet.items, past ? planning::Spread{past->interaction, past->repeat, true, past->tables} : planning::Spread{});
+  }
   if (!setup.sheet && setup.counting() > 0) read.outlook = planning::outlookFor(setup);
   if (setup.sheet) read.words = shelf::vocabulary(store);
   read.recommendation = session::recommendationFor(read.facts);

@@ -10,16 +10,6 @@ const std::vector<ItemKind>& sheetKinds() {
   return all;
 }
 
-std::vector<Part> partsOf(ItemKind kind) {
-  switch (kind) {
-    case ItemKind::rank:
-    case ItemKind::split: return {Part::last};
-    case ItemKind::sureness: return {Part::last};
-    case ItemKind::words: return {Part::main, Part::look, Part::smell, Part::late, Part::last};
-    default: return {Part::main, Part::look, Part::smell, Part::late};
-  }
-}
-
 QString partWord(Part part) {
   switch (part) {
     case Part::look: return QCoreApplication::translate("Sheet", "by eye, first");
@@ -30,10 +20,6 @@ QString partWord(Part part) {
   }
   return {};
 }
-
-bool hasLimit(ItemKind kind) { return kind == ItemKind::line || kind == ItemKind::magnitude || kind == ItemKind::liking || kind == ItemKind::distance; }
-
-bool takesWord(ItemKind kind) { return answerForm(kind).needsWord || kind == ItemKind::liking || kind == ItemKind::rank; }
 
 int usualLimit(ItemKind kind) {
   const AnswerForm form = answerForm(kind);

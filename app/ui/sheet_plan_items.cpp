@@ -1,4 +1,5 @@
 // The questions of a sheet: their list, and the form for one of them.
+#include "domain/item_kinds.h"
 #include "domain/names.h"
 #include "ui/page_model.h"
 #include "ui/sheet_kinds.h"
@@ -96,7 +97,7 @@ void SheetPlanModel::chooseKind(int index) {
   if (!takesWord(m_item.kind)) m_item.word.clear();
   m_item.limit.reset();
   m_limitWrong = false;
-  if (isGap() && hasLimit(m_item.kind)) m_item.limit = usualLimit(m_item.kind);
+  if (isGap() && hasPoints(m_item.kind)) m_item.limit = usualLimit(m_item.kind);
   if (!mayBeMain()) m_item.isMain = false;
   showForm();
   emit changed();
@@ -171,7 +172,7 @@ void SheetPlanModel::showForm() {
     for (const TastingWord& each : shelf::wordsOf(m_words, wanted))
       if (m_offered.size() < static_cast<qsizetype>(mostOffered)) m_offered << shown(words::wordText(voice(), each));
   }
-  m_mayHaveLimit = isGap() && hasLimit(m_item.kind);
+  m_mayHaveLimit = isGap() && hasPoints(m_item.kind);
   if (!m_limitWrong) m_limit = m_item.limit ? QString::number(*m_item.limit) : QString();
   m_limitUnit = shown(words::outOf(voice(), m_item.kind));
   const auto items = wouldBe();

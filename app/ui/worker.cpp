@@ -7,8 +7,12 @@ store::Store& Cellar::store() {
   return *m_store;
 }
 
-Worker::Worker(std::unique_ptr<Cellar> cellar)
-    : m_cellar(std::move(cellar)), m_thread([this](const std::stop_token& stop) { work(stop); }) {}
+Worker::Worker(std::unique_ptr<Cellar> cellar, std::chrono::milliseconds patience)
+    : m_cellar(std::move(cellar)), m_thread([this](const std::stop_token& stop) { work(stop); }) {
+  m_patience.setSingleShot(true);
+  m_patience.setInterval(patience);
+  connect(&m_patience, &QTimer::timeout, this, [this] { setSlow(true); });
+}
 
 Worker::~Worker() {
   m_thread.request_stop();
@@ -16,7 +20,10 @@ Worker::~Worker() {
 }
 
 void Worker::put(std::function<void(Cellar&)> job) {
-  if (++m_unfinished == 1) emit busyChanged();
+  if (++m_unfinished == 1) {
+    m_patience.start();
+    emit busyChanged();
+  }
   {
     const std::lock_guard hold(m_guard);
     m_jobs.push_back(std::move(job));
@@ -29,9 +36,18 @@ void Worker::deliver(std::function<void()> result) {
       this,
       [this, result = std::move(result)] {
         result();
-        if (--m_unfinished == 0) emit busyChanged();
+        if (--m_unfinished > 0) return;
+        m_patience.stop();
+        setSlow(false);
+        emit busyChanged();
       },
       Qt::QueuedConnection);
+}
+
+void Worker::setSlow(bool slow) {
+  if (m_slow == slow) return;
+  m_slow = slow;
+  emit slowChanged();
 }
 
 void Worker::work(const std::stop_token& stop) {

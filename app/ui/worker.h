@@ -4,6 +4,8 @@
 #include "domain/problem.h"
 #include "store/store.h"
 
+#include <QTimer>
+#include <chrono>
 #include <condition_variable>
 #include <cstdint>
 #include <deque>
@@ -45,11 +47,13 @@ struct Lane {
 class Worker : public QObject {
   Q_OBJECT
   Q_PROPERTY(bool busy READ isBusy NOTIFY busyChanged)
+  Q_PROPERTY(bool slow READ isSlow NOTIFY slowChanged)
 
 public:
   using Job = std::function<void(Cellar&, const std::stop_token&)>;
 
-  explicit Worker(std::unique_ptr<Cellar> cellar);
+  /// `patience`: how long it may be busy before people are told so.
+  explicit Worker(std::unique_ptr<Cellar> cellar, std::chrono::milliseconds patience = std::chrono::milliseconds(500));
   /// Finishes the jobs that are waiting, so that nothing that was asked for is lost.
   ~Worker() override;
 
@@ -65,9 +69,12 @@ public:
     start(&lane, std::move(work), std::move(done), std::move(failed));
   }
   bool isBusy() const { return m_unfinished > 0; }
+  /// True when it has been busy without a pause for longer than its patience.
+  bool isSlow() const { return m_slow; }
 
 signals:
   void busyChanged();
+  void slowChanged();
 
 private:
   template <class Work, class Done, class Failed>
@@ -103,8 +110,11 @@ private:
   void put(std::function<void(Cellar&)> job);
   void deliver(std::function<void()> result);
   void work(const std::stop_token& stop);
+  void setSlow(bool slow);
 
   std::unique_ptr<Cellar> m_cellar;
+  QTimer m_patience;
+  bool m_slow = false;
   std::uint64_t m_last = 0;
   int m_unfinished = 0;
   std::mutex m_guard;

@@ -20,12 +20,17 @@ struct IntervalWords {
   std::vector<std::vector<std::string>> rows;
 };
 
+/// What kind of question of a score sheet a section is about.
+enum class About { nothing, points, right, ticked, ranked, behaviour, split, said, sure };
+
 /// A part of what came out under a heading of its own: one question of a score sheet, or what was looked at afterwards.
 struct OutSection {
   std::string heading;
   std::vector<std::string> lines;
   std::vector<std::string> headers;            ///< of a table; may be empty
   std::vector<std::vector<std::string>> rows;
+  About about = About::nothing;                ///< of a score sheet, with the question (ticked words: the first of them)
+  Item item{};
 };
 
 /// What came out, for the room: no person in it, no place, no words of anybody. Empty fields have nothing to say.

@@ -3,6 +3,9 @@
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/sheet_asked.h"
+#include "words/sheet_out.h"
+#include "words/sheet_picture.h"
 
 #include <algorithm>
 
@@ -10,11 +13,6 @@ namespace oddglass::words {
 namespace {
 
 using insight::SheetFindings;
-
-/// "5 of 8".
-std::string share(const Voice& voice, int count, int of) {
-  return say(voice, QT_TRANSLATE_NOOP("words", "{k} of {n}"), {{"k", whole(voice, count)}, {"n", whole(voice, of)}});
-}
 
 std::vector<std::string> drinkNames(const Voice& voice, const Plan& plan, const SheetFindings& findings) {
   std::vector<std::string> names;
@@ -31,7 +29,7 @@ std::string dropLine(const Voice& voice, const insight::RightSide& side, const c
 }
 
 OutSection rightSection(const Voice& voice, const insight::RightLine& line, const std::vector<std::string>& names) {
-  OutSection section{say(voice, QT_TRANSLATE_NOOP("words", "{what}: too little, too much?"), {{"what", capitalised(line.word)}}), {}, {}, {}};
+  OutSection section{say(voice, QT_TRANSLATE_NOOP("words", "{what}: too little, too much?"), {{"what", capitalised(line.word)}}), {}, {}, {}, About::right, line.item};
   section.headers = {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "too little")),
                      say(voice, QT_TRANSLATE_NOOP("words", "just right")), say(voice, QT_TRANSLATE_NOOP("words", "too much"))};
   for (std::size_t i = 0; i < line.lots.size(); ++i) {
@@ -45,12 +43,12 @@ OutSection rightSection(const Voice& voice, const insight::RightLine& line, cons
 }
 
 OutSection tickedSection(const Voice& voice, const SheetFindings& findings, const std::vector<std::string>& names) {
-  OutSection section{say(voice, QT_TRANSLATE_NOOP("words", "Words that apply")), {}, {say(voice, QT_TRANSLATE_NOOP("words", "Word"))}, {}};
+  OutSection section{say(voice, QT_TRANSLATE_NOOP("words", "Words that apply")), {}, {say(voice, QT_TRANSLATE_NOOP("words", "Word"))}, {}, About::ticked, findings.counts.ticked.front().item};
   section.headers.insert(section.headers.end(), names.begin(), names.end());
   std::vector<std::string> apart;
   for (const insight::TickedLine& line : findings.counts.ticked) {
     std::vector<std::string> row{line.word};
-    for (std::size_t i = 0; i < names.size(); ++i) row.push_back(share(voice, line.ticked[i], line.people[i]));
+    for (std::size_t i = 0; i < names.size(); ++i) row.push_back(countOf(voice, line.ticked[i], line.people[i]));
     section.rows.push_back(std::move(row));
     if (line.pValue && *line.pValue <= findings.alphaPm / 1000.0) apart.push_back(quoted(voice, line.word));
   }
@@ -62,7 +60,7 @@ OutSection tickedSection(const Voice& voice, const SheetFindings& findings, cons
 
 OutSection rankedSection(const Voice& voice, const insight::RankedLine& line, const SheetFindings& findings, const std::vector<std::string>& names) {
   OutSection section{line.word.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "In order of liking")) : say(voice, QT_TRANSLATE_NOOP("words", "In order of {what}"), {{"what", line.word}}),
-                     {}, {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "rank sum (the least has the lowest)"))}, {}};
+                     {}, {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "rank sum (the least has the lowest)"))}, {}, About::ranked, line.item};
   for (std::size_t i = 0; i < names.size(); ++i) section.rows.push_back({names[i], decimal(voice, line.sums[i], 1)});
   if (!line.pValue) section.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "These ranks do not allow a judgement.")));
   else if (*line.pValue <= findings.alphaPm / 1000.0) section.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "People ranked them alike enough that chance seldom does it.")));
@@ -73,14 +71,14 @@ OutSection rankedSection(const Voice& voice, const insight::RankedLine& line, co
 OutSection behaviourSection(const Voice& voice, const insight::BehaviourLine& line, const std::vector<std::string>& names) {
   OutSection section{say(voice, QT_TRANSLATE_NOOP("words", "What they would do with it")), {},
                      {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "pour it away")), say(voice, QT_TRANSLATE_NOOP("words", "finish it")),
-                      say(voice, QT_TRANSLATE_NOOP("words", "ask for more"))}, {}};
+                      say(voice, QT_TRANSLATE_NOOP("words", "ask for more"))}, {}, About::behaviour, line.item};
   for (std::size_t i = 0; i < names.size(); ++i)
     section.rows.push_back({names[i], whole(voice, line.counts[i][0]), whole(voice, line.counts[i][1]), whole(voice, line.counts[i][2])});
   return section;
 }
 
 OutSection splitSection(const Voice& voice, const insight::SplitLine& line, const std::vector<std::string>& names) {
-  OutSection section{say(voice, QT_TRANSLATE_NOOP("words", "Five points to give")), {}, {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "points, on average"))}, {}};
+  OutSection section{say(voice, QT_TRANSLATE_NOOP("words", "Five points to give")), {}, {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "points, on average"))}, {}, About::split, line.item};
   for (std::size_t i = 0; i < names.size(); ++i) section.rows.push_back({names[i], decimal(voice, line.points[i], 1)});
   return section;
 }
@@ -89,14 +87,14 @@ OutSection splitSection(const Voice& voice, const insight::SplitLine& line, cons
 OutSection saidSection(const Voice& voice, const insight::SaidLine& line, const Plan& plan, const SheetFindings& findings, const std::vector<std::string>& names) {
   const bool isWorst = line.kind == ItemKind::worst;
   OutSection section{isWorst ? say(voice, QT_TRANSLATE_NOOP("words", "The worst thing")) : say(voice, QT_TRANSLATE_NOOP("words", "The one thing to change")), {},
-                     {say(voice, QT_TRANSLATE_NOOP("words", "In their words"))}, {}};
+                     {say(voice, QT_TRANSLATE_NOOP("words", "In their words"))}, {}, About::said, line.item};
   section.headers.insert(section.headers.end(), names.begin(), names.end());
   std::vector<std::string> onlyOwn;
   for (const insight::WordCount& word : line.words) {
     std::vector<std::string> row{word.word};
     int own = 0, reference = 0;
     for (std::size_t i = 0; i < names.size(); ++i) {
-      row.push_back(share(voice, word.people[i], line.asked[i]));
+      row.push_back(countOf(voice, word.people[i], line.asked[i]));
       const LotRole role = plan.lots[static_cast<std::size_t>(findings.lots[i].value) - 1].role;
       if (role == LotRole::reference) reference += word.people[i];
       if (role == LotRole::compared) own += word.people[i];
@@ -105,13 +103,21 @@ OutSection saidSection(const Voice& voice, const insight::SaidLine& line, const 
     if (own > 0 && reference == 0) onlyOwn.push_back(quoted(voice, word.word));
   }
   if (!isWorst) return section;
-  std::vector<std::string> none{say(voice, QT_TRANSLATE_NOOP("words", "looked and found none"))};
-  for (std::size_t i = 0; i < names.size(); ++i) none.push_back(share(voice, line.none[i], line.asked[i]));
+  std::vector<std::string> none{foundNone(voice)};
+  for (std::size_t i = 0; i < names.size(); ++i) none.push_back(countOf(voice, line.none[i], line.asked[i]));
   section.rows.push_back(std::move(none));
   section.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Everyone had to name a worst thing, so a complaint alone says nothing.")));
   const bool hasReference = std::ranges::any_of(plan.lots, [](const PlannedLot& lot) { return lot.role == LotRole::reference; });
   if (hasReference && !onlyOwn.empty())
     section.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Named on yours and not on the bought one: {words}."), {{"words", listed(voice, onlyOwn)}}));
+  return section;
+}
+
+OutSection sureSection(const Voice& voice, const insight::SheetSureLine& line) {
+  OutSection section{say(voice, QT_TRANSLATE_NOOP("words", "How sure they were")), {},
+                     {say(voice, QT_TRANSLATE_NOOP("words", "Sureness")), say(voice, QT_TRANSLATE_NOOP("words", "sheets"))}, {}, About::sure, line.item};
+  const auto names = answerWords(voice, ItemKind::sureness);
+  for (std::size_t i = 0; i < names.size(); ++i) section.rows.push_back({names[i], whole(voice, line.counts[i])});
   return section;
 }
 
@@ -127,6 +133,7 @@ std::vector<OutSection> countSections(const Voice& voice, const Plan& plan, cons
   for (const auto& line : counts.behaviour) sections.push_back(behaviourSection(voice, line, names));
   for (const auto& line : counts.split) sections.push_back(splitSection(voice, line, names));
   for (const auto& line : counts.said) sections.push_back(saidSection(voice, line, plan, findings, names));
+  for (const auto& line : counts.sure) sections.push_back(sureSection(voice, line));
   return sections;
 }
 

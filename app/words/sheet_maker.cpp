@@ -3,6 +3,7 @@
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/sheet_drivers.h"
 #include "words/sheet_out.h"
 
 #include <algorithm>
@@ -66,6 +67,7 @@ std::vector<OutSection> sheetMakerSections(const Voice& voice, const RevealedSes
   if (findings.table.control && !sections.empty())
     sections.back().lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The cup that was flawed or thinned on purpose was liked {gap} points less than the others."),
                                         {{"gap", decimal(voice, -*findings.table.control, 1)}}));
+  if (OutSection drivers = driversSection(voice, findings.drivers, findings.alphaPm); !drivers.lines.empty() && !findings.why) sections.push_back(std::move(drivers));
   if (!findings.makers.empty()) sections.push_back(makersBeside(voice, session, findings));
   if (OutSection written = remarks(voice, session); !written.lines.empty()) sections.push_back(std::move(written));
   OutSection said{say(voice, QT_TRANSLATE_NOOP("words", "What was said aloud")), {}, {}, {}};

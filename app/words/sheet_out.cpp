@@ -103,7 +103,7 @@ std::string movedLine(const Voice& voice, const SheetFindings& findings) {
 }
 
 OutSection questionSection(const Voice& voice, const Plan& plan, const SheetFindings& findings, const PointsLine& line) {
-  OutSection section{capitalised(questionName(voice, line.kind, line.part, line.word)), {}, {}, {}};
+  OutSection section{capitalised(questionName(voice, line.kind, line.part, line.word)), {}, {}, {}, About::points, line.item};
   for (const LotGap& gap : line.gaps) section.lines.push_back(gapLine(voice, plan, findings, line, gap));
   if (line.rangeLow)
     section.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The reference's own vintages lie {low} to {high} apart from the one you chose."),
@@ -175,7 +175,11 @@ CameOut sheetOut(const Voice& voice, const RevealedSession& session, const Sheet
   for (const insight::Caution each : findings.cautions)
     if (each == insight::Caution::fewerThanPlanned) out.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Fewer answers count than were planned.")));
   out.next = findings.why ? std::string() : nextLine(voice, plan, findings);
-  if (findings.hasVerdicts && plan.question == Question::lacks) out.promise = promiseFor(voice, session, asVerdict(out.shape));
+  if (findings.hasVerdicts && plan.question == Question::lacks) {
+    out.promise = promiseFor(voice, session, asVerdict(out.shape));
+    // Within all limits no gap is shown either, and that is what a sheet's plan asks about.
+    if (out.promise.empty() && out.shape == Shape::bars) out.promise = promiseFor(voice, session, insight::Verdict::notShown);
+  }
   else if (plan.question == Question::good && !findings.why) out.promise = promisesToJudge(voice, session);
   if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});
   out.method = say(voice, QT_TRANSLATE_NOOP("words", "Score sheets after ISO 13299, not certified. Gaps by paired t over people, each one's cups averaged first; several drinks by Dunnett; limits by two one-sided tests; held together over the main questions by Holm, over the others by Benjamini and Hochberg."));

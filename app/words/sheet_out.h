@@ -20,6 +20,9 @@ std::string limitPoints(const Voice& voice, ItemKind kind, int limit);
 /// "of 100", "of 9", "of 10".
 std::string outOf(const Voice& voice, ItemKind kind);
 
+/// How many of how many: "5 of 8".
+std::string countOf(const Voice& voice, int count, int of);
+
 /// A lot minus the reference in one thing, in one or two sentences.
 std::string gapLine(const Voice& voice, const Plan& plan, const insight::SheetFindings& findings, const insight::PointsLine& line, const insight::LotGap& gap);
 

@@ -3,6 +3,7 @@
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/sheet_out.h"
 
 namespace oddglass::words {
 
@@ -29,5 +30,25 @@ std::string gapWord(const Voice& voice, insight::GapVerdict verdict) {
 }
 
 std::string gapCount(const Voice& voice, int people) { return oddglass::words::people(voice, people); }
+
+PointsPictureWords pointsPictureWords(const Voice& voice, const insight::PointsLine& line) {
+  const Values values{{"what", capitalised(questionName(voice, line.kind, line.part, line.word))}, {"of", outOf(voice, line.kind)}};
+  PointsPictureWords words;
+  words.means = say(voice, QT_TRANSLATE_NOOP("words", "{what}, {of}: the average and its range"), values);
+  words.answers = say(voice, QT_TRANSLATE_NOOP("words", "{what}, {of}: every person a dot"), values);
+  const auto answers = answerWords(voice, line.kind);
+  words.ends = answers.empty() ? scaleEnds(voice, line.kind) : Ends{answers.front(), answers.back()};
+  if (line.kind == ItemKind::magnitude) words.marks = magnitudeMarks(voice);
+  words.why = say(voice, QT_TRANSLATE_NOOP("words", "too few people, or all alike: no range"));
+  words.meanHeaders = {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "average")), say(voice, QT_TRANSLATE_NOOP("words", "from")),
+                       say(voice, QT_TRANSLATE_NOOP("words", "to")), say(voice, QT_TRANSLATE_NOOP("words", "people"))};
+  words.answerHeaders = {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "points")), say(voice, QT_TRANSLATE_NOOP("words", "people"))};
+  return words;
+}
+
+std::string heapLine(const Voice& voice, const std::string& drink, ItemKind kind, double value, int count) {
+  return say(voice, QT_TRANSLATE_NOOP("words", "{drink}: {value} {of} by {people}"),
+             {{"drink", drink}, {"value", points(voice, kind, value)}, {"of", outOf(voice, kind)}, {"people", people(voice, count)}});
+}
 
 }  // namespace oddglass::words

@@ -30,6 +30,15 @@ std::string gapHeadline(const Voice& voice, const planning::SheetOutlook& outloo
   return say(voice, QT_TRANSLATE_NOOP("words", "The smallest gap that would show, 8 times in 10: {gaps}."), values);
 }
 
+// What the smallest gap rests on, in points of nine.
+std::string spreadLine(const Voice& voice, const planning::Spread& spread) {
+  if (!spread.fromPast)
+    return say(voice, QT_TRANSLATE_NOOP("words", "It rests on our stated default, a guess: people differ by one point of nine in what they find, and one person by one point from cup to cup. Your own tastings will replace it."));
+  constexpr double points = 8.0;  // from one to nine
+  return say(voice, QT_TRANSLATE_NOOP("words", "It comes from your last {n} tables with mostly these people: they differed by {between} points of nine in what they found, and one person by {within} from cup to cup."),
+             {{"n", whole(voice, spread.tables)}, {"between", decimal(voice, points * spread.interaction, 1)}, {"within", decimal(voice, points * spread.repeat, 1)}});
+}
+
 }  // namespace
 
 std::string kindName(const Voice& voice, ItemKind kind) {
@@ -87,8 +96,7 @@ SheetPlanWords sheetPlanWords(const Voice& voice, const planning::SheetOutlook& 
   const auto warn = [&](bool holds, const char* source, const Values& values = {}) {
     if (holds) words.cautions.push_back(say(voice, source, values));
   };
-  add(isMeasured, outlook.spread.fromPast ? QT_TRANSLATE_NOOP("words", "It rests on how far this panel's own answers spread before.")
-                                          : QT_TRANSLATE_NOOP("words", "It rests on a guess: people differ by one point of nine in what they find, and one person by one point from cup to cup. Your own tastings will replace it."));
+  if (isMeasured) words.lines.push_back(spreadLine(voice, outlook.spread));
   const bool isHeld = !outlook.gaps.empty() && outlook.gaps.front().questions > 1;
   add(isHeld && isMeasured, QT_TRANSLATE_NOOP("words", "{n} questions are held together: each more of them makes the smallest gap wider."), {{"n", isHeld ? capitalised(spelled(voice, outlook.gaps.front().questions)) : std::string()}});
   add(!outlook.isComplete, QT_TRANSLATE_NOOP("words", "Nobody gets all {samples} cups: {cups} each, shared out so that every pair meets as evenly as it can."),

@@ -69,6 +69,10 @@ std::string outOf(const Voice& voice, ItemKind kind) {
   }
 }
 
+std::string countOf(const Voice& voice, int count, int of) {
+  return say(voice, QT_TRANSLATE_NOOP("words", "{k} of {n}"), {{"k", whole(voice, count)}, {"n", whole(voice, of)}});
+}
+
 std::string gapLine(const Voice& voice, const Plan& plan, const insight::SheetFindings& findings, const PointsLine& line, const LotGap& gap) {
   Values values{{"what", capitalised(questionName(voice, line.kind, line.part, line.word))}, {"drink", lotNamed(voice, plan, gap.lot)},
                 {"reference", findings.target ? lotNamed(voice, plan, *findings.target) : std::string()}, {"of", outOf(voice, line.kind)}};

@@ -78,6 +78,33 @@ PageFrame {
             width: root.columnWidth
         }
     }
+    LinkButton {
+        objectName: "cameOutMap"
+        visible: root.model.mayShowMap
+        text: root.model.mapShown ? qsTr("Hide how the cups lie to each other") : root.model.mapLink
+        onClicked: root.model.showMap()
+    }
+    Column {
+        width: parent.width
+        visible: root.model.mapShown
+        spacing: 12
+
+        Repeater {
+            model: root.model.mapLines
+
+            Body {
+                required property string modelData
+
+                width: root.columnWidth
+                text: modelData
+            }
+        }
+        Figure {
+            objectName: "map"
+            width: parent.width
+            source: root.model.map
+        }
+    }
     HairLine {
         width: parent.width
         visible: root.model.facts.count > 0

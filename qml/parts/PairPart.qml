@@ -9,6 +9,7 @@ Column {
     required property string headline
     required property string count
     required property var figure
+    required property var second
     required property string evidence
 
     spacing: 12
@@ -36,6 +37,7 @@ Column {
             id: said
 
             objectName: root.objectName + "Headline"
+            visible: text !== ""
             width: root.shape === "" ? root.width : root.width - 40
             text: root.headline
             font.pixelSize: Theme.body * 1.25
@@ -52,9 +54,14 @@ Column {
         text: root.count
     }
     Figure {
-        objectName: root.objectName + "Interval"
+        objectName: root.objectName + (root.shape === "" ? "Figure" : "Interval")
         width: root.width
         source: root.figure
+    }
+    Figure {
+        objectName: root.objectName + "Second"
+        width: root.width
+        source: root.second
     }
     Body {
         width: root.width

@@ -157,6 +157,11 @@ TEST_CASE("what was written for an outcome is held against a verdict only, else 
   SheetTable table = scoredEvening(30);
   table.session.promises = {{Outcome::shown, "less honey"}, {Outcome::notShown, "brew it again"}};
   CHECK(sheetOutOf(table).promise == "Written before anything was poured, for this outcome: “less honey”");
+  // Within all limits no gap is shown.
+  SheetTable within = scoredEvening(0);
+  within.session.promises = table.session.promises;
+  CHECK(sheetOutOf(within).shape == Shape::bars);
+  CHECK(sheetOutOf(within).promise == "Written before anything was poured, for this outcome: “brew it again”");
   // How good it is, is a score: it must not choose for the brewer.
   table.session.plan.question = Question::good;
   CHECK(sheetOutOf(table).promise == "Written before anything was poured; which of them holds is yours to say. If people like it: “less honey”. If they do not: “brew it again”.");
