@@ -38,7 +38,12 @@ void headline(Pages& pages, const words::CameOut& out, double size) {
   pages.space(set.height() + 4);
 }
 
-void cameOut(Pages& pages, const words::CameOut& out, const words::ReportWords& text, double size) {
+void drawings(Pages& pages, const std::vector<report::Drawing>& all, const words::ReportWords& text) {
+  for (const report::Drawing& layOut : all) figureAndTable(pages, layOut(figureWidth, figureMeasure()), text.picture);
+}
+
+// `document` holds the figures of a score sheet; none belong to one of several pairs.
+void cameOut(Pages& pages, const words::CameOut& out, const words::ReportWords& text, double size, const report::Document* document = nullptr) {
   for (const std::string& line : out.first) pages.paragraph(line, {11, true, Type{}.colour}, 6);
   headline(pages, out, size);
   pages.paragraph(out.under, {12, false, quietColour});
@@ -50,12 +55,16 @@ void cameOut(Pages& pages, const words::CameOut& out, const words::ReportWords& 
   if (out.interval) {
     figureAndTable(pages, figures::intervalFigure(report::picture(*out.interval), figureWidth, figureMeasure()), text.picture);
   }
+  if (document) drawings(pages, document->lead, text);
   if (!out.interval || out.range != out.interval->sentence) pages.paragraph(out.range);  // the picture says it already
   for (const std::string* line : {&out.notSaid, &out.missed, &out.weaker, &out.howKnew, &out.sureness}) pages.paragraph(*line);
-  for (const words::OutSection& section : out.sections) {
+  for (std::size_t i = 0; i < out.sections.size(); ++i) {
+    const words::OutSection& section = out.sections[i];
+    const bool isDrawn = document && i < document->drawings.size() && !document->drawings[i].empty();
     pages.heading(section.heading);
     for (const std::string& line : section.lines) pages.paragraph(line);
-    if (!section.rows.empty()) pages.table({section.headers, section.rows});
+    if (isDrawn) drawings(pages, document->drawings[i], text);
+    else if (!section.rows.empty()) pages.table({section.headers, section.rows});
   }
   for (const std::string& line : out.beside) pages.paragraph(line);
   for (const std::string& line : out.cautions) pages.paragraph(line);
@@ -74,7 +83,7 @@ std::string reportPdf(const words::Voice& voice, const report::Document& documen
   return pdf(size, about, [&](Pages& pages) {
     pages.paragraph(document.title, quietType);
     pages.paragraph(document.out.what, quietType, 8);
-    cameOut(pages, document.out, text, 21);
+    cameOut(pages, document.out, text, 21, &document);
     sections(pages, document.room, 13);
     pages.space(6);
     pages.paragraph(document.out.method, quietType);
