@@ -13,22 +13,26 @@ namespace {
 
 constexpr double inset = 8, height = 20, band = 16;
 
+void checkLimit(const GapPicture& picture, const std::optional<double>& limit) {
+  if (!limit) return;
+  requireWords("limitName", picture.limitName);
+  if (!(*limit > 0)) throw std::invalid_argument("limit: not above 0");
+  requireOn(picture.scale, "limit", *limit);
+  requireOn(picture.scale, "limit", -*limit);
+}
+
 void checkGaps(const GapPicture& picture) {
   requireScale(picture.scale);
   requireOn(picture.scale, "zero", 0);
   requireWords("zeroName", picture.zeroName);
-  if (picture.limit) {
-    requireWords("limitName", picture.limitName);
-    if (!(*picture.limit > 0)) throw std::invalid_argument("limit: not above 0");
-    requireOn(picture.scale, "limit", *picture.limit);
-    requireOn(picture.scale, "limit", -*picture.limit);
-  }
+  checkLimit(picture, picture.limit);
   for (const GapRow& row : picture.rows) {
     requireWords("label", row.label);
     requireWords("word", row.word);
     requireWords("count", row.count);
     if (row.gap) requireOn(picture.scale, "gap", *row.gap);
     if (row.interval) requireSpan("interval", *row.interval);
+    checkLimit(picture, row.limit);
     if (row.range) {
       requireWords("rangeName", picture.rangeName);
       requireSpan("range", *row.range);
@@ -37,7 +41,7 @@ void checkGaps(const GapPicture& picture) {
     }
     const bool isBelow = row.verdict == GapVerdict::less, isAbove = row.verdict == GapVerdict::more;
     if ((isBelow && !(row.gap && *row.gap < 0)) || (isAbove && !(row.gap && *row.gap > 0))) throw std::invalid_argument("verdict: not the side of the gap");
-    if (row.verdict == GapVerdict::within && !picture.limit) throw std::invalid_argument("verdict: no limit to be within");
+    if (row.verdict == GapVerdict::within && !picture.limit && !row.limit) throw std::invalid_argument("verdict: no limit to be within");
   }
 }
 
@@ -60,7 +64,8 @@ std::vector<KeyEntry> keyOf(const GapPicture& picture) {
   std::vector<KeyEntry> entries;
   if (std::any_of(picture.rows.begin(), picture.rows.end(), [](const GapRow& row) { return row.range.has_value(); }))
     entries.push_back({{{Rect{0, -6, keyWidth, 12, 0, true, Role::hair}, Role::soft, {}}}, picture.rangeName});
-  if (picture.limit) entries.push_back({{{Line{keyWidth / 2, -6, keyWidth / 2, 6, 1, true}, Role::ink, {}}}, picture.limitName});
+  const bool hasOwn = std::any_of(picture.rows.begin(), picture.rows.end(), [](const GapRow& row) { return row.limit.has_value(); });
+  if (picture.limit || hasOwn) entries.push_back({{{Line{keyWidth / 2, -6, keyWidth / 2, 6, 1, true}, Role::ink, {}}}, picture.limitName});
   return entries;
 }
 
@@ -70,6 +75,7 @@ double gapReach(const GapPicture& picture) {
   double furthest = picture.limit.value_or(0);
   for (const GapRow& row : picture.rows) {
     if (row.gap) furthest = std::max(furthest, std::abs(*row.gap));
+    furthest = std::max(furthest, row.limit.value_or(0));
     if (row.range) furthest = std::max({furthest, std::abs(row.range->low), std::abs(row.range->high)});
   }
   return evenReach(furthest);
@@ -99,6 +105,10 @@ Figure gapFigure(const GapPicture& picture, double width, const Measure& measure
   addUpright(figure, placed, axis.x(0), 1, Role::ink, false, picture.zeroName);
   if (picture.limit)
     for (const double at : {-*picture.limit, *picture.limit}) addUpright(figure, placed, axis.x(at), 1, Role::ink, true, picture.limitName);
+  for (std::size_t i = 0; i < rows.size(); ++i)
+    if (const auto& limit = rows[i].limit)
+      for (const double at : {-*limit, *limit})
+        figure.marks.push_back({Line{axis.x(at), placed.strips[i].top, axis.x(at), placed.strips[i].bottom, 1, true}, Role::ink, picture.limitName});
   for (std::size_t i = 0; i < rows.size(); ++i) {
     if (!rows[i].gap) continue;
     const std::string& readOut = words[i].readOut;

@@ -14,6 +14,7 @@ struct GapRow {
   std::string label;             ///< the descriptor
   std::optional<double> gap;     ///< sample minus reference, on the scale; none: words only
   std::optional<Span> interval;  ///< of the gap; may run off the scale
+  std::optional<double> limit;   ///< of this row alone, where the rows have limits of their own: above 0 and on the scale both ways
   std::optional<Span> range;     ///< how far the reference lies from itself (several vintages), on the scale
   GapVerdict verdict = GapVerdict::unclear;
   std::string word;              ///< the verdict in words; needed
@@ -28,7 +29,7 @@ struct GapPicture {
   std::string title;
   Scale scale;                  ///< around 0
   std::vector<GapRow> rows;
-  std::optional<double> limit;  ///< above 0 and on the scale both ways; drawn as two dashed lines
+  std::optional<double> limit;  ///< of all rows; above 0 and on the scale both ways; drawn as two dashed lines
   std::string zeroName;         ///< what stands at 0, the reference
   std::string limitName;        ///< needed with a limit
   std::string rangeName;        ///< needed with a range

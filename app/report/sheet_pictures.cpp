@@ -46,14 +46,17 @@ std::optional<figures::GapPicture> gapPicture(const words::Voice& voice, const R
     row.readOut = words::gapLine(voice, session.plan, findings, line, *gap);
     row.why = text.why;
     row.rangeReadOut = text.range;
-    if (line.limit) picture.limit = std::max(picture.limit.value_or(0.0), static_cast<double>(*line.limit));
+    if (line.limit) row.limit = *line.limit;
     picture.table.rows.push_back({row.label, row.word, row.readOut});
     picture.rows.push_back(std::move(row));
   }
   if (picture.rows.empty()) return std::nullopt;
-  // One limit is drawn only where all rows share it.
-  for (const insight::PointsLine& line : findings.points)
-    if (line.kind == ItemKind::line && line.limit.value_or(0) != picture.limit.value_or(0.0)) picture.limit.reset();
+  // One limit of all rows is drawn through all of them.
+  const auto first = picture.rows.front().limit;
+  if (first && std::ranges::all_of(picture.rows, [&](const figures::GapRow& row) { return row.limit == first; })) {
+    picture.limit = first;
+    for (figures::GapRow& row : picture.rows) row.limit.reset();
+  }
   const double reach = figures::gapReach(picture);
   picture.scale = {-reach, reach, text.less, text.more, {}};
   return picture;

@@ -66,7 +66,8 @@ inline figures::GapPicture Invented::gaps(int rows) {
     if (coin()) row.interval = figures::Span{*row.gap - within(0, 90), *row.gap + within(0, 90)};
     if (coin()) row.range = figures::Span{within(-50, 0), within(0, 50)};
     row.verdict = *row.gap < 0 ? figures::GapVerdict::less : *row.gap > 0 ? figures::GapVerdict::more : figures::GapVerdict::unclear;
-    if (coin()) row.verdict = made.limit && coin() ? figures::GapVerdict::within : figures::GapVerdict::unclear;
+    if (!made.limit && coin()) row.limit = within(1, 50);
+    if (coin()) row.verdict = (made.limit || row.limit) && coin() ? figures::GapVerdict::within : figures::GapVerdict::unclear;
     if (whole(0, 9) == 0) row.gap.reset(), row.verdict = figures::GapVerdict::unclear;
     row.word = words();
     row.count = words();

@@ -107,6 +107,19 @@ TEST_CASE("each verdict has a shape and its word, whatever the colour") {
   for (const std::string word : {"less", "more", "within the limit", "cannot tell yet", "7 of 7", "your limit"}) CHECK_THAT(written(figure), Catch::Contains(word));
 }
 
+TEST_CASE("rows with limits of their own have them drawn in their own strips") {
+  GapPicture p = someGaps({gapRow("a", -4, 5, GapVerdict::within), gapRow("b", 20, 5, GapVerdict::more)});
+  p.rows[0].limit = 10;
+  p.rows[1].limit = 20;
+  const auto limits = saying<Line>(gapFigure(p, 860), "your limit");
+  REQUIRE(limits.size() == 4);
+  for (const Line& each : limits) CHECK(each.dashed);
+  CHECK_THAT(limits[3].x1 - limits[2].x1, Catch::WithinAbs(2 * (limits[1].x1 - limits[0].x1), 1e-9));
+  CHECK(limits[0].y2 < limits[2].y1);
+  p.rows[0].limit.reset();
+  CHECK_THROWS_WITH(gapFigure(p, 860), Catch::Contains("no limit to be within"));
+}
+
 TEST_CASE("without an interval there is the mark alone, and the reason in what it says") {
   GapPicture p = someGaps({gapRow("a", 4, 1, GapVerdict::unclear)});
   p.rows[0].interval.reset();

@@ -26,7 +26,7 @@ SheetTable everything(int people, int lots) {
     for (int lot = 1; lot <= lots; ++lot) {
       const int mixed = (place * 7 + lot * 5) % 11;
       table.say(place, sweet, lot, 5 * mixed + lot);
-      table.say(place, sour, lot, 60 - 3 * mixed - lot);
+      table.say(place, sour, lot, 60 - 3 * ((place * 3 + lot * 2) % 7) - lot);
       table.say(place, strong, lot, 80 * mixed);
       table.say(place, liking, lot, 1 + mixed % 9);
       table.say(place, far, lot, mixed % 11);
