@@ -1,6 +1,7 @@
 #include "answers.h"
 #include "cellar.h"
 #include "domain/state.h"
+#include "session/drafts.h"
 #include "session/ending.h"
 #include "session/look.h"
 #include "session/record.h"
@@ -119,4 +120,49 @@ TEST_CASE("a store of version 2 is brought up with its other methods, its evenin
   shelf::addWord(*store, cellar.clock, cellar.chance, word);
   const auto words = shelf::vocabulary(*store);
   CHECK(shelf::resolve(words, "Hedge") == &words.back());
+}
+
+TEST_CASE("a store of version 3 is brought up with its own words, its evening goes on, and a score sheet can be asked") {
+  Cellar cellar;
+  const auto store = broughtUp(cellar, "version_3.sql", 3);
+  const auto all = session::sessions(*store);
+  REQUIRE(all.size() == 2);
+  const auto over = std::ranges::find(all, State::revealed, &session::SessionLine::state), open = std::ranges::find(all, State::tasting, &session::SessionLine::state);
+  REQUIRE(over != all.end());
+  REQUIRE(open != all.end());
+  const RevealedSession revealed = session::revealed(*store, over->id);
+  CHECK(revealed.panel.size() == 8);
+  CHECK(revealed.makers.size() == 2);
+
+  // An own word, one that counts as it, and one that is no longer offered.
+  const auto words = shelf::vocabulary(*store);
+  REQUIRE(words.size() == builtInWords().size() + 3);
+  const auto named = [&](const char* text) { return std::ranges::find(words, text, &TastingWord::text); };
+  REQUIRE(named("hedge") != words.end());
+  CHECK(named("hedge")->meaning == "as a hawthorn hedge smells in May");
+  CHECK(shelf::resolve(words, "may blossom") == &*named("hedge"));
+  CHECK(named("old barn")->retired);
+
+  // Places 1 and 2 are taken; the first of two tetrads is locked at place 1.
+  CHECK(tasting::board(*store, open->id).locked == 1);
+  const auto flight = tasting::nextFlight(*store, open->id, {1}).value();
+  CHECK(flight.round == Round{2});
+  CHECK(flight.method == Method::tetrad);
+  tasting::begin(*store, cellar.clock, open->id, {1}, flight.round);
+  tasting::HandIn in{{1}, flight.round, {}, tasting::Via::device, {{{1}, flight.cups[0].code.value, {}}, {{2}, flight.cups[1].code.value, {}}, {{3}, 3, {}}, {{4}, 1, {}}}};
+  cellar.chance.fill(in.clientId);
+  tasting::handIn(*store, cellar.clock, cellar.chance, open->id, in);
+  session::close(*store, cellar.clock, open->id);
+  CHECK(session::reveal(*store, cellar.clock, open->id).commitmentHolds);
+  CHECK(session::verify(*store, open->id).holds());
+
+  // What version 4 brought: a sheet about the same drinks.
+  Draft draft = session::draft(*store, session::newDraft(*store, cellar.clock, cellar.chance, "How good is it really?"));
+  draft.question = Question::good;
+  draft.method = Method::sheet;
+  SheetItem liking;
+  liking.kind = ItemKind::liking;
+  draft.sheet.items = {liking};
+  session::saveDraft(*store, cellar.clock, draft);
+  CHECK(session::draft(*store, draft.id).sheet.items.size() == 1);
 }
