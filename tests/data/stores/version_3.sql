@@ -18,7 +18,6 @@ CREATE TABLE backup_made (                 -- [live] so that an erasure can name
   at           INTEGER NOT NULL,
   reason       TEXT NOT NULL CHECK (reason IN ('asked', 'before_migration', 'after_reveal', 'before_restore'))
 ) STRICT;
-INSERT INTO backup_made VALUES('/tmp/oddglass-sZqstW/backups/cellar-20251124-160037-000-after_reveal.oddglass',1764000038000,'after_reveal');
 CREATE TABLE beverage (                    -- [live]
   id           INTEGER PRIMARY KEY,
   uid          TEXT NOT NULL UNIQUE CHECK (length(uid) = 32 AND uid NOT GLOB '*[^0-9a-f]*'),
