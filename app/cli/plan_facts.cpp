@@ -8,6 +8,7 @@
 #include "planning/recommend.h"
 #include "session/follow.h"
 #include "words/came_out.h"
+#include "words/expectation.h"
 #include "words/method.h"
 #include "words/plan.h"
 #include "words/problems.h"
@@ -152,7 +153,7 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, c
                      {"lots", std::move(lots)}, {"panel", facts.panel.size()}, {"makers", facts.makers.size()}, {"places", facts.places()}, {"rounds", draft.rounds},
                      {"cup_ml", draft.cupMl}, {"evenings", draft.evenings}, {"wave", draft.wave}, {"attribute", draft.attribute.empty() ? Json(nullptr) : Json(draft.attribute)},
                      {"expected", draft.expected ? Json(draft.expected->value) : Json(nullptr)}, {"marked", draft.marked ? Json(draft.marked->value) : Json(nullptr)},
-                     {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
+                     {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"expectation_pc", draft.expectationPc ? Json(*draft.expectationPc) : Json(nullptr)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
                 {draft.id.text + "  " + draft.title}};
   const planning::Setup setup = session::setupOf(facts);
   try {
@@ -167,6 +168,11 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, c
     addRecommendation(voice, facts, setup, answer);
   } catch (const Problem& problem) {
     answer.json["why_no_outlook"] = words::sentence(voice, problem);
+  }
+  if (draft.expectationPc) {
+    words::ExpectationFacts expected{draft.method, {}, draft.marked, draft.sheet.items};
+    for (const session::DraftLot& each : facts.lots) expected.lots.push_back(each.lot);
+    answer.lines.push_back(words::expectationLine(voice, expected, *draft.expectationPc));
   }
   try {
     session::requireReady(facts);

@@ -72,6 +72,7 @@ struct Draft {
   Sought sought = Sought::difference;
   std::optional<int> limitPm; ///< share of people, in 1/1000, below which it counts as alike; 1 to 500
   Promises promises;
+  std::optional<int> expectationPc;  ///< how likely the brewer thinks it, in 1/100, that the plan comes out as domain/expectation.h says; 1 to 99
   bool lingers = false;       ///< a strong taste that stays from one cup to the next; speaks for fewer cups
   bool careSettled = false;   ///< the Care page was read through
   bool operator==(const Draft&) const = default;
@@ -139,6 +140,7 @@ struct Plan {
   std::vector<SheetItem> items;
   std::vector<Cup> cups;  ///< ordered by place, round, position, spare
   std::map<Outcome, std::string> promiseDigests;  ///< hex; the words lie beside the plan
+  std::optional<int> expectationPc;  ///< see Draft; nobody but the brewer is shown it before the reveal
   int comparisons() const { return sheet ? 1 : comparisonsOf(lots.size()); }
   int roundsEach() const { return rounds / comparisons(); }
   bool operator==(const Plan&) const = default;

@@ -183,6 +183,7 @@ void requireSound(const Node& node, const Plan& plan) {
   need(plan.panelPlanned >= 0 && plan.makersPlanned >= 0, "panel", "people cannot be fewer than none");
   need(answers(plan.method, plan.question), "method", "the method does not answer the question");
   need(!namesAThing(plan.method) || (!plan.attribute.empty() && plan.expected && plan.expected->value <= 2), "method", "the method needs a thing and the lot that is asked about as having more of it");
+  need(!plan.expectationPc || (*plan.expectationPc >= 1 && *plan.expectationPc <= 99), "expectation_pc", "an expectation must be 1 to 99 in a hundred");
   need(plan.sheet ? !plan.lots.empty() && plan.lots.size() <= 40 : plan.lots.size() == 2 || (plan.lots.size() == 3 && comparesThree(plan.method) && plan.rounds % 3 == 0), "lots", "two lots are compared, or three pair by pair; a score sheet takes one or more");
   for (std::size_t i = 0; i < plan.lots.size(); ++i) need(plan.lots[i].slot == Slot{static_cast<int>(i) + 1}, "lots", "lots are numbered from 1");
   std::set<Item> items;

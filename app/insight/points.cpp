@@ -1,6 +1,7 @@
 #include "insight/points.h"
 
 #include "domain/item_kinds.h"
+#include "domain/expectation.h"
 #include "stats/estimated.h"
 #include "stats/profile/profile.h"
 
@@ -133,11 +134,7 @@ void findLacks(PointsLine& line, const Plan& plan, const Sheets<Flight>& sheets)
 
 }  // namespace
 
-std::optional<Slot> targetOf(const Plan& plan) {
-  if (plan.marked) return plan.marked;
-  const auto found = std::ranges::find(plan.lots, LotRole::reference, &PlannedLot::role);
-  return found == plan.lots.end() ? std::nullopt : std::optional(found->slot);
-}
+std::optional<Slot> targetOf(const Plan& plan) { return heldAgainst(plan.lots, plan.marked); }
 
 std::vector<Slot> codedLots(const Plan& plan) {
   std::vector<Slot> lots;

@@ -140,6 +140,7 @@ void saveDraft(store::Store& store, Clock& clock, const Draft& given) {
   if (draft.sheet.items.size() > 200) throw Problem(Trouble::sheetEmpty, "items");
   if (draft.expected) within("expected", draft.expected->value, 1, 3);
   if (draft.marked) within("marked", draft.marked->value, 1, 40);
+  if (draft.expectationPc) within("expectation_pc", *draft.expectationPc, 1, 99);
   if (draft.stopping) {
     within("share_pm", draft.stopping->sharePm, 1, 1000);
     within("beta_pm", draft.stopping->betaPm, 10, 500);

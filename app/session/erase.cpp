@@ -75,7 +75,10 @@ void leaveDrafts(SQLite::Database& db, const TasterId& taster, bool isBrewer) {
     Draft draft = store::draftFrom(canon::Json::parse(body));
     std::erase(draft.tasters, taster);
     if (draft.pourer == taster) draft.pourer.reset();
-    if (isBrewer) draft.promises.clear();
+    if (isBrewer) {
+      draft.promises.clear();
+      draft.expectationPc.reset();
+    }
     store::run(db, "UPDATE session_draft SET body = ? WHERE session_id = ?", canon::canonical(store::draftJson(draft)), session);
   }
 }

@@ -1,3 +1,4 @@
+#include "domain/expectation.h"
 #include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/problem.h"
@@ -67,6 +68,13 @@ void requireExtras(const DraftFacts& facts) {
   if (draft.sought != Sought::difference && (draft.stopping || !mayBeAlike(draft.method))) refuse("seeks");
 }
 
+// A share of likelihood for something that can come out.
+void requireExpected(const DraftFacts& facts) {
+  std::vector<PlannedLot> lots;
+  for (const DraftLot& each : facts.lots) lots.push_back(each.lot);
+  if (!mayExpect(facts.draft.method, planning::claimOf(setupOf(facts)), lots, facts.draft.marked, facts.draft.sheet.items)) throw Problem(Trouble::doesNotFit, "expectation_pc");
+}
+
 }  // namespace
 
 void requireAnswered(const Draft& draft) {
@@ -83,6 +91,7 @@ void requireReady(const DraftFacts& facts) {
     requireLots(facts);
     requireExtras(facts);
   }
+  if (draft.expectationPc) requireExpected(facts);
   if (draft.evenings > draft.rounds) throw Problem(Trouble::outOfRange, "evenings", {{"text", std::to_string(draft.evenings)}, {"low", "1"}, {"high", std::to_string(draft.rounds)}});
   if (draft.pourer && std::ranges::find(draft.tasters, *draft.pourer) != draft.tasters.end())
     throw Problem(Trouble::pourerTastes, "pourer", {{"name", facts.pourerName}});

@@ -43,6 +43,7 @@ Plan planOf(const DraftFacts& facts) {
   plan.stopping = draft.stopping;
   plan.evenings = draft.evenings;
   plan.wave = draft.wave;
+  plan.expectationPc = draft.expectationPc;
   plan.rounds = setup.flights();
   plan.cupMl = draft.cupMl;
   plan.ceilingGrams = facts.rules.ceilingGrams;

@@ -1,5 +1,6 @@
 #include "session/steps.h"
 
+#include "domain/expectation.h"
 #include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/replies.h"
@@ -190,7 +191,8 @@ bool areExtrasPossible(const Plan& plan) {
          (!plan.marked || form.hasMarked || plan.sheet) && (plan.method != Method::aNotA || plan.marked) && (!plan.mayHaveNone || (!form.hasRight && !plan.sheet) || plan.alsoPrefer) &&
          (!plan.alsoPrefer || mayAlsoPrefer(plan.method)) && (!plan.stopping || (mayStopEarly(plan.method, plan.lots.size()) && plan.rounds >= 2 &&
          plan.stopping->sharePm >= 1 && plan.stopping->sharePm <= 1000 && plan.stopping->betaPm >= 10 && plan.stopping->betaPm <= 500)) &&
-         plan.evenings >= 1 && plan.evenings <= 6 && plan.wave >= 0 && plan.wave <= 999;
+         plan.evenings >= 1 && plan.evenings <= 6 && plan.wave >= 0 && plan.wave <= 999 &&
+         (!plan.expectationPc || (*plan.expectationPc >= 1 && *plan.expectationPc <= 99 && mayExpect(plan)));
 }
 
 bool areLotsPossible(const Plan& plan) {

@@ -57,6 +57,7 @@ void writeExtras(Json& json, const AnyPlan& plan) {
   if (plan.stopping) json["stopping"] = {{"share_pm", plan.stopping->sharePm}, {"beta_pm", plan.stopping->betaPm}};
   if (plan.evenings != 1) json["evenings"] = plan.evenings;
   if (plan.wave != 0) json["wave"] = plan.wave;
+  if (plan.expectationPc) json["expectation_pc"] = *plan.expectationPc;
 }
 
 template <class AnyPlan>
@@ -73,6 +74,7 @@ void readExtras(AnyPlan& plan, const Json& json) {
   }
   if (json.contains("evenings")) plan.evenings = whole(json, "evenings");
   if (json.contains("wave")) plan.wave = whole(json, "wave");
+  if (json.contains("expectation_pc")) plan.expectationPc = whole(json, "expectation_pc");
 }
 
 /// The name of the test that a plan's analysis uses.
@@ -118,7 +120,7 @@ Json planJson(const Plan& plan) {
 Plan planFrom(const Json& json) {
   onlyKeys(json, {"question", "method", "claim", "analysis", "rounds", "cup_ml", "ceiling_g", "country", "panel", "makers", "places", "spares",
                   "pourer", "lots", "items", "cups", "promises", "attribute", "expected", "marked", "may_have_none", "also_prefer", "stopping",
-                  "evenings", "wave", "sheet"});
+                  "evenings", "wave", "expectation_pc", "sheet"});
   Plan plan;
   plan.question = choice<Question>(json, "question");
   plan.method = choice<Method>(json, "method");

@@ -28,6 +28,8 @@ void DraftModel::chooseQuestion(int index) {
   m_draft.method = usualMethod(question);
   m_draft.mayHaveNone = question == Question::prefer;
   m_draft.marked.reset();
+  m_draft.expectationPc.reset();
+  m_expectation.clear();
   // More drinks stand on a sheet than can be compared.
   if (!m_sheet.isSheet() && m_draft.lots.size() > 3) m_draft.lots.resize(3);
   if (m_sheet.isSheet()) {

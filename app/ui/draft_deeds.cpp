@@ -59,6 +59,23 @@ void DraftModel::stepRounds(int by) { typeRounds(QString::number(std::clamp(m_dr
 void DraftModel::stepCupMl(int by) { typeCupMl(QString::number(std::clamp(m_draft.cupMl + 5 * by, 5, 200))); }
 void DraftModel::stepSpares(int by) { typeSpares(QString::number(std::clamp(m_draft.spares + by, 0, 12))); }
 
+void DraftModel::typeExpectation(const QString& text) {
+  m_expectation = text;
+  try {
+    const bool isEmpty = text.trimmed().isEmpty();
+    m_draft.expectationPc = isEmpty ? std::nullopt : std::optional(typedBetween(text, 1, 99, "expectation_pc"));
+    keep();
+  } catch (const Problem& problem) {
+    // A number that is not shown any more is not sealed.
+    m_draft.expectationPc.reset();
+    keep();
+    fail(problem);
+  }
+  emit changed();
+}
+
+void DraftModel::stepExpectation(int by) { typeExpectation(QString::number(m_draft.expectationPc ? std::clamp(*m_draft.expectationPc + 5 * by, 1, 99) : 50)); }
+
 void DraftModel::takeWay(int row) {
   const planning::WayOut& way = m_wayValues.at(static_cast<std::size_t>(row));
   if (way.cupMl) m_draft.cupMl = *way.cupMl;

@@ -13,6 +13,7 @@
 #include "ui/voice.h"
 #include "domain/flight_form.h"
 #include "domain/names.h"
+#include "words/expectation.h"
 #include "words/method.h"
 #include "words/numbers.h"
 #include "words/plan.h"
@@ -59,13 +60,14 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
       m_ways(WayRow::staticMetaObject, this),
       m_methods(MethodRow::staticMetaObject, this),
       m_threeWays(CompareRow::staticMetaObject, this) {
-  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "evenings", "wave", "cups_at_once", "pause_s", "cleanser"});
+  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "evenings", "wave", "cups_at_once", "pause_s", "cleanser", "expectation_pc"});
   connect(&m_sheet, &SheetPlanModel::edited, this, &DraftModel::keep);
   connect(&m_sheet, &SheetPlanModel::refused, this, &DraftModel::fail);
   for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
   for (const int limit : limitsPm) m_limits << shown(words::shareLimit(voice(), limit));
   for (const int alpha : alphasPm) m_alphas << shown(words::timesIn(voice(), alpha / 1000.0));
   m_sealLimits = shown(words::sealLimits(voice()));
+  m_expectationHint = shown(words::expectationHint(voice()));
 }
 
 DraftModel::Read DraftModel::look(Cellar& cellar, const SessionId& id) {
@@ -130,6 +132,7 @@ void DraftModel::load() {
     m_spares = QString::number(read.facts.draft.spares);
     m_evenings = QString::number(read.facts.draft.evenings);
     m_wave = QString::number(read.facts.draft.wave);
+    m_expectation = read.facts.draft.expectationPc ? QString::number(*read.facts.draft.expectationPc) : QString();
     m_draft = read.facts.draft;
     m_sheet.begin();
     take(std::move(read));
@@ -173,6 +176,7 @@ void DraftModel::take(Read read) {
   showCare(amounts);
   if (m_sheet.isSheet()) showSheetSeal(read.sheetOutlook, read.refusal);
   else showSeal(read.outlook.value_or(planning::Outlook{}), read.refusal);
+  showExpectation();
   emit changed();
 }
 

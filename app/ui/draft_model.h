@@ -121,6 +121,10 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QStringList sealRule MEMBER m_sealRule NOTIFY changed)
   Q_PROPERTY(QStringList sealPromises MEMBER m_sealPromises NOTIFY changed)
   Q_PROPERTY(QString sealBinding MEMBER m_sealBinding NOTIFY changed)
+  Q_PROPERTY(QString expectation MEMBER m_expectation NOTIFY changed)
+  Q_PROPERTY(QString expectationAsked MEMBER m_expectationAsked NOTIFY changed)
+  Q_PROPERTY(QString expectationHint MEMBER m_expectationHint CONSTANT)
+  Q_PROPERTY(QString expectationLine MEMBER m_expectationLine NOTIFY changed)
   Q_PROPERTY(QString sealReason MEMBER m_sealReason NOTIFY changed)
   Q_PROPERTY(QString sealMark MEMBER m_sealMark NOTIFY changed)
   Q_PROPERTY(QString afterSeal MEMBER m_afterSeal NOTIFY changed)
@@ -188,6 +192,9 @@ public:
   Q_INVOKABLE void stepRounds(int by);
   Q_INVOKABLE void stepCupMl(int by);
   Q_INVOKABLE void stepSpares(int by);
+  /// How likely the brewer thinks the outcome, 1 to 99; empty: nothing is written.
+  Q_INVOKABLE void typeExpectation(const QString& text);
+  Q_INVOKABLE void stepExpectation(int by);
   Q_INVOKABLE void takeWay(int row);
   Q_INVOKABLE void settleCare(bool settled);
   Q_INVOKABLE void toTakes() { go(Router::Page::Takes); }
@@ -225,6 +232,7 @@ private:
   void showCare(const planning::Amounts& amounts);
   void showSeal(const planning::Outlook& outlook, const std::string& refusal);
   void showSealPage(const words::SealPage& page);
+  void showExpectation();
   QString promise(Outcome outcome) const;
   void setPromise(Outcome outcome, const QString& text);
   void type(QString& shownText, const QString& text, int& value, int low, int high, const char* argument);
@@ -252,6 +260,7 @@ private:
   bool m_anyLots = true, m_careSettled = false;
   QString m_rounds, m_cupMl, m_spares, m_notYet, m_takesHeadline, m_takesLead, m_panelLine, m_lastDecision;
   QString m_careHeadline, m_sealQuestion, m_sealBinding, m_sealReason, m_sealMark, m_afterSeal, m_sealMarkLine, m_sealLimits;
+  QString m_expectation, m_expectationAsked, m_expectationHint, m_expectationLine;
 };
 
 }  // namespace oddglass::ui

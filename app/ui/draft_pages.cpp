@@ -7,6 +7,7 @@
 #include "ui/beverage_model.h"
 #include "ui/voice.h"
 #include "words/care.h"
+#include "words/expectation.h"
 #include "words/numbers.h"
 #include "words/plan.h"
 #include "words/seal.h"
@@ -130,6 +131,19 @@ void DraftModel::showSealPage(const words::SealPage& page) {
   m_sealRule = shownAll(page.rule);
   m_sealPromises = shownAll(page.promises);
   m_sealBinding = shown(page.binding);
+}
+
+// What was expected of something that can no longer come out is dropped.
+void DraftModel::showExpectation() {
+  words::ExpectationFacts facts{m_draft.method, {}, m_draft.marked, m_draft.sheet.items};
+  for (const session::DraftLot& each : m_facts.lots) facts.lots.push_back(each.lot);
+  const bool isAsked = m_draft.lots.size() == facts.lots.size() && mayExpect(facts.method, planning::claimOf(session::setupOf(m_facts)), facts.lots, facts.marked, facts.items);
+  m_expectationAsked = isAsked ? shown(words::expectationAsked(voice(), facts)) : QString();
+  m_expectationLine = isAsked && m_draft.expectationPc ? shown(words::expectationLine(voice(), facts, *m_draft.expectationPc)) : QString();
+  if (isAsked || !m_draft.expectationPc) return;
+  m_draft.expectationPc.reset();
+  m_expectation.clear();
+  keep();
 }
 
 }  // namespace oddglass::ui

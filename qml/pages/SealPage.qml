@@ -77,6 +77,30 @@ PageFrame {
             }
         }
     }
+    HairLine {
+        width: parent.width
+        visible: expectation.visible
+    }
+    NumberField {
+        id: expectation
+
+        objectName: "expectation"
+        width: parent.width
+        visible: !root.done && root.model.expectationAsked !== ""
+        label: root.model.expectationAsked
+        text: root.model.expectation
+        unit: qsTr("in 100")
+        hint: root.model.expectationHint
+        error: root.model.wrongField === "expectation_pc" ? root.model.wrong : ""
+        onTyped: text => root.model.typeExpectation(text)
+        onStepRequested: by => root.model.stepExpectation(by)
+    }
+    Body {
+        objectName: "expectationLine"
+        width: parent.width
+        visible: !root.done && text !== ""
+        text: root.model.expectationLine
+    }
     Body {
         width: parent.width
         visible: !root.done && text !== ""

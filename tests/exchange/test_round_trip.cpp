@@ -42,6 +42,7 @@ TEST_CASE("A session that was told elsewhere is the same here") {
   CHECK(here.makers.size() == there.makers.size());
   CHECK(here.decision == "look at the hops, then pour again");
   CHECK(here.promises == there.promises);
+  CHECK(here.plan.expectationPc == 65);
 }
 
 TEST_CASE("The program and the independent script agree that it holds") {

@@ -138,7 +138,7 @@ TEST_CASE("A plan may hold all that a method has, by the keys of the sealed plan
     plan.update(more);
     return session::draft(*desk.store, planFromFile(*desk.store, desk.clock, desk.chance, desk.write(Json{{"format", "oddglass"}, {"version", 1}, {"plan", plan}}.dump())));
   };
-  const Draft pair = drafted({{"method", "pair"}, {"attribute", "bitter"}, {"expected", 2}, {"stopping", {{"share_pm", 400}, {"beta_pm", 100}}}, {"evenings", 2}, {"wave", 6}});
+  const Draft pair = drafted({{"method", "pair"}, {"attribute", "bitter"}, {"expected", 2}, {"stopping", {{"share_pm", 400}, {"beta_pm", 100}}}, {"evenings", 2}, {"wave", 6}, {"expectation_pc", 65}});
   CHECK(pair.question == Question::more);
   CHECK(pair.method == Method::pair);
   CHECK(pair.attribute == "bitter");
@@ -146,6 +146,7 @@ TEST_CASE("A plan may hold all that a method has, by the keys of the sealed plan
   CHECK(pair.stopping == Stopping{400, 100});
   CHECK(pair.evenings == 2);
   CHECK(pair.wave == 6);
+  CHECK(pair.expectationPc == 65);
   const Draft liked = drafted({{"question", "prefer"}, {"may_have_none", true}, {"lingers", true}});
   CHECK(liked.method == Method::preference);
   CHECK(liked.mayHaveNone);
@@ -178,5 +179,6 @@ TEST_CASE("A plan may hold all that a method has, by the keys of the sealed plan
   CHECK(refused({{"stopping", {{"alpha_pm", 50}}}}) == "plan/stopping/alpha_pm");
   CHECK(refused({{"evenings", 7}}) == "plan/evenings");
   CHECK(refused({{"wave", 61}}) == "plan/wave");
+  CHECK(refused({{"expectation_pc", 100}}) == "plan/expectation_pc");
   CHECK(refused({{"also_prefer", 1}}) == "plan/also_prefer");
 }

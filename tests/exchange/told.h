@@ -19,6 +19,9 @@ struct Told : oddglass::testing::Evening {
   /// somebody who stops, a latecomer, a nickname, two loose tasters, comments; then closed, revealed and decided.
   Told() : Evening(2, 1, 7) {
     using namespace oddglass;
+    Draft draft = session::draft(*store, session);
+    draft.expectationPc = 65;
+    session::saveDraft(*store, clock, draft);
     seal();
     const auto sheet = session::openPourSheet(*store, clock, session);
     session::pouredReally(*store, clock, chance, session, sheet.placeByPlace.at(0).code, Slot{2});
