@@ -6,6 +6,9 @@
 
 namespace oddglass::cli {
 
+/// Why one person cannot be set against a few others who all gave the same.
+constexpr const char* friendsAlike = "friends do not differ";
+
 /// `estimate, se, df, low, high, p_value`, with "why" where something is null; `noSpread` stands in for the usual words where there is no spread.
 Json estimatedJson(const stats::Estimated& found, const std::string& noSpread = {});
 

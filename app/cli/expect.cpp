@@ -1,7 +1,7 @@
+#include "cli/calibrated.h"
 #include "cli/families.h"
 #include "cli/long_table.h"
 #include "cli/options.h"
-#include "cli/why.h"
 #include "stats/lean/expectation.h"
 
 namespace oddglass::cli {
@@ -19,15 +19,7 @@ void describeExpect(CLI::App& app, Command::Work& chosen) {
     table.keepAnswered(*cameTrue);
     const std::vector<int> outcomes = table.wholes(*cameTrue, 0, 1);
     const auto found = stats::calibration(table.numbers(*probability, 0.01, 0.99), std::vector<bool>(outcomes.begin(), outcomes.end()), within);
-    Json json{{"brier", numberOrNull(found.brier)}, {"brier_of_50", 0.25}, {"log_score", numberOrNull(found.logScore)}, {"expected_hits", numberOrNull(found.expectedHits)},
-              {"hits", found.hits}, {"p_value", numberOrNull(found.pValue)}, {"curve", nullptr}};
-    if (!found.curve.empty()) json["curve"] = Json::array();
-    for (const auto& band : found.curve)
-      json["curve"].push_back({{"from", band.low}, {"to", band.high}, {"count", band.count}, {"mean_probability", numberOrNull(band.meanProbability)},
-                               {"estimate", numberOrNull(band.cameTrue.estimate)}, {"low", numberOrNull(band.cameTrue.low)}, {"high", numberOrNull(band.cameTrue.high)}});
-    if (found.why == stats::Reason::fewSessions) json["why"] = "a curve needs 20 expectations";
-    else if (!found.pValue) json["why"] = why(stats::Reason::tooLarge);
-    return {std::move(json), {}};
+    return {calibrationJson(found), {}};
   });
 }
 

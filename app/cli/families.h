@@ -29,6 +29,7 @@ void describeKeeping(CLI::App& app, Command::Work& chosen);
 void describePanel(CLI::App& app, Command::Work& chosen);
 void describeLean(CLI::App& app, Command::Work& chosen);
 void describeExpect(CLI::App& app, Command::Work& chosen);
+void describeRoom(CLI::App& app, Command::Work& chosen);
 void describeAlike(CLI::App& app, Command::Work& chosen);
 void describeOrder(CLI::App& app, Command::Work& chosen);
 void describeTrend(CLI::App& app, Command::Work& chosen);

@@ -7,14 +7,12 @@
 namespace oddglass::cli {
 namespace {
 
-constexpr const char* noSpread = "friends do not differ";
-
 Json sessionsJson(const stats::MakerContrast& found, const std::vector<std::string>& sessions) {
   Json list = Json::array();
   if (sessions.empty()) return list;
   for (const auto& each : found.sessions) {
     Json one{{"session", sessions[static_cast<std::size_t>(each.session)]}, {"friends", each.friends}};
-    one.update(estimatedJson(each.lean, noSpread));
+    one.update(estimatedJson(each.lean, friendsAlike));
     if (each.lean.why == stats::Reason::notGiven) one["why"] = "the maker was not there";
     list.push_back(std::move(one));
   }
@@ -22,7 +20,7 @@ Json sessionsJson(const stats::MakerContrast& found, const std::vector<std::stri
 }
 
 Json contrastJson(const stats::MakerContrast& found) {
-  Json json = estimatedJson(found.lean, noSpread);
+  Json json = estimatedJson(found.lean, friendsAlike);
   if (found.lean.why == stats::Reason::notGiven) json["why"] = "the maker did not have both";
   json["friends"] = found.friends;
   return json;

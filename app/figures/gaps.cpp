@@ -45,7 +45,9 @@ void checkGaps(const GapPicture& picture) {
   }
 }
 
-std::vector<GapRow> sorted(std::vector<GapRow> rows) {
+std::vector<GapRow> sorted(const GapPicture& picture) {
+  std::vector<GapRow> rows = picture.rows;
+  if (picture.inOrder) return rows;
   std::stable_sort(rows.begin(), rows.end(), [](const GapRow& a, const GapRow& b) { return a.gap && (!b.gap || *a.gap < *b.gap); });
   return rows;
 }
@@ -84,7 +86,7 @@ double gapReach(const GapPicture& picture) {
 Figure gapFigure(const GapPicture& picture, double width, const Measure& measure) {
   requireWidth(width);
   checkGaps(picture);
-  const std::vector<GapRow> rows = sorted(picture.rows);
+  const std::vector<GapRow> rows = sorted(picture);
   std::vector<RowWords> words;
   for (const GapRow& row : rows) words.push_back({row.label, row.word, row.count, withReason(row.readOut, row.gap && row.interval, row.why)});
 

@@ -33,11 +33,12 @@ struct GapPicture {
   std::string zeroName;         ///< what stands at 0, the reference
   std::string limitName;        ///< needed with a limit
   std::string rangeName;        ///< needed with a range
+  bool inOrder = false;         ///< rows stand as they come instead
   std::string sentence;         ///< for screen readers
   Table table;
 };
 
-/// Rows from the largest gap below zero to the largest above, those without a gap last; equal ones as they came. Filled dot: less or
+/// Rows from the largest gap below zero to the largest above, those without a gap last; equal ones as they came (or all, `inOrder`). Filled dot: less or
 /// more. Two bars: within the limit. Open ring: cannot tell yet. Lays the picture out in `width` points, 300 to 860.
 /// Throws std::invalid_argument, naming the field, on a width below 120, on numbers out of range and on words that are needed.
 Figure gapFigure(const GapPicture& picture, double width, const Measure& measure = roomFor);

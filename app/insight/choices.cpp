@@ -108,7 +108,7 @@ std::vector<stats::PersonCount> countsByPerson(const std::vector<Trial>& trials)
   return people;
 }
 
-Reading readChoices(const std::vector<Trial>& trials, const Plan& plan, const OtherPairs& others) {
+Reading readChoices(const std::vector<Trial>& trials, const Plan& plan, const OtherPairs& others, Depth depth) {
   const auto people = countsByPerson(trials);
   const auto method = statsMethod(plan.method);
   const double guess = stats::guessing(method), alpha = plan.alphaPm / 1000.0;
@@ -126,9 +126,9 @@ Reading readChoices(const std::vector<Trial>& trials, const Plan& plan, const Ot
   }
   if (namesAThing(plan.method) && reading.right < reading.expected)
     reading.otherWayP = std::min(1.0, 2.0 * stats::lowerTail(reading.right, reading.trials, guess));
-  if (reading.needed) reading.missed = missedOf(people, *reading.needed, plan);
+  if (reading.needed && depth == Depth::whole) reading.missed = missedOf(people, *reading.needed, plan);
   std::tie(reading.verdict, reading.why) = verdictOf(reading, namesAThing(plan.method) ? Sought::difference : plan.sought);
-  if (reading.trials > 0) reading.range = rangeOf(people, reading.right, reading.trials, plan, 1.0 - 2.0 * alpha / sharesOfAlpha(reading, others));
+  if (reading.trials > 0 && depth == Depth::whole) reading.range = rangeOf(people, reading.right, reading.trials, plan, 1.0 - 2.0 * alpha / sharesOfAlpha(reading, others));
   return reading;
 }
 

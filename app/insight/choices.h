@@ -15,9 +15,9 @@ stats::Method statsMethod(Method method);
 std::vector<stats::PersonCount> countsByPerson(const std::vector<Trial>& trials);
 
 /// Readings of the three kinds of question; see readTrials.
-Reading readChoices(const std::vector<Trial>& trials, const Plan& plan, const OtherPairs& others);
+Reading readChoices(const std::vector<Trial>& trials, const Plan& plan, const OtherPairs& others, Depth depth);
 Reading readSequential(const std::vector<Trial>& trials, const Plan& plan);
 Reading readVotes(const std::vector<Trial>& trials, const Plan& plan);
-Reading readSignal(const std::vector<Trial>& trials, const Plan& plan);
+Reading readSignal(const std::vector<Trial>& trials, const Plan& plan, Depth depth);
 
 }  // namespace oddglass::insight

@@ -22,21 +22,21 @@ std::vector<Trial> without(const std::vector<Trial>& trials, Left&& left) {
 }
 
 // A reading of some of the trials, where they are fewer than all. Too few for a verdict has then its own reason.
-std::optional<Reading> readRest(const std::vector<Trial>& rest, std::size_t all, const Plan& plan, const OtherPairs& others) {
+std::optional<Reading> readRest(const std::vector<Trial>& rest, std::size_t all, const Plan& plan, const OtherPairs& others, Depth depth) {
   if (rest.size() == all) return std::nullopt;
-  Reading reading = readTrials(rest, plan, others);
+  Reading reading = readTrials(rest, plan, others, depth);
   if (reading.verdict == Verdict::none) reading.why = NoVerdict::tooFewWithout;
   return reading;
 }
 
-void readAll(Findings& findings, const std::vector<Trial>& trials, const RevealedSession& session, const OtherPairs& others) {
+void readAll(Findings& findings, const std::vector<Trial>& trials, const RevealedSession& session, const OtherPairs& others, Depth depth) {
   const auto said = [&](const Trial& trial) { return afterSaid(trial, session.said); };
   const auto unseen = without(trials, byLookOrFizz), unheard = without(trials, said), neither = without(unseen, said);
-  findings.all = readTrials(trials, session.plan, others);
-  findings.withoutLookOrFizz = readRest(unseen, trials.size(), session.plan, others);
-  findings.withoutSaid = readRest(unheard, trials.size(), session.plan, others);
+  findings.all = readTrials(trials, session.plan, others, depth);
+  findings.withoutLookOrFizz = readRest(unseen, trials.size(), session.plan, others, depth);
+  findings.withoutSaid = readRest(unheard, trials.size(), session.plan, others, depth);
   if (findings.withoutLookOrFizz && findings.withoutSaid && neither.size() < std::min(unseen.size(), unheard.size()))
-    findings.withoutEither = readRest(neither, trials.size(), session.plan, others);
+    findings.withoutEither = readRest(neither, trials.size(), session.plan, others, depth);
   findings.verdict = findings.all.verdict;
   const auto weaken = [&](const std::optional<Reading>& reading, WeakenedBy by) {
     if (!reading) return;
@@ -98,11 +98,12 @@ int lastRoundOf(const std::vector<Trial>& trials) {
 }
 
 template <class Flight>
-void confirm(Findings& findings, const Tasted<Flight>& tasted, const RevealedSession& session, Lots lots, const OtherPairs& others) {
+void confirm(Findings& findings, const Tasted<Flight>& tasted, const RevealedSession& session, Lots lots, const OtherPairs& others, Depth depth) {
   const Plan& plan = session.plan;
   findings.lots = lots;
   count(findings, tasted);
-  readAll(findings, tasted.trials, session, others);
+  readAll(findings, tasted.trials, session, others, depth);
+  if (depth == Depth::verdict) return;
   if (!formOf(plan.method).hasRight) dropRight(findings);
   const bool stopped = std::ranges::any_of(session.log, [](const LoggedEvent& entry) { return entry.goOn == false; });
   const int last = lastRoundOf(tasted.trials);
@@ -155,14 +156,14 @@ void sumUp(Findings& findings) {
 }
 
 template <class Sort>
-void confirmPairs(Findings& findings, const RevealedSession& session, Sort&& sorted) {
+void confirmPairs(Findings& findings, const RevealedSession& session, Sort&& sorted, Depth depth) {
   const auto all = sorted(std::nullopt);
   count(findings, all);
-  findings.habit = habitOf(all.trials, session.plan);
+  if (depth == Depth::whole) findings.habit = habitOf(all.trials, session.plan);
   std::vector<double> p, alikeP;
   for (const Lots& lots : pairsOf(session.plan)) {
     Findings alone = blank(session.plan);
-    readAll(alone, sorted(lots).trials, session, {});
+    readAll(alone, sorted(lots).trials, session, {}, Depth::verdict);
     p.push_back(worst(alone, &Reading::pValue));
     alikeP.push_back(worst(alone, &Reading::alikeP));
   }
@@ -173,7 +174,7 @@ void confirmPairs(Findings& findings, const RevealedSession& session, Sort&& sor
   const auto lots = pairsOf(session.plan);
   for (std::size_t i = 0; i < lots.size(); ++i) {
     Findings pair = blank(session.plan);
-    confirm(pair, sorted(lots[i]), session, lots[i], {others(p, i), others(alikeP, i)});
+    confirm(pair, sorted(lots[i]), session, lots[i], {others(p, i), others(alikeP, i)}, depth);
     pair.habit.reset();
     findings.pairs.push_back(std::move(pair));
   }
@@ -181,11 +182,11 @@ void confirmPairs(Findings& findings, const RevealedSession& session, Sort&& sor
 }
 
 template <class Sort>
-void confirmPlan(Findings& findings, const RevealedSession& session, Sort&& sorted) {
+void confirmPlan(Findings& findings, const RevealedSession& session, Sort&& sorted, Depth depth) {
   if (session.plan.comparisons() == 3)
-    confirmPairs(findings, session, sorted);
+    confirmPairs(findings, session, sorted, depth);
   else
-    confirm(findings, sorted(std::nullopt), session, lotsOf(session.plan), {});
+    confirm(findings, sorted(std::nullopt), session, lotsOf(session.plan), {}, depth);
 }
 
 std::vector<Caution> pairCautions(const Findings& findings) {
@@ -230,21 +231,30 @@ const Reading& Findings::printed() const {
   return all;
 }
 
-Findings findingsOf(const RevealedSession& session) {
+namespace {
+
+Findings confirmed(const RevealedSession& session, Depth depth) {
   Findings findings = blank(session.plan);
-  if (session.plan.claim == Claim::me) {
-    confirmPlan(findings, session, [&](std::optional<Lots> lots) { return makersTasted(session, lots); });
-  } else {
-    confirmPlan(findings, session, [&](std::optional<Lots> lots) { return panelTasted(session, lots); });
+  if (session.plan.claim == Claim::me) confirmPlan(findings, session, [&](std::optional<Lots> lots) { return makersTasted(session, lots); }, depth);
+  else confirmPlan(findings, session, [&](std::optional<Lots> lots) { return panelTasted(session, lots); }, depth);
+  if (sealBroken(session)) breakSeal(findings);
+  return findings;
+}
+
+}  // namespace
+
+Findings findingsOf(const RevealedSession& session) {
+  Findings findings = confirmed(session, Depth::whole);
+  if (session.plan.claim != Claim::me)
     for (const auto& line : personLines(makersTasted(session).trials, lotsOf(session.plan)))
       findings.makers.push_back({line.place, line.right, line.trials, line.first, line.second, line.none});
-  }
-  if (sealBroken(session)) breakSeal(findings);
   findings.deviations = deviationsOf(session);
   findings.cautions = cautionsOf(findings, session);
   for (Findings& pair : findings.pairs) pair.cautions = pairCautions(pair);
   return findings;
 }
+
+Verdict verdictOf(const RevealedSession& session) { return confirmed(session, Depth::verdict).verdict; }
 
 std::vector<PersonLine> panelByPerson(const RevealedSession& session) { return personLines(panelTasted(session).trials, lotsOf(session.plan)); }
 

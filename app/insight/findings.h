@@ -124,6 +124,9 @@ struct Findings {
 /// the panel; only where the plan's claim is `me` are their answers the data.
 Findings findingsOf(const RevealedSession& session);
 
+/// The verdict that findingsOf would print, worked out without the rest; not for a score sheet.
+Verdict verdictOf(const RevealedSession& session);
+
 /// One person's tastings, for the maker's page alone.
 struct PersonLine {
   Place place;

@@ -8,10 +8,10 @@
 
 namespace oddglass::insight {
 
-Reading readTrials(const std::vector<Trial>& trials, const Plan& plan, const OtherPairs& others) {
-  if (formOf(plan.method).saysSame) return readSignal(trials, plan);
+Reading readTrials(const std::vector<Trial>& trials, const Plan& plan, const OtherPairs& others, Depth depth) {
+  if (formOf(plan.method).saysSame) return readSignal(trials, plan, depth);
   if (!formOf(plan.method).hasRight) return readVotes(trials, plan);
-  return plan.stopping ? readSequential(trials, plan) : readChoices(trials, plan, others);
+  return plan.stopping ? readSequential(trials, plan) : readChoices(trials, plan, others, depth);
 }
 
 double holm(double p, std::vector<double> others) {

@@ -80,10 +80,13 @@ struct OtherPairs {
   std::vector<double> alikeP;  ///< of alikeness, where it is sought
 };
 
+/// How much of a reading is worked out. `verdict`: without ranges and what could have been missed, which take nearly all of the time.
+enum class Depth { whole, verdict };
+
 /// Works out the question of a sealed plan from trials of one group. Sources: exact binomial for test and alikeness (ISO 4120:2021,
 /// ISO 10399:2017, ISO 5495:2005), stats/replicated.h for people; stats/signal for signal and noise; Wald 1947 for sequential plans;
 /// Holm 1979, Scand J Statist 6:65, over pairs.
-Reading readTrials(const std::vector<Trial>& trials, const Plan& plan, const OtherPairs& others = {});
+Reading readTrials(const std::vector<Trial>& trials, const Plan& plan, const OtherPairs& others = {}, Depth depth = Depth::whole);
 
 /// A p adjusted by Holm among itself and the others; at most 1, and the p itself without others.
 double holm(double p, std::vector<double> others);

@@ -83,7 +83,7 @@ std::optional<SurenessIndex> surenessIndexOf(const std::vector<Trial>& trials, M
   return SurenessIndex{found->rIndex, found->low, found->high, level, found->pValue, found->isExact};
 }
 
-Reading readSignal(const std::vector<Trial>& trials, const Plan& plan) {
+Reading readSignal(const std::vector<Trial>& trials, const Plan& plan, Depth depth) {
   const double alpha = plan.alphaPm / 1000.0;
   const stats::YesNo counts = countsOf(trials, plan.method);
   Reading reading;
@@ -94,7 +94,7 @@ Reading readSignal(const std::vector<Trial>& trials, const Plan& plan) {
   reading.pValue = stats::fisherGreater(counts);
   // The clearest table that could have come out: every signal called one, no noise.
   const bool canShow = stats::atMost(stats::fisherGreater({counts.signals(), 0, 0, counts.noises()}), alpha);
-  if (canShow) reading.missed = missedSignalOf(counts, plan.method, alpha);
+  if (canShow && depth == Depth::whole) reading.missed = missedSignalOf(counts, plan.method, alpha);
   if (trials.empty())
     reading.why = NoVerdict::nobodyAnswered;
   else if (!canShow)

@@ -1,6 +1,7 @@
 #include "blinding/stream.h"
 #include "domain/names.h"
 #include "domain/problem.h"
+#include "session/choice_reply.h"
 #include "session/look.h"
 #include "session/record.h"
 
@@ -29,12 +30,6 @@ std::map<Place, std::string> lettersOf(const SessionRecord& record) {
   std::map<Place, std::string> all;
   for (int place = 1; place <= record.plan.places; ++place) all[{place}] = letters(order[static_cast<std::size_t>(place - 1)]);
   return all;
-}
-
-template <class E>
-std::optional<E> among(int value) {
-  const auto found = std::ranges::find(allOf<E>(), static_cast<E>(value));
-  return found == allOf<E>().end() ? std::nullopt : std::optional(*found);
 }
 
 // Goes through a record's log and gathers what findings are worked out from.
@@ -168,24 +163,8 @@ class Reader {
     flight.lockedAt = in.seq;
     flight.lockedTime = in.at;
     if (record_.plan.sheet) return sheet(flight, in, codes);
-    for (const RecordedReply& reply : in.replies) {
-      const auto item = std::ranges::find(record_.plan.items, reply.item, &SheetItem::item);
-      if (item == record_.plan.items.end() || !reply.value) continue;
-      if (item->kind == ItemKind::choose) {
-        const auto at = std::ranges::find(codes, Code{*reply.value});
-        if (at != codes.end()) flight.picks.push_back({static_cast<int>(at - codes.begin()) + 1});
-      } else if (item->kind == ItemKind::same) {
-        flight.saidSame = *reply.value == 1;
-      } else if (item->kind == ItemKind::prefer) {
-        const auto at = std::ranges::find(codes, Code{*reply.value});
-        flight.preferredNone = *reply.value == 0;
-        if (at != codes.end()) flight.preferred = Position{static_cast<int>(at - codes.begin()) + 1};
-      } else if (item->kind == ItemKind::sureness) {
-        flight.sureness = among<Sureness>(*reply.value);
-      } else if (item->kind == ItemKind::clue) {
-        flight.clue = among<Clue>(*reply.value);
-      }
-    }
+    for (const RecordedReply& reply : in.replies)
+      if (reply.value) addReply(flight, record_.plan, reply.item, *reply.value, codes);
     for (const RecordedWords& words : in.words) flight.words += (flight.words.empty() ? "" : " ") + words.text;
   }
 

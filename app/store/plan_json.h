@@ -3,6 +3,8 @@
 #include "canon/canonical.h"
 #include "domain/plan.h"
 
+#include <string>
+
 namespace oddglass::store {
 
 /// A plan as JSON, whole numbers only: what is hashed at the seal and exported. The keys are described in demo_sessions/README.md.
@@ -10,6 +12,9 @@ canon::Json planJson(const Plan& plan);
 
 /// The plan in such JSON. Throws Problem brokenReference naming the key that is missing, unknown or of the wrong kind.
 Plan planFrom(const canon::Json& json);
+
+/// The plan in its canonical text, with no cup in it: for whoever reads many of them.
+Plan planWithoutCups(const std::string& text);
 
 /// A draft as JSON, as it is kept until the seal.
 canon::Json draftJson(const Draft& draft);

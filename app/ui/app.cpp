@@ -22,6 +22,7 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_key = new KeyModel(stage, this);
   m_cameOut = new CameOutModel(stage, settings, this);
   m_history = new HistoryModel(stage, this);
+  m_room = new RoomModel(stage, this);
   m_people = new PeopleModel(stage, this);
   m_words = new WordsModel(stage, this);
   m_word = new WordModel(stage, this);
@@ -31,6 +32,7 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
 
   connect(m_worker.get(), &Worker::slowChanged, this, &App::workingChanged);
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
+  connect(m_room, &RoomModel::planRequested, m_draft, &DraftModel::open);
   connect(m_shelf, &ShelfModel::beverageRequested, m_beverage, &BeverageModel::open);
   connect(m_shelf, &ShelfModel::newBeverageRequested, m_beverage, &BeverageModel::openNew);
   connect(m_words, &WordsModel::wordRequested, m_word, &WordModel::open);

@@ -14,6 +14,7 @@
 #include "ui/people_model.h"
 #include "ui/pour_model.h"
 #include "ui/preferences.h"
+#include "ui/room_model.h"
 #include "ui/router.h"
 #include "ui/seat_model.h"
 #include "ui/sheet_model.h"
@@ -50,6 +51,7 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::KeyModel* key MEMBER m_key CONSTANT)
   Q_PROPERTY(oddglass::ui::CameOutModel* cameOut MEMBER m_cameOut CONSTANT)
   Q_PROPERTY(oddglass::ui::HistoryModel* history MEMBER m_history CONSTANT)
+  Q_PROPERTY(oddglass::ui::RoomModel* room MEMBER m_room CONSTANT)
   Q_PROPERTY(oddglass::ui::PeopleModel* people MEMBER m_people CONSTANT)
   Q_PROPERTY(oddglass::ui::WordsModel* words MEMBER m_words CONSTANT)
   Q_PROPERTY(oddglass::ui::WordModel* word MEMBER m_word CONSTANT)
@@ -92,6 +94,7 @@ private:
   KeyModel* m_key;
   CameOutModel* m_cameOut;
   HistoryModel* m_history;
+  RoomModel* m_room;
   PeopleModel* m_people;
   WordsModel* m_words;
   WordModel* m_word;
