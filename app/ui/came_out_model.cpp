@@ -21,7 +21,6 @@
 #include <filesystem>
 
 namespace oddglass::ui {
-namespace {
 
 QString shapeName(words::Shape shape) {
   switch (shape) {
@@ -32,6 +31,8 @@ QString shapeName(words::Shape shape) {
   }
   return {};
 }
+
+namespace {
 
 FigureSource figureSourceOf(const std::optional<words::IntervalWords>& said) {
   if (!said) return {};
