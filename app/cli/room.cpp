@@ -63,17 +63,17 @@ Json roomJson(const Taster& person, const OwnTastings& tastings, const insight::
   return json;
 }
 
-void add(std::vector<std::string>& lines, const std::vector<std::string>& more, const std::string& before = {}) {
-  for (const std::string& line : more) lines.push_back(before + line);
+void addAll(std::vector<std::string>& lines, const std::vector<std::string>& more) {
+  lines.insert(lines.end(), more.begin(), more.end());
 }
 
 std::vector<std::string> readableRoom(const words::RoomPage& page) {
   std::vector<std::string> lines{page.headline, page.lead};
-  add(lines, page.lines);
+  addAll(lines, page.lines);
   if (page.picture)
     for (const words::LeanRow& row : page.picture->rows) lines.push_back("  " + row.readOut);
   lines.push_back(page.expected.heading);
-  add(lines, page.expected.lines);
+  addAll(lines, page.expected.lines);
   for (const auto& row : page.expected.rows) lines.push_back("  " + row[0] + ": " + row[1] + "; " + row[2]);
   if (page.curve) {
     lines.push_back(page.curve->title);

@@ -76,7 +76,7 @@ struct Over {
   stats::MakerContrast contrast() const { return stats::makerContrast(differences, themselves, level, largestLiking); }
 };
 
-LeanVerdict sideOf(const stats::Estimated& lean) {
+LeanVerdict leaningOf(const stats::Estimated& lean) {
   if (!lean.low || !lean.high) return LeanVerdict::none;
   if (*lean.low > 0.0) return LeanVerdict::kinder;
   return *lean.high < 0.0 ? LeanVerdict::harder : LeanVerdict::notShown;
@@ -112,9 +112,9 @@ Lean leanOf(const OwnTastings& tastings) {
   }
   lean.why = whyNot(lean);
   if (lean.why) return lean;
-  lean.verdict = sideOf(lean.over);
+  lean.verdict = leaningOf(lean.over);
   if (lean.verdict == LeanVerdict::notShown || !wasSaid) return lean;
-  lean.weaker = unheard.together == 0 || sideOf(unheard.contrast().lean) != lean.verdict;
+  lean.weaker = unheard.together == 0 || leaningOf(unheard.contrast().lean) != lean.verdict;
   if (lean.weaker) lean.verdict = LeanVerdict::notShown;
   return lean;
 }

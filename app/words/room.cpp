@@ -79,7 +79,7 @@ std::vector<std::string> linesOf(const Voice& voice, const Lean& lean) {
   return lines;
 }
 
-Shape shapeOf(LeanVerdict verdict) {
+Shape leanShape(LeanVerdict verdict) {
   switch (verdict) {
     case LeanVerdict::kinder:
     case LeanVerdict::harder: return Shape::disc;
@@ -155,7 +155,7 @@ std::optional<LeanPicture> leanPicture(const Voice& voice, const OwnTastings& ta
 
 RoomPage roomPage(const Voice& voice, const OwnTastings& tastings, const insight::RoomFindings& findings) {
   RoomPage page;
-  page.shape = shapeOf(findings.lean.verdict);
+  page.shape = leanShape(findings.lean.verdict);
   page.headline = leanHeadline(voice, findings.lean);
   page.lead = leadOf(voice, findings.lean);
   page.lines = linesOf(voice, findings.lean);

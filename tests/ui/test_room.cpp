@@ -12,7 +12,7 @@ namespace {
 
 ui::RoomModel& roomOf(test::Window& at) { return *at.app().findChild<ui::RoomModel*>(); }
 
-std::string said(test::Window& at, const char* property) { return roomOf(at).property(property).toString().toStdString(); }
+std::string roomSays(test::Window& at, const char* property) { return roomOf(at).property(property).toString().toStdString(); }
 
 /// Evenings of the brewer's, told beforehand; the store is closed.
 struct Told : testing::OwnEvenings {
@@ -27,14 +27,14 @@ void nobodyYet(test::Window& at) {
   at.click("navRoom");
   REQUIRE(at.page() == "Room");
   CHECK(at.text("headline") == "You and the room");
-  CHECK(said(at, "nobody").find("brewer") != std::string::npos);
+  CHECK(roomSays(at, "nobody").find("brewer") != std::string::npos);
   at.shoot("room_nobody");
   at.click("primaryButton");
   REQUIRE(at.page() == "People");
   test::addPerson(at, "Wenna Tarn", true);
   at.click("navRoom");
   CHECK(at.text("headline") == "Too little known yet.");
-  CHECK(said(at, "lead") == "Needs three opened tastings of your own. So far 0.");
+  CHECK(roomSays(at, "lead") == "Needs three opened tastings of your own. So far 0.");
   at.shoot("room_empty");
   at.click("primaryButton");
   CHECK(at.page() == "Question");
