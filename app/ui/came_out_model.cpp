@@ -13,6 +13,7 @@
 #include "ui/section_lines.h"
 #include "ui/voice.h"
 #include "words/came_out.h"
+#include "words/expectation.h"
 #include "words/maker.h"
 #include "words/record.h"
 #include "words/sheet_maker.h"
@@ -125,6 +126,7 @@ void CameOutModel::load() {
     add(m_record, words::commitmentLine(voice(), read.session));
     add(m_record, out.method);
     showMaker(read.maker);
+    if (const auto percent = read.session.plan.expectationPc) m_makerLines.prepend(shown(words::expectationLine(voice(), words::expectationFacts(read.session.plan), *percent)));
     for (const words::OutSection& section : read.makerSections) {
       add(m_makerLines, section.heading);
       m_makerLines << linesOf(section, true);
