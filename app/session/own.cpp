@@ -101,6 +101,7 @@ class OwnReader {
 
   // A flight begins with its first row; its cups are counted as they come.
   void readScores(std::int64_t id, Item item, RevealedSession& session) {
+    scores_.reset();
     scores_.bind(2, item.value);
     RevealedFlight flight;
     for (auto& rows = asked(scores_, id); rows.executeStep();) {
