@@ -31,20 +31,20 @@ class OwnReader {
     while (made.executeStep()) made_.insert({made.getColumn(0).getString()});
   }
 
+  // The texts of plans are long: which are needed is seen before they are read, and they are put in order without being sorted by the store.
   std::vector<OwnSession> read() {
     auto rows = store::bound(db_, R"sql(
       SELECT s.id, s.uid, s.title, s.came_from, p.body, g.at,
              (SELECT w.place FROM place_person w JOIN place_taken t ON t.session_id = w.session_id AND t.place = w.place AND t.is_maker = 1
                WHERE w.session_id = s.id AND w.taster_id = ?1)
-        FROM key_opened k JOIN session s ON s.id = k.session_id JOIN session_plan p ON p.session_id = s.id
-        JOIN log g ON g.session_id = s.id AND g.seq = k.seq
-       WHERE g.kind = 'revealed' AND k.matches = 1
-       ORDER BY g.at, s.id)sql", taster_);
+        FROM key_opened k CROSS JOIN log g ON g.session_id = k.session_id AND g.seq = k.seq
+        JOIN session s ON s.id = k.session_id JOIN session_plan p ON p.session_id = s.id
+       WHERE g.kind = 'revealed' AND k.matches = 1)sql", taster_);
     std::vector<OwnSession> all;
     while (rows.executeStep()) {
       const std::string body = rows.getColumn(4).getString();
       const bool sat = !rows.getColumn(6).isNull(), isWritten = isBrewer_ && body.find("\"expectation_pc\"") != std::string::npos;
-      if (!sat && !isWritten) continue;
+      if (!isWritten && !(sat && body.find("\"method\":\"sheet\"") != std::string::npos)) continue;
       OwnSession own;
       own.session.id = {rows.getColumn(1).getString()};
       own.session.title = rows.getColumn(2).getString();
@@ -55,6 +55,7 @@ class OwnReader {
       if (sat) own.seat = Place{rows.getColumn(6).getInt()};
       if (readOne(rows.getColumn(0).getInt64(), own)) all.push_back(std::move(own));
     }
+    std::ranges::stable_sort(all, {}, [](const OwnSession& each) { return each.session.revealedAt; });
     return all;
   }
 

@@ -68,7 +68,7 @@ TEST_CASE("room of fewer than three sessions, of a friend, of nobody") {
   const cli::Json friends = run.json("room", {"--taster", "Friend A"});
   CHECK(friends.at("per_session").empty());
   CHECK(friends.at("expectations").empty());
-  requireRefused(run, "room", "--taster", {"--taster", "Nobody here"});
+  requireRefused(run, "room", "Nobody here", {"--taster", "Nobody here"});
 
   Terminal empty;
   empty.json("put", {empty.write("shelf.json", R"({"format":"oddglass","version":1,"tasters":[{"id":"a1000000000000000000000000000001","name":"Odo"}]})")});
