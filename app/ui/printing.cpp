@@ -39,6 +39,8 @@ void printKey(store::Store& store, Clock& clock, const words::Voice& voice, cons
   store::Together together(store);
   const session::PourSheet sheet = session::openPourSheet(store, clock, session);
   exchange::writeWhole(file, wish.what == Printed::key ? print::keyCardPdf(voice, sheet, wish.size) : print::pourSheetPdf(voice, sheet, wish.size));
+  std::error_code cannot;   // not every disk knows owners
+  std::filesystem::permissions(file, std::filesystem::perms::owner_read | std::filesystem::perms::owner_write, cannot);
   together.commit();
 }
 

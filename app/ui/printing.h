@@ -30,7 +30,8 @@ constexpr bool isKey(Printed what) { return what == Printed::pour || what == Pri
 /// What the store must be opened for: only an opening of the key is logged, and writes.
 store::Access accessFor(const Printing& wish);
 
-/// Prints into a PDF that is there whole or not at all. The key is opened, which is logged, in one transaction with the writing: neither is there without the other.
+/// Prints into a PDF that is there whole or not at all. The key is opened, which is logged, in one transaction with the writing: neither is there without the other, and only its owner
+/// may read the file.
 /// Problems of the use case behind it, of requireLabels, and of exchange::writeWhole ("out").
 void printInto(store::Store& store, Clock& clock, const words::Voice& voice, const SessionId& session, const Printing& wish, const std::filesystem::path& file);
 

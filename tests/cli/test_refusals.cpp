@@ -54,11 +54,15 @@ TEST_CASE("commands about sessions: what is wrong is named, and nothing is writt
   requireRefused(run, "export --as json --out out", "SESSION");
   requireRefused(run, "export " + run.id + " --as xml --out out", "--as");
   requireRefused(run, "export " + run.id + " --as json", "--out");
-  requireRefused(run, "report " + run.id + " --out r.pdf", "PDF");
+  requireRefused(run, "report " + run.id + " --out r.pdf", "sealed");
+  requireRefused(run, "paper " + run.id + " --what labels --out r.pdf", "program with windows");
+  requireRefused(run, "paper " + run.id + " --what labels", "--out");
+  requireRefused(run, "paper " + run.id + " --out r.pdf", "--what");
   requireRefused(run, "report " + run.id + " --out r.txt", "r.txt");
   requireRefused(run, "report " + run.id, "--out");
   requireRefused(run, "report " + run.id + " --out", "sealed", {(run.folder / "r.html").string()});
   CHECK_FALSE(std::filesystem::exists(run.folder / "r.html"));
+  CHECK_FALSE(std::filesystem::exists("r.pdf"));
 }
 
 TEST_CASE("answers from a table: all rows or none, and what is wrong is named by line") {

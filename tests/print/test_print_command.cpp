@@ -69,6 +69,7 @@ TEST_CASE("the key on paper is an opening on record, and there is none without i
   night.seal();
   night.json("paper " + night.id, {"--what", "pour", "--out", night.out("pour.pdf")});
   CHECK(night.openings() == 1);
+  CHECK(std::filesystem::status(night.out("pour.pdf")).permissions() == (std::filesystem::perms::owner_read | std::filesystem::perms::owner_write));
   CHECK_THAT(Paper("command_pour", PrintNight::bytesOf(night.out("pour.pdf"))).text(), Catch::Contains("Heather mead, bottled in March"));
   night.json("paper " + night.id, {"--what", "key", "--out", night.out("key.pdf")});
   CHECK(night.openings() == 2);
