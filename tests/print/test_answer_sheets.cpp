@@ -126,3 +126,27 @@ TEST_CASE("the run list ends when the plan's minutes are over") {
   CHECK((last + 4) / 5 * 5 == planned);
   CHECK_THAT(text, Catch::Contains(evening.paper().sealMark));
 }
+
+TEST_CASE("hostile titles and words stand whole on everything for the table, and break nothing") {
+  const std::string word = "<b>{what}%1</b>" + std::string(45, 'W');
+  for (const Method method : {Method::pair, Method::sheet}) {
+    PaperEvening evening(1, 0, 3, method);
+    tasting::TablePaper paper = evening.paper();
+    paper.guestTitle = hostileName();
+    for (tasting::PaperPlace& place : paper.places)
+      for (tasting::Flight& flight : place.flights) {
+        flight.attribute = flight.cleanser = word;
+        for (SheetItem& item : flight.items)
+          if (!item.word.empty()) item.word = word;
+      }
+    const std::string name(nameOf(method));
+    const Paper answers("hostile_answers_" + name, print::answerSheetsPdf({}, paper, print::PaperSize::letter)), mats("hostile_mats_" + name, print::matsPdf({}, paper, print::PaperSize::letter)),
+        run("hostile_run_" + name, print::runPdf({}, paper, print::PaperSize::letter));
+    for (const Paper* each : {&answers, &mats, &run}) {
+      CHECK(timesIn(squeezed(each->text()), squeezed(hostileName())) >= each->pages());
+      CHECK(beyond(*each, 612, 792, 45) == "");
+      CHECK(overlapping(*each) == "");
+    }
+    CHECK(timesIn(squeezed(answers.text()), word) >= static_cast<int>(paper.places.size()));
+  }
+}
