@@ -57,6 +57,7 @@ ODDGLASS_NAMES(Sureness, N(guess, "guess"), N(fairly, "fairly"), N(sure, "sure")
 ODDGLASS_NAMES(WordClass, N(grain, "grain"), N(roast, "roast"), N(fruity, "fruity"), N(floral, "floral"), N(hop, "hop"), N(spice, "spice"), N(sweet, "sweet"),
                N(sour, "sour"), N(bitter, "bitter"), N(mouthfeel, "mouthfeel"), N(yeast, "yeast"), N(air, "air"), N(sulphur, "sulphur"), N(spoiled, "spoiled"),
                N(cellar, "cellar"), N(other, "other"));
+ODDGLASS_NAMES(ControlKind, N(none, "none"), N(twin, "twin"), N(reference, "reference"));
 ODDGLASS_NAMES(Leaning, N(fault, "fault"), N(either, "either"), N(wanted, "wanted"));
 ODDGLASS_NAMES(WordChangeKind, N(added, "added"), N(renamed, "renamed"), N(merged, "merged"), N(takenApart, "taken_apart"), N(retired, "retired"),
                N(broughtBack, "brought_back"));
@@ -94,6 +95,6 @@ const std::vector<E>& allOf() {
 
 FOR(Origin) FOR(Kind) FOR(AbvFrom) FOR(Allergen) FOR(IngredientsKnown) FOR(StockChange) FOR(NoteKind) FOR(Question) FOR(Method)
 FOR(Claim) FOR(Sought) FOR(ItemKind) FOR(Part) FOR(LotRole) FOR(Outcome) FOR(State) FOR(Event) FOR(ShownAs) FOR(VoidReason) FOR(CameFrom) FOR(ErasureKind)
-FOR(Clue) FOR(Sureness) FOR(WordClass) FOR(Leaning) FOR(WordChangeKind)
+FOR(Clue) FOR(Sureness) FOR(WordClass) FOR(Leaning) FOR(WordChangeKind) FOR(ControlKind)
 
 }  // namespace oddglass

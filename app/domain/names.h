@@ -1,6 +1,7 @@
 #pragma once
 
 #include "domain/plan.h"
+#include "domain/series.h"
 #include "domain/shelf.h"
 #include "domain/state.h"
 #include "domain/vocabulary.h"

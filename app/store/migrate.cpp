@@ -53,11 +53,12 @@ void moreMethods(SQLite::Database& db, Clock&, Chance&) {
 
 void tastingWords(SQLite::Database& db, Clock&, Chance&) { db.exec(schema3); }
 void scoreSheets(SQLite::Database& db, Clock&, Chance&) { db.exec(schema4); }
+void overTime(SQLite::Database& db, Clock&, Chance&) { db.exec(schema5); }
 
 }  // namespace
 
 const std::vector<Step>& steps() {
-  static const std::vector<Step> all{firstShape, moreMethods, tastingWords, scoreSheets};
+  static const std::vector<Step> all{firstShape, moreMethods, tastingWords, scoreSheets, overTime};
   return all;
 }
 

@@ -17,6 +17,9 @@ extern const char* const schema3;
 /// The statements of migration 4.
 extern const char* const schema4;
 
+/// The statements of migration 5.
+extern const char* const schema5;
+
 /// Tables whose rows are never changed or deleted.
 const std::vector<std::string>& keptTables();
 

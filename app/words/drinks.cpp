@@ -1,11 +1,9 @@
 #include "words/drinks.h"
 
-#include "domain/text.h"
+#include "domain/day.h"
 #include "words/care.h"
 #include "words/mark.h"
 #include "words/numbers.h"
-
-#include <chrono>
 
 namespace oddglass::words {
 
@@ -105,13 +103,9 @@ std::string ingredientsName(const Voice& voice, const Ingredients& ingredients) 
 }
 
 std::string age(const Voice& voice, const std::string& packagedOn, Millis at) {
-  if (!isDay(packagedOn)) return notKnown(voice);
-  using namespace std::chrono;
-  const auto part = [&](std::size_t first, std::size_t length) { return static_cast<int>(readWhole(packagedOn.substr(first, length)).value_or(0)); };
-  const year_month_day from = year(part(0, 4)) / part(5, 2) / part(8, 2);
-  const auto days = floor<std::chrono::days>(sys_time<milliseconds>(milliseconds(at))) - sys_days(from);
-  if (days.count() < 0) return notKnown(voice);
-  return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 day"), QT_TRANSLATE_NOOP("words", "{n} days"), days.count());
+  const auto days = daysBetween(packagedOn, dayOf(at));
+  if (!days || *days < 0) return notKnown(voice);
+  return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 day"), QT_TRANSLATE_NOOP("words", "{n} days"), *days);
 }
 
 }  // namespace oddglass::words

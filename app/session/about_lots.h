@@ -1,0 +1,13 @@
+#pragma once
+
+#include "domain/about_lots.h"
+#include "store/store.h"
+
+#include <vector>
+
+namespace oddglass::session {
+
+/// Reads only what is asked for, so that a store of many years costs no more than its sessions with these lots.
+AboutLots aboutLots(store::Store& store, const std::vector<LotId>& lots);
+
+}  // namespace oddglass::session

@@ -1,0 +1,113 @@
+#include "session/same_again.h"
+
+#include "session/plan_now.h"
+#include "store/log.h"
+
+#include <algorithm>
+
+namespace oddglass::session {
+namespace {
+
+// What a question of a sheet is, whatever its number.
+SheetItem questionOf(const SheetItem& item) {
+  SheetItem question;
+  question.kind = item.kind;
+  question.required = item.required;
+  question.part = item.part;
+  question.word = item.word;
+  question.limit = item.limit;
+  question.isMain = item.isMain;
+  return question;
+}
+
+int cupsAtOnceOf(const Plan& plan) {
+  return plan.sheet && !plan.sheet->orders.empty() ? static_cast<int>(plan.sheet->orders.front().size()) : 0;
+}
+
+// A limit is set for one evening; what is asked stays comparable without it.
+bool asksTheSame(const SheetItem& a, const SheetItem& b) { return a.kind == b.kind && a.part == b.part && a.word == b.word; }
+
+SheetDraft sheetFrom(const Plan& plan) {
+  SheetDraft sheet;
+  for (const SheetItem& item : plan.items) sheet.items.push_back(questionOf(item));
+  for (const PlannedLot& lot : plan.lots) sheet.roles.push_back(lot.role);
+  sheet.hasDuplicate = plan.sheet->hasDuplicate;
+  sheet.cupsAtOnce = std::max(2, cupsAtOnceOf(plan));
+  sheet.pauseSeconds = plan.sheet->pauseSeconds;
+  sheet.cleanser = plan.sheet->cleanser;
+  return sheet;
+}
+
+void invite(SQLite::Database& db, std::int64_t session, Draft& draft) {
+  auto rows = store::bound(db, R"sql(
+    SELECT t.uid, i.pours FROM invited i JOIN taster t ON t.id = i.taster_id WHERE i.session_id = ? AND t.archived_at IS NULL ORDER BY t.id)sql", session);
+  while (rows.executeStep()) {
+    const TasterId who{rows.getColumn(0).getString()};
+    if (rows.getColumn(1).getInt() != 0) draft.pourer = who;
+    else draft.tasters.push_back(who);
+  }
+}
+
+}  // namespace
+
+Draft sameAgain(store::Store& store, const SessionId& session) {
+  return store::read(store, [&](SQLite::Database& db) {
+    const auto row = store::sessionRow(db, session);
+    const PlanNow now = planNow(db, row);
+    const Plan& plan = now.plan;
+    Draft draft;
+    draft.title = now.title;
+    draft.guestTitle = now.guestTitle;
+    draft.question = plan.question;
+    draft.method = plan.method;
+    draft.methodChosen = true;
+    for (const PlannedLot& lot : plan.lots) draft.lots.push_back(lot.lot);
+    draft.attribute = plan.attribute;
+    draft.expected = plan.expected;
+    draft.marked = plan.marked;
+    draft.mayHaveNone = plan.mayHaveNone;
+    draft.alsoPrefer = plan.alsoPrefer;
+    draft.stopping = plan.stopping;
+    if (plan.sheet) draft.sheet = sheetFrom(plan);
+    draft.evenings = plan.evenings;
+    draft.wave = plan.wave;
+    draft.rounds = plan.roundsEach();
+    draft.cupMl = plan.cupMl;
+    draft.spares = plan.spares;
+    draft.alphaPm = plan.alphaPm;
+    draft.sought = plan.sought;
+    draft.limitPm = plan.limitPm;
+    invite(db, row, draft);
+    return draft;
+  });
+}
+
+SessionId planAgain(store::Store& store, Clock& clock, Chance& chance, const SessionId& session) {
+  return store::write(store, [&](SQLite::Database&) {
+    Draft draft = sameAgain(store, session);
+    draft.id = newDraft(store, clock, chance, draft.title);
+    saveDraft(store, clock, draft);
+    return draft.id;
+  });
+}
+
+std::vector<SetupPart> setupDifferences(const Plan& before, const Plan& now) {
+  std::vector<SetupPart> parts;
+  const auto differs = [&](bool is, SetupPart part) {
+    if (is) parts.push_back(part);
+  };
+  const auto sheetOf = [](const Plan& plan) { return plan.sheet.value_or(SheetPlan{}); };
+  differs(before.method != now.method || before.question != now.question, SetupPart::method);
+  differs(before.sheet.has_value() && now.sheet.has_value() && !std::ranges::equal(before.items, now.items, asksTheSame), SetupPart::sheet);
+  differs(before.cupMl != now.cupMl, SetupPart::cupMl);
+  differs(before.roundsEach() != now.roundsEach(), SetupPart::rounds);
+  differs(cupsAtOnceOf(before) != cupsAtOnceOf(now), SetupPart::cupsAtOnce);
+  differs(sheetOf(before).pauseSeconds != sheetOf(now).pauseSeconds, SetupPart::pause);
+  differs(sheetOf(before).cleanser != sheetOf(now).cleanser, SetupPart::cleanser);
+  differs(before.ceilingGrams != now.ceilingGrams, SetupPart::ceiling);
+  differs(before.marked != now.marked, SetupPart::markedCup);
+  differs(sheetOf(before).hasDuplicate != sheetOf(now).hasDuplicate, SetupPart::duplicate);
+  return parts;
+}
+
+}  // namespace oddglass::session

@@ -1,0 +1,219 @@
+#include "shelf/series.h"
+
+#include "domain/day.h"
+#include "domain/problem.h"
+#include "shelf/fields.h"
+#include "shelf/lots.h"
+#include "shelf/rows.h"
+
+#include <algorithm>
+
+namespace oddglass::shelf {
+namespace {
+
+std::int64_t seriesRow(SQLite::Database& db, const SeriesId& id) {
+  auto row = store::bound(db, "SELECT id FROM series WHERE uid = ?", id.text);
+  if (!row.executeStep()) throw Problem(Trouble::unknown, "series", {{"what", "series"}, {"text", id.text}});
+  return row.getColumn(0).getInt64();
+}
+
+bool hasSealed(SQLite::Database& db, std::int64_t row) {
+  auto sealed = store::bound(db, "SELECT 1 FROM series_sitting s JOIN log l ON l.session_id = s.session_id WHERE s.series_id = ?", row);
+  return sealed.executeStep();
+}
+
+void checkSeries(Series& series) {
+  series.title = text(series.title, "title", 200, true);
+  series.begunOn = day(series.begunOn, "begun_on");
+  if (series.begunOn.empty()) throw Problem(Trouble::empty, "begun_on");
+  checkWhole(series.bottlesEach, 1, 24, "bottles_each");
+  checkWhole(series.reserve, 0, 48, "reserve");
+  checkWhole(static_cast<int>(series.sittings.size()), 2, 24, "sittings");
+  series.main.word = text(series.main.word, "main_word", 60, false);
+  if (series.main.limit) checkWhole(*series.main.limit, 1, 1000, "main_limit");
+  std::ranges::stable_sort(series.sittings, {}, &Sitting::dueOn);
+  std::string before;
+  int number = 0;
+  for (Sitting& sitting : series.sittings) {
+    sitting.dueOn = day(sitting.dueOn, "due_on");
+    if (sitting.dueOn.empty()) throw Problem(Trouble::empty, "due_on");
+    // Days are written so that their text sorts as they do.
+    if (sitting.dueOn < series.begunOn || sitting.dueOn == before)
+      throw Problem(Trouble::outOfRange, "due_on", {{"text", sitting.dueOn}, {"low", before.empty() ? series.begunOn : *dayAfter(before, 1)}, {"high", "9999-12-31"}});
+    before = sitting.dueOn;
+    sitting.number = ++number;
+  }
+  checkWhole(series.main.sitting, 2, number, "main");
+}
+
+// A twin is of the same drink, a reference is not; neither is the batch itself.
+void checkControl(SQLite::Database& db, const Series& series) {
+  if (series.controlLot.has_value() == (series.control == ControlKind::none)) throw Problem(Trouble::empty, "control");
+  const auto drinkOf = [&](const LotId& lot, const char* argument) {
+    auto row = store::bound(db, "SELECT beverage_id FROM lot WHERE uid = ?", lot.text);
+    if (!row.executeStep()) throw Problem(Trouble::unknown, argument, {{"what", "lot"}, {"text", lot.text}});
+    return row.getColumn(0).getInt64();
+  };
+  const auto batch = drinkOf(series.batch, "batch");
+  if (!series.controlLot) return;
+  if (*series.controlLot == series.batch) throw Problem(Trouble::sameLotTwice, "control", {{"lot", series.title}});
+  if ((drinkOf(*series.controlLot, "control") == batch) != (series.control == ControlKind::twin))
+    throw Problem(Trouble::notAChoice, "control", {{"text", series.controlLot->text}, {"choices", series.control == ControlKind::twin ? "a lot of the same drink" : "a lot of another drink"}});
+}
+
+const Sitting& mainOf(const Series& series) { return series.sittings[static_cast<std::size_t>(series.main.sitting) - 1]; }
+
+// What a series was begun for stays once a sitting is sealed; the day of its main sitting too, unless that was planned and has its own.
+void requireKept(const Series& before, const Series& now) {
+  const auto keep = [](bool holds, const char* argument) {
+    if (!holds) throw Problem(Trouble::alreadySealed, argument);
+  };
+  keep(before.batch == now.batch, "batch");
+  keep(before.control == now.control && before.controlLot == now.controlLot, "control");
+  keep(before.begunOn == now.begunOn, "begun_on");
+  keep(before.main.word == now.main.word && before.main.limit == now.main.limit, "main");
+  const Sitting &was = mainOf(before), &is = mainOf(now);
+  keep(was.session ? was.session == is.session : was.dueOn == is.dueOn, "main");
+}
+
+void writeSittings(SQLite::Database& db, std::int64_t row, const Series& before, const Series& now) {
+  for (const Sitting& was : before.sittings)
+    if (was.session && std::ranges::none_of(now.sittings, [&](const Sitting& each) { return each.session == was.session; })) throw Problem(Trouble::alreadyThere, "sittings", {{"text", was.dueOn}});
+  store::run(db, "DELETE FROM series_sitting WHERE series_id = ? AND session_id IS NULL", row);
+  for (const Sitting& each : now.sittings) {
+    if (!each.session) {
+      store::run(db, "INSERT INTO series_sitting (series_id, number, due_on) VALUES (?, ?, ?)", row, each.number, each.dueOn);
+      continue;
+    }
+    if (std::ranges::none_of(before.sittings, [&](const Sitting& was) { return was.session == each.session; }))
+      throw Problem(Trouble::unknown, "sittings", {{"what", "session"}, {"text", each.session->text}});
+    store::run(db, "UPDATE series_sitting SET number = ?, due_on = ? WHERE session_id = (SELECT id FROM session WHERE uid = ?)", each.number, each.dueOn, each.session->text);
+  }
+}
+
+void bindControl(SQLite::Statement& row, int index, const Series& series) {
+  if (series.controlLot) row.bind(index, series.controlLot->text);
+  else row.bind(index);
+}
+
+std::int64_t begun(SQLite::Database& db, const Series& series, Millis at) {
+  auto row = store::bound(db, R"sql(
+    INSERT INTO series (uid, title, lot_id, control, begun_on, bottles_each, reserve, main_sitting, main_word, created_at, main_limit, control_id)
+    VALUES (?, ?, (SELECT id FROM lot WHERE uid = ?), ?, ?, ?, ?, ?, ?, ?, ?, (SELECT id FROM lot WHERE uid = ?)))sql",
+                          series.id.text, series.title, series.batch.text, std::string(nameOf(series.control)), series.begunOn, series.bottlesEach, series.reserve, series.main.sitting,
+                          series.main.word, at);
+  bindMaybe(row, 11, series.main.limit);
+  bindControl(row, 12, series);
+  row.exec();
+  return db.getLastInsertRowid();
+}
+
+void change(SQLite::Database& db, std::int64_t row, const Series& before, const Series& now) {
+  store::run(db, "UPDATE series SET title = ?, bottles_each = ?, reserve = ?, main_sitting = ? WHERE id = ?", now.title, now.bottlesEach, now.reserve, now.main.sitting, row);
+  if (hasSealed(db, row)) return requireKept(before, now);
+  auto fixed = store::bound(db, "UPDATE series SET lot_id = (SELECT id FROM lot WHERE uid = ?), control = ?, begun_on = ?, main_word = ? WHERE id = ?", now.batch.text,
+                            std::string(nameOf(now.control)), now.begunOn, now.main.word, row);
+  fixed.exec();
+  SQLite::Statement rest(db, "UPDATE series SET main_limit = ?, control_id = (SELECT id FROM lot WHERE uid = ?) WHERE id = ?");
+  bindMaybe(rest, 1, now.main.limit);
+  bindControl(rest, 2, now);
+  rest.bind(3, row);
+  rest.exec();
+}
+
+Series seriesAt(SQLite::Database& db, std::int64_t id) {
+  auto row = store::bound(db, R"sql(
+    SELECT s.uid, s.title, l.uid, s.control, c.uid, s.begun_on, s.bottles_each, s.reserve, s.main_sitting, s.main_word, s.main_limit, s.archived_at
+      FROM series s JOIN lot l ON l.id = s.lot_id LEFT JOIN lot c ON c.id = s.control_id WHERE s.id = ?)sql", id);
+  if (!row.executeStep()) throw Problem(Trouble::unknown, "series");
+  Series found;
+  found.id.text = row.getColumn(0).getString();
+  found.title = row.getColumn(1).getString();
+  found.batch.text = row.getColumn(2).getString();
+  found.control = known<ControlKind>(row.getColumn(3));
+  if (!row.getColumn(4).isNull()) found.controlLot = LotId{row.getColumn(4).getString()};
+  found.begunOn = row.getColumn(5).getString();
+  found.bottlesEach = row.getColumn(6).getInt();
+  found.reserve = row.getColumn(7).getInt();
+  found.main = {row.getColumn(8).getInt(), row.getColumn(9).getString(), maybeInt(row.getColumn(10))};
+  found.archived = !row.getColumn(11).isNull();
+  auto sittings = store::bound(db, R"sql(
+    SELECT t.number, t.due_on, s.uid FROM series_sitting t LEFT JOIN session s ON s.id = t.session_id WHERE t.series_id = ? ORDER BY t.due_on)sql", id);
+  while (sittings.executeStep()) {
+    Sitting each{sittings.getColumn(0).getInt(), sittings.getColumn(1).getString(), std::nullopt};
+    if (!sittings.getColumn(2).isNull()) each.session = SessionId{sittings.getColumn(2).getString()};
+    found.sittings.push_back(std::move(each));
+  }
+  return found;
+}
+
+void setArchived(store::Store& store, const SeriesId& id, std::optional<Millis> at) {
+  store::write(store, [&](SQLite::Database& db) {
+    const auto row = seriesRow(db, id);
+    if (at) store::run(db, "UPDATE series SET archived_at = ? WHERE id = ?", *at, row);
+    else store::run(db, "UPDATE series SET archived_at = NULL WHERE id = ?", row);
+  });
+}
+
+}  // namespace
+
+SeriesId save(store::Store& store, Clock& clock, Chance& chance, Series series) {
+  checkSeries(series);
+  const bool isNew = series.id.empty();
+  if (isNew) series.id.text = newUid(chance);
+  store::write(store, [&](SQLite::Database& db) {
+    checkControl(db, series);
+    if (isNew) {
+      writeSittings(db, begun(db, series, clock.now()), {}, series);
+      return;
+    }
+    const auto row = seriesRow(db, series.id);
+    const Series before = seriesAt(db, row);
+    change(db, row, before, series);
+    writeSittings(db, row, before, series);
+  });
+  return series.id;
+}
+
+LotId setTwinAside(store::Store& store, Clock& clock, Chance& chance, const LotId& batch, const std::string& name, const std::string& storage, int bottles) {
+  return store::write(store, [&](SQLite::Database&) {
+    Lot twin = lot(store, batch);
+    const int before = twin.bottles;
+    checkWhole(bottles, 1, std::max(1, freeBottles(twin)), "bottles");
+    twin.id = {};
+    twin.name = name;
+    twin.storage = storage;
+    const LotId id = save(store, chance, twin);
+    count(store, clock, batch, before - bottles);
+    move(store, clock, id, StockChange::added, bottles);
+    return id;
+  });
+}
+
+Series series(store::Store& store, const SeriesId& id) {
+  return store::read(store, [&](SQLite::Database& db) { return seriesAt(db, seriesRow(db, id)); });
+}
+
+std::vector<Series> allSeries(store::Store& store, bool includeArchived) {
+  return store::read(store, [&](SQLite::Database& db) {
+    std::vector<Series> all;
+    SQLite::Statement rows(db, "SELECT id FROM series WHERE ? OR archived_at IS NULL ORDER BY begun_on DESC, id DESC");
+    rows.bind(1, includeArchived ? 1 : 0);
+    while (rows.executeStep()) all.push_back(seriesAt(db, rows.getColumn(0).getInt64()));
+    return all;
+  });
+}
+
+void archive(store::Store& store, Clock& clock, const SeriesId& id) { setArchived(store, id, clock.now()); }
+void bringBack(store::Store& store, const SeriesId& id) { setArchived(store, id, std::nullopt); }
+
+void discard(store::Store& store, const SeriesId& id) {
+  store::write(store, [&](SQLite::Database& db) {
+    const auto row = seriesRow(db, id);
+    if (hasSealed(db, row)) throw Problem(Trouble::alreadySealed, "series");
+    store::run(db, "DELETE FROM series_sitting WHERE series_id = ?", row);
+    store::run(db, "DELETE FROM series WHERE id = ?", row);
+  });
+}
+
+}  // namespace oddglass::shelf

@@ -1,0 +1,181 @@
+#include "session/about_lots.h"
+#include "session/same_again.h"
+#include "session/sittings.h"
+#include "sheet_evening.h"
+#include "shelf/series.h"
+
+#include "cellar.h"
+
+#include <algorithm>
+
+using namespace oddglass;
+using testing::asked;
+using testing::problemOf;
+using testing::SheetEvening;
+
+namespace {
+
+constexpr Millis dayLong = 86'400'000;
+
+/// A mead beside its cold twin, four sittings; each answered by six friends and the maker.
+struct AgingEvenings : SheetEvening {
+  LotId twin = shelf::setTwinAside(*store, clock, chance, mine, "kept cold", "fridge", 6);
+  SeriesId series;
+
+  AgingEvenings() {
+    Series wanted;
+    wanted.title = "Heather mead grows old";
+    wanted.batch = mine;
+    wanted.control = ControlKind::twin;
+    wanted.controlLot = twin;
+    wanted.begunOn = "2025-11-24";
+    wanted.main = {4, "honey", 10};
+    for (const char* day : {"2025-12-08", "2026-02-24", "2026-05-24", "2026-11-24"}) wanted.sittings.push_back({0, day, std::nullopt});
+    series = shelf::save(*store, clock, chance, wanted);
+  }
+
+  std::vector<SheetItem> sheetOf() const { return {asked(ItemKind::line, "honey"), asked(ItemKind::check, "vinegar"), asked(ItemKind::liking)}; }
+
+  void planned(int number) {
+    session = session::planSitting(*store, clock, chance, series, number, number == 1 ? sheetOf() : std::vector<SheetItem>());
+    Draft draft = session::draft(*store, session);
+    if (number == 1) {
+      draft.tasters = friends;
+      draft.tasters.push_back(maker);
+      draft.pourer = pourer;
+      draft.cupMl = 15;
+    }
+    draft.careSettled = true;
+    session::saveDraft(*store, clock, draft);
+  }
+
+  void hold(int number, Millis at, const testing::Sayer& say) {
+    clock.set(at);
+    planned(number);
+    sealAndSit();
+    answerAll(say);
+    end();
+  }
+};
+
+}  // namespace
+
+TEST_CASE("the first sitting of a series pours the batch beside its control, and asks what the series is about") {
+  AgingEvenings evening;
+  evening.planned(1);
+  const Draft draft = session::draft(*evening.store, evening.session);
+  CHECK(draft.lots == std::vector<LotId>{evening.mine, evening.twin});
+  CHECK(draft.method == Method::sheet);
+  CHECK(draft.question == Question::lacks);
+  CHECK(draft.sheet.roles == std::vector<LotRole>{LotRole::compared, LotRole::reference});
+  REQUIRE(draft.sheet.items.size() == 3);
+  CHECK(draft.sheet.items[0].isMain);
+  CHECK(draft.sheet.items[0].limit == 10);
+  CHECK_FALSE(draft.sheet.items[2].isMain);
+  CHECK(session::seriesOf(*evening.store, evening.session) == evening.series);
+  CHECK(shelf::series(*evening.store, evening.series).sittings[0].session == evening.session);
+  CHECK(problemOf([&] { session::planSitting(*evening.store, evening.clock, evening.chance, evening.series, 1); }).trouble() == Trouble::alreadyThere);
+  CHECK(problemOf([&] { session::planSitting(*evening.store, evening.clock, evening.chance, evening.series, 9); }).argument() == "sitting");
+  CHECK(problemOf([&] { session::planSitting(*evening.store, evening.clock, evening.chance, evening.series, 2); }).argument() == "sheet");
+  CHECK(session::sessions(*evening.store).size() == 2);   // what was refused left nothing behind
+
+  // A draft that is thrown away leaves its sitting free again.
+  session::discardDraft(*evening.store, evening.session);
+  CHECK_FALSE(shelf::series(*evening.store, evening.series).sittings[0].session);
+}
+
+TEST_CASE("the next sitting is the same table again, and what differs is marked") {
+  AgingEvenings evening;
+  const auto say = [](int, int, const SheetItem& item, Slot, int) -> testing::Said { return {item.kind == ItemKind::check ? 0 : 5}; };
+  evening.hold(1, 1765200000000, say);   // 8 December 2025
+  const RevealedSession first = session::revealed(*evening.store, evening.session);
+  evening.clock.set(1765200000000 + 78 * dayLong);
+  evening.planned(2);
+  Draft draft = session::draft(*evening.store, evening.session);
+  CHECK(draft.lots == std::vector<LotId>{evening.mine, evening.twin});
+  CHECK(draft.tasters.size() == 7);
+  CHECK(draft.pourer == evening.pourer);
+  CHECK(draft.cupMl == 15);
+  CHECK(draft.promises.empty());
+  REQUIRE(draft.sheet.items.size() == 3);
+  CHECK(draft.sheet.items[0].limit == 10);
+  evening.seal();
+  CHECK(session::setupDifferences(first.plan, session::record(*evening.store, evening.session).plan).empty());
+
+  session::abandon(*evening.store, evening.clock, evening.chance, evening.session, "somebody fell ill", true);
+  evening.planned(3);
+  draft = session::draft(*evening.store, evening.session);
+  draft.cupMl = 20;
+  draft.sheet.cleanser = "bread";
+  draft.sheet.items.pop_back();
+  session::saveDraft(*evening.store, evening.clock, draft);
+  evening.seal();
+  using enum session::SetupPart;
+  CHECK(session::setupDifferences(first.plan, session::record(*evening.store, evening.session).plan) == std::vector<session::SetupPart>{sheet, cupMl, cleanser});
+}
+
+TEST_CASE("old pages of a series stay closed while a sitting is sealed, and opening them is on record") {
+  AgingEvenings evening;
+  const auto say = [](int, int, const SheetItem& item, Slot, int) -> testing::Said { return {item.kind == ItemKind::check ? 0 : 5}; };
+  CHECK_FALSE(session::sealedSitting(*evening.store, evening.series));
+  session::openOldPages(*evening.store, evening.clock, evening.series);
+  evening.hold(1, 1765200000000, say);
+  CHECK_FALSE(session::sealedSitting(*evening.store, evening.series));
+  evening.planned(2);
+  CHECK_FALSE(session::sealedSitting(*evening.store, evening.series));   // a plan may still be changed
+  evening.seal();
+  CHECK(session::sealedSitting(*evening.store, evening.series) == evening.session);
+  session::openOldPages(*evening.store, evening.clock, evening.series);
+  session::openOldPages(*evening.store, evening.clock, evening.series);
+  const auto now = session::sittingsNow(*evening.store, evening.series);
+  REQUIRE(now.size() == 4);
+  CHECK(now[0].timesSeen == 0);
+  CHECK(now[0].state == State::revealed);
+  CHECK(now[0].heldOn == "2025-12-08");
+  CHECK(now[1].timesSeen == 2);
+  CHECK(now[1].heldOn.empty());
+  CHECK_FALSE(now[2].session);
+}
+
+TEST_CASE("the panel's answers about a series' lots are read, and nobody else's") {
+  AgingEvenings evening;
+  // The maker gives 90 throughout; friends give the batch 10 times their place, the twin 5.
+  const auto say = [](int place, int, const SheetItem& item, Slot slot, int) -> testing::Said {
+    if (item.kind == ItemKind::check) return {place == 2 && slot == Slot{1} ? 1 : 0};
+    if (place == 7) return {item.kind == ItemKind::line ? 90 : 9};
+    return {item.kind == ItemKind::line ? (slot == Slot{1} ? 10 * place : 5) : 4 + place % 3};
+  };
+  evening.hold(1, 1765200000000, say);
+  evening.hold(2, 1765200000000 + 78 * dayLong, say);
+  const AboutLots about = session::aboutLots(*evening.store, {evening.mine, evening.twin});
+  REQUIRE(about.sessions.size() == 2);
+  CHECK(about.sessions[0].heldOn == "2025-12-08");
+  CHECK(about.sessions[1].heldOn == "2026-02-24");
+  CHECK(about.people == 6);                                     // the same six at both, without the maker
+  REQUIRE(about.questions.size() == 3);
+  CHECK(about.answers.size() == 2 * 6 * 2 * 3);
+  for (const LotAnswer& each : about.answers) {
+    const LotQuestion& question = about.questions[static_cast<std::size_t>(each.question)];
+    if (question.kind == ItemKind::line) CHECK((each.lot == 0 ? each.value % 10 == 0 && each.value <= 60 : each.value == 5));
+  }
+  const auto vinegar = std::ranges::find(about.questions, std::string("vinegar"), &LotQuestion::word);
+  REQUIRE(vinegar != about.questions.end());
+  int mentions = 0;
+  for (const LotAnswer& each : about.answers)
+    if (each.question == vinegar - about.questions.begin()) mentions += each.value;
+  CHECK(mentions == 2);
+  CHECK(session::aboutLots(*evening.store, {evening.bought}).sessions.empty());
+}
+
+TEST_CASE("flights set aside, cups the pourer was not sure of and forgotten people are no part of it") {
+  AgingEvenings evening;
+  evening.clock.set(1765200000000);
+  evening.planned(1);
+  evening.sealAndSit();
+  evening.answerAll([](int, int, const SheetItem& item, Slot, int) -> testing::Said { return {item.kind == ItemKind::check ? 0 : 5}; });
+  tasting::setAside(*evening.store, evening.clock, evening.chance, evening.session, {1}, {1}, VoidReason::mixedUp);
+  evening.end();
+  const AboutLots about = session::aboutLots(*evening.store, {evening.mine, evening.twin});
+  CHECK(about.people == 5);
+  CHECK(about.answers.size() == 5 * 2 * 3);
+}
