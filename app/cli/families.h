@@ -33,6 +33,8 @@ void describeRoom(CLI::App& app, Command::Work& chosen);
 void describeAlike(CLI::App& app, Command::Work& chosen);
 void describeOrder(CLI::App& app, Command::Work& chosen);
 void describeTrend(CLI::App& app, Command::Work& chosen);
+void describeAges(CLI::App& app, Command::Work& chosen);
+void describeOverTime(CLI::App& app, Command::Work& chosen);
 void describeScores(CLI::App& app, Command::Work& chosen);
 void describeProfile(CLI::App& app, Command::Work& chosen);
 void describeRatings(CLI::App& app, Command::Work& chosen);

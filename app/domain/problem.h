@@ -46,6 +46,8 @@ enum class Trouble {
   wrongState,       ///< not while the session is {state}
   notSealed,        ///< not sealed yet
   alreadySealed,    ///< the plan is sealed and cannot be changed
+  seriesBegun,      ///< a sitting of the series is sealed, so what it was begun for stays
+  pagesClosed,      ///< the old pages of series {text} are closed while one of its sittings is sealed
   stillSealed,      ///< the key is still sealed
   askTwice,         ///< this needs to be said twice
   // the table

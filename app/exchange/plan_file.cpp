@@ -27,14 +27,7 @@ Id onlyOne(const Node& node, const std::vector<Id>& found, const char* what) {
 
 LotId lotNamed(store::Store& store, const Node& node) {
   const std::string text = node.text(402, false);
-  std::vector<LotId> byId, byBoth, byDrink;
-  for (const Lot& lot : shelf::lotsToPour(store)) {
-    const std::string drink = shelf::beverage(store, lot.beverage).name;
-    if (lot.id.text == text) byId.push_back(lot.id);
-    if (shelf::folded(drink + ", " + lot.name) == shelf::folded(text)) byBoth.push_back(lot.id);
-    if (shelf::folded(drink) == shelf::folded(text)) byDrink.push_back(lot.id);
-  }
-  return onlyOne(node, !byId.empty() ? byId : !byBoth.empty() ? byBoth : byDrink, "lot");
+  return onlyOne(node, shelf::lotsCalled(store, text), "lot");
 }
 
 TasterId tasterNamed(store::Store& store, const Node& node) {

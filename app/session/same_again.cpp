@@ -1,5 +1,6 @@
 #include "session/same_again.h"
 
+#include "domain/same_setup.h"
 #include "session/plan_now.h"
 #include "store/log.h"
 
@@ -19,13 +20,6 @@ SheetItem questionOf(const SheetItem& item) {
   question.isMain = item.isMain;
   return question;
 }
-
-int cupsAtOnceOf(const Plan& plan) {
-  return plan.sheet && !plan.sheet->orders.empty() ? static_cast<int>(plan.sheet->orders.front().size()) : 0;
-}
-
-// A limit is set for one evening; what is asked stays comparable without it.
-bool asksTheSame(const SheetItem& a, const SheetItem& b) { return a.kind == b.kind && a.part == b.part && a.word == b.word; }
 
 SheetDraft sheetFrom(const Plan& plan) {
   SheetDraft sheet;
@@ -89,25 +83,6 @@ SessionId planAgain(store::Store& store, Clock& clock, Chance& chance, const Ses
     saveDraft(store, clock, draft);
     return draft.id;
   });
-}
-
-std::vector<SetupPart> setupDifferences(const Plan& before, const Plan& now) {
-  std::vector<SetupPart> parts;
-  const auto differs = [&](bool is, SetupPart part) {
-    if (is) parts.push_back(part);
-  };
-  const auto sheetOf = [](const Plan& plan) { return plan.sheet.value_or(SheetPlan{}); };
-  differs(before.method != now.method || before.question != now.question, SetupPart::method);
-  differs(before.sheet.has_value() && now.sheet.has_value() && !std::ranges::equal(before.items, now.items, asksTheSame), SetupPart::sheet);
-  differs(before.cupMl != now.cupMl, SetupPart::cupMl);
-  differs(before.roundsEach() != now.roundsEach(), SetupPart::rounds);
-  differs(cupsAtOnceOf(before) != cupsAtOnceOf(now), SetupPart::cupsAtOnce);
-  differs(sheetOf(before).pauseSeconds != sheetOf(now).pauseSeconds, SetupPart::pause);
-  differs(sheetOf(before).cleanser != sheetOf(now).cleanser, SetupPart::cleanser);
-  differs(before.ceilingGrams != now.ceilingGrams, SetupPart::ceiling);
-  differs(before.marked != now.marked, SetupPart::markedCup);
-  differs(sheetOf(before).hasDuplicate != sheetOf(now).hasDuplicate, SetupPart::duplicate);
-  return parts;
 }
 
 }  // namespace oddglass::session

@@ -2,7 +2,9 @@
 
 #include "domain/names.h"
 #include "domain/problem.h"
+#include "shelf/beverages.h"
 #include "shelf/fields.h"
+#include "shelf/folded.h"
 #include "shelf/rows.h"
 
 namespace oddglass::shelf {
@@ -147,6 +149,17 @@ std::vector<StockMove> moves(store::Store& store, const LotId& lot) {
     while (rows.executeStep()) all.push_back({lot, known<StockChange>(rows.getColumn(0)), rows.getColumn(1).getInt(), rows.getColumn(2).getInt64()});
     return all;
   });
+}
+
+std::vector<LotId> lotsCalled(store::Store& store, const std::string& text) {
+  std::vector<LotId> byId, byBoth, byDrink;
+  for (const Lot& lot : lotsToPour(store)) {
+    const std::string drink = beverage(store, lot.beverage).name;
+    if (lot.id.text == text) byId.push_back(lot.id);
+    if (folded(drink + ", " + lot.name) == folded(text)) byBoth.push_back(lot.id);
+    if (folded(drink) == folded(text)) byDrink.push_back(lot.id);
+  }
+  return !byId.empty() ? byId : !byBoth.empty() ? byBoth : byDrink;
 }
 
 }  // namespace oddglass::shelf

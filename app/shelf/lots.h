@@ -23,6 +23,9 @@ Lot lot(store::Store& store, const LotId& id);
 /// Every lot that can be poured: neither it nor its drink is archived. By drink, then as `lotsOf`.
 std::vector<Lot> lotsToPour(store::Store& store);
 
+/// The lots that a text may mean: that of an id, else all called "drink, lot", else all of the drink of that name. Names are compared folded.
+std::vector<LotId> lotsCalled(store::Store& store, const std::string& text);
+
 /// Takes a lot out of the lists, or puts it back. Problem stillInUse while a sealed session that is not over pours it.
 void archiveLot(store::Store& store, Clock& clock, const LotId& id);
 void bringBackLot(store::Store& store, const LotId& id);

@@ -66,7 +66,7 @@ const Sitting& mainOf(const Series& series) { return series.sittings[static_cast
 // What a series was begun for stays once a sitting is sealed; the day of its main sitting too, unless that was planned and has its own.
 void requireKept(const Series& before, const Series& now) {
   const auto keep = [](bool holds, const char* argument) {
-    if (!holds) throw Problem(Trouble::alreadySealed, argument);
+    if (!holds) throw Problem(Trouble::seriesBegun, argument);
   };
   keep(before.batch == now.batch, "batch");
   keep(before.control == now.control && before.controlLot == now.controlLot, "control");
@@ -190,8 +190,27 @@ LotId setTwinAside(store::Store& store, Clock& clock, Chance& chance, const LotI
   });
 }
 
+SeriesId begin(store::Store& store, Clock& clock, Chance& chance, Series series, int twinBottles, const std::string& twinName, const std::string& storage) {
+  return store::write(store, [&](SQLite::Database&) {
+    if (twinBottles > 0) series.controlLot = setTwinAside(store, clock, chance, series.batch, twinName, storage, twinBottles);
+    return save(store, clock, chance, series);
+  });
+}
+
 Series series(store::Store& store, const SeriesId& id) {
   return store::read(store, [&](SQLite::Database& db) { return seriesAt(db, seriesRow(db, id)); });
+}
+
+SeriesId seriesNamed(store::Store& store, const std::string& start) {
+  const auto refuse = [&](Trouble trouble) { return Problem(trouble, "series", {{"what", "series"}, {"text", start}}); };
+  if (start.size() < 4) throw refuse(Trouble::unknown);
+  return store::read(store, [&](SQLite::Database& db) {
+    auto rows = store::bound(db, "SELECT uid FROM series WHERE substr(uid, 1, ?) = ? LIMIT 2", static_cast<int>(start.size()), start);
+    if (!rows.executeStep()) throw refuse(Trouble::unknown);
+    const SeriesId id{rows.getColumn(0).getString()};
+    if (rows.executeStep()) throw refuse(Trouble::ambiguous);
+    return id;
+  });
 }
 
 std::vector<Series> allSeries(store::Store& store, bool includeArchived) {
@@ -210,7 +229,7 @@ void bringBack(store::Store& store, const SeriesId& id) { setArchived(store, id,
 void discard(store::Store& store, const SeriesId& id) {
   store::write(store, [&](SQLite::Database& db) {
     const auto row = seriesRow(db, id);
-    if (hasSealed(db, row)) throw Problem(Trouble::alreadySealed, "series");
+    if (hasSealed(db, row)) throw Problem(Trouble::seriesBegun, "series");
     store::run(db, "DELETE FROM series_sitting WHERE series_id = ?", row);
     store::run(db, "DELETE FROM series WHERE id = ?", row);
   });

@@ -29,10 +29,14 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_paper = new PaperModel(stage, settings, this);
   m_typeIn = new TypingModel(stage, this);
   m_keeping = new KeepingModel(stage, this);
+  m_overTime = new OverTimeModel(stage, this);
+  m_beginSeries = new BeginSeriesModel(stage, this);
 
   connect(m_worker.get(), &Worker::slowChanged, this, &App::workingChanged);
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
   connect(m_room, &RoomModel::planRequested, m_draft, &DraftModel::open);
+  connect(m_overTime, &OverTimeModel::planRequested, m_draft, &DraftModel::open);
+  connect(m_beginSeries, &BeginSeriesModel::begun, m_overTime, &OverTimeModel::open);
   connect(m_shelf, &ShelfModel::beverageRequested, m_beverage, &BeverageModel::open);
   connect(m_shelf, &ShelfModel::newBeverageRequested, m_beverage, &BeverageModel::openNew);
   connect(m_words, &WordsModel::wordRequested, m_word, &WordModel::open);

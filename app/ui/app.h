@@ -1,5 +1,6 @@
 #pragma once
 #include <QObject>
+#include "ui/begin_series_model.h"
 #include "ui/beverage_model.h"
 #include "ui/board_model.h"
 #include "ui/came_out_model.h"
@@ -11,6 +12,7 @@
 #include "ui/key_model.h"
 #include "ui/notice.h"
 #include "ui/paper_model.h"
+#include "ui/over_time_model.h"
 #include "ui/people_model.h"
 #include "ui/pour_model.h"
 #include "ui/preferences.h"
@@ -58,6 +60,8 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::PaperModel* paper MEMBER m_paper CONSTANT)
   Q_PROPERTY(oddglass::ui::TypingModel* typeIn MEMBER m_typeIn CONSTANT)
   Q_PROPERTY(oddglass::ui::KeepingModel* keeping MEMBER m_keeping CONSTANT)
+  Q_PROPERTY(oddglass::ui::OverTimeModel* overTime MEMBER m_overTime CONSTANT)
+  Q_PROPERTY(oddglass::ui::BeginSeriesModel* beginSeries MEMBER m_beginSeries CONSTANT)
 
 public:
   /// The store is opened by `cellar` on the worker's thread. Settings of this machine are kept in the file at `settings`; the folder of the demo is `demo`.
@@ -101,6 +105,8 @@ private:
   PaperModel* m_paper;
   TypingModel* m_typeIn;
   KeepingModel* m_keeping;
+  OverTimeModel* m_overTime;
+  BeginSeriesModel* m_beginSeries;
 };
 
 }  // namespace oddglass::ui

@@ -11,6 +11,7 @@
 #include "session/look.h"
 #include "ui/printing.h"
 #include "ui/section_lines.h"
+#include "ui/shapes.h"
 #include "ui/voice.h"
 #include "words/came_out.h"
 #include "words/expectation.h"

@@ -5,6 +5,16 @@
 
 namespace oddglass::ui {
 
+Router::Page pageOf(State state) {
+  switch (state) {
+    case State::sealed:
+    case State::tasting: return Router::Page::Places;
+    case State::closed: return Router::Page::OpenKey;
+    case State::revealed: return Router::Page::CameOut;
+    default: return Router::Page::History;
+  }
+}
+
 QString sentenceOf(const Problem& problem) { return shown(words::sentence(voice(), problem)); }
 
 void PageModel::nameFields(std::initializer_list<const char*> names) {

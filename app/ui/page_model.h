@@ -1,5 +1,6 @@
 #pragma once
 #include <QObject>  // first in every header that Qt reads itself: its reader trips over the standard library otherwise
+#include "domain/state.h"
 #include "ui/current.h"
 #include "ui/notice.h"
 #include "ui/router.h"
@@ -69,6 +70,8 @@ private:
   QString m_wrong;
 };
 
+/// The page on which a sealed session goes on, by where it stands.
+Router::Page pageOf(State state);
 /// The sentence of a problem, in the language of the window.
 QString sentenceOf(const Problem& problem);
 /// Between the window's text and everybody else's.

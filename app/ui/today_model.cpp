@@ -112,13 +112,7 @@ void TodayModel::enter(const Listed& session) {
     return;
   }
   m_stage.current.set(session.id, session.title, session.sealMark);
-  switch (session.state) {
-    case State::sealed:
-    case State::tasting: go(Router::Page::Places); break;
-    case State::closed: go(Router::Page::OpenKey); break;
-    case State::revealed: go(Router::Page::CameOut); break;
-    default: go(Router::Page::History);
-  }
+  go(pageOf(session.state));
 }
 
 void TodayModel::fail(const Problem& problem) {

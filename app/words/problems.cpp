@@ -45,6 +45,8 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::wrongState: return QT_TRANSLATE_NOOP("words", "That cannot be done while this session is {state}. Nothing was changed. Go on with what the session's page offers now.");
     case Trouble::notSealed: return QT_TRANSLATE_NOOP("words", "This plan is not sealed yet. The plan is kept. Seal it first.");
     case Trouble::alreadySealed: return QT_TRANSLATE_NOOP("words", "This plan is sealed and cannot be changed. It stays as it is. Make a new plan, or break the seal, which ends the session without a verdict.");
+    case Trouble::seriesBegun: return QT_TRANSLATE_NOOP("words", "A sitting of this series is sealed, so what the series was begun for stays. Everything is kept. Begin another series if you want to know something else.");
+    case Trouble::pagesClosed: return QT_TRANSLATE_NOOP("words", "The old pages of {text} are closed while one of its sittings is sealed: what you read there would sit at the table with you. Everything is kept. Open the key of that sitting first.");
     case Trouble::stillSealed: return QT_TRANSLATE_NOOP("words", "The key is still sealed, so there is nothing to report. All answers are kept. Close the table and open the key first.");
     case Trouble::askTwice: return QT_TRANSLATE_NOOP("words", "This cannot be undone, so it needs to be said twice. Nothing was changed. Say it once more if you mean it.");
 

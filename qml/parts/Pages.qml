@@ -49,6 +49,8 @@ FocusScope {
         case Router.Word: return loader.setSource("WordPage.qml", {model: app.word});
         case Router.Paper: return loader.setSource("PaperPage.qml", {model: app.paper});
         case Router.TypeIn: return loader.setSource("TypeInPage.qml", {model: app.typeIn});
+        case Router.OverTime: return loader.setSource("OverTimePage.qml", {model: app.overTime});
+        case Router.BeginSeries: return loader.setSource("BeginSeriesPage.qml", {model: app.beginSeries});
         case Router.Keeping: return loader.setSource("KeepingPage.qml", {model: app.keeping, preferences: app.preferences});
         }
     }

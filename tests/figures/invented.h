@@ -1,5 +1,6 @@
 #pragma once
 
+#include "figures/ages.h"
 #include "figures/gaps.h"
 #include "figures/map.h"
 #include "figures/means.h"
@@ -45,6 +46,7 @@ public:
   figures::RankPicture ranks(int rows);
   figures::MentionPicture mentions(int rows);
   figures::MapPicture map(int points);
+  figures::AgePicture ages(int dots);
 
 private:
   std::mt19937 m_random;
@@ -150,6 +152,23 @@ inline figures::MapPicture Invented::map(int points) {
     if (coin()) point.ellipse = figures::MapEllipse{within(0, 2), within(0, 1), within(-90, 90), words()};
     made.points.push_back(point);
   }
+  return made;
+}
+
+inline figures::AgePicture Invented::ages(int dots) {
+  figures::AgePicture made;
+  made.title = words();
+  made.scale = {-50, 50, words(), words(), {{-25, "-25"}, {0, words()}, {10, "10"}, {12, "12"}}};
+  made.lastAge = within(1, 60);
+  for (int i = 0; i < dots; ++i) {
+    figures::AgeDot dot{within(0, made.lastAge), words(), within(-50, 50), {}, words()};
+    if (coin()) dot.interval = figures::Span{dot.value - within(0, 90), dot.value + within(0, 90)};
+    made.dots.push_back(dot);
+  }
+  if (dots >= 3 && coin()) made.line = std::pair(within(-80, 80), within(-80, 80));
+  for (int i = whole(0, 5); i > 0; --i) made.notes.push_back({within(0, made.lastAge), std::string(1, static_cast<char>('a' + i)), words()});
+  made.sentence = words();
+  made.table = table();
   return made;
 }
 

@@ -42,6 +42,7 @@ TEST_CASE("answers of any kind stay inside and never overlap") { checkAll(&Inven
 TEST_CASE("ranks of any kind stay inside and never overlap") { checkAll(&Invented::ranks, rankFigure, MayCross::nothing, 60); }
 TEST_CASE("mentions of any kind stay inside and never overlap") { checkAll(&Invented::mentions, mentionFigure, MayCross::nothing, 60); }
 TEST_CASE("maps of any kind stay inside and never overlap") { checkAll(&Invented::map, mapFigure, MayCross::lines, 40); }
+TEST_CASE("ages of any kind stay inside and never overlap") { checkAll(&Invented::ages, ageFigure, MayCross::nothing, 24); }
 
 TEST_CASE("the check for lines through words can fail") {
   Invented invented(7);

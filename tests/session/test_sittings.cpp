@@ -1,64 +1,14 @@
+#include "domain/same_setup.h"
 #include "session/about_lots.h"
 #include "session/same_again.h"
-#include "session/sittings.h"
-#include "sheet_evening.h"
-#include "shelf/series.h"
-
+#include "aging_evenings.h"
 #include "cellar.h"
 
 #include <algorithm>
 
 using namespace oddglass;
-using testing::asked;
+using testing::AgingEvenings;
 using testing::problemOf;
-using testing::SheetEvening;
-
-namespace {
-
-constexpr Millis dayLong = 86'400'000;
-
-/// A mead beside its cold twin, four sittings; each answered by six friends and the maker.
-struct AgingEvenings : SheetEvening {
-  LotId twin = shelf::setTwinAside(*store, clock, chance, mine, "kept cold", "fridge", 6);
-  SeriesId series;
-
-  AgingEvenings() {
-    Series wanted;
-    wanted.title = "Heather mead grows old";
-    wanted.batch = mine;
-    wanted.control = ControlKind::twin;
-    wanted.controlLot = twin;
-    wanted.begunOn = "2025-11-24";
-    wanted.main = {4, "honey", 10};
-    for (const char* day : {"2025-12-08", "2026-02-24", "2026-05-24", "2026-11-24"}) wanted.sittings.push_back({0, day, std::nullopt});
-    series = shelf::save(*store, clock, chance, wanted);
-  }
-
-  std::vector<SheetItem> sheetOf() const { return {asked(ItemKind::line, "honey"), asked(ItemKind::check, "vinegar"), asked(ItemKind::liking)}; }
-
-  void planned(int number) {
-    session = session::planSitting(*store, clock, chance, series, number, number == 1 ? sheetOf() : std::vector<SheetItem>());
-    Draft draft = session::draft(*store, session);
-    if (number == 1) {
-      draft.tasters = friends;
-      draft.tasters.push_back(maker);
-      draft.pourer = pourer;
-      draft.cupMl = 15;
-    }
-    draft.careSettled = true;
-    session::saveDraft(*store, clock, draft);
-  }
-
-  void hold(int number, Millis at, const testing::Sayer& say) {
-    clock.set(at);
-    planned(number);
-    sealAndSit();
-    answerAll(say);
-    end();
-  }
-};
-
-}  // namespace
 
 TEST_CASE("the first sitting of a series pours the batch beside its control, and asks what the series is about") {
   AgingEvenings evening;
@@ -89,7 +39,7 @@ TEST_CASE("the next sitting is the same table again, and what differs is marked"
   const auto say = [](int, int, const SheetItem& item, Slot, int) -> testing::Said { return {item.kind == ItemKind::check ? 0 : 5}; };
   evening.hold(1, 1765200000000, say);   // 8 December 2025
   const RevealedSession first = session::revealed(*evening.store, evening.session);
-  evening.clock.set(1765200000000 + 78 * dayLong);
+  evening.clock.set(1765200000000 + 78 * testing::dayLong);
   evening.planned(2);
   Draft draft = session::draft(*evening.store, evening.session);
   CHECK(draft.lots == std::vector<LotId>{evening.mine, evening.twin});
@@ -100,7 +50,7 @@ TEST_CASE("the next sitting is the same table again, and what differs is marked"
   REQUIRE(draft.sheet.items.size() == 3);
   CHECK(draft.sheet.items[0].limit == 10);
   evening.seal();
-  CHECK(session::setupDifferences(first.plan, session::record(*evening.store, evening.session).plan).empty());
+  CHECK(setupDifferences(first.plan, session::record(*evening.store, evening.session).plan).empty());
 
   session::abandon(*evening.store, evening.clock, evening.chance, evening.session, "somebody fell ill", true);
   evening.planned(3);
@@ -110,8 +60,8 @@ TEST_CASE("the next sitting is the same table again, and what differs is marked"
   draft.sheet.items.pop_back();
   session::saveDraft(*evening.store, evening.clock, draft);
   evening.seal();
-  using enum session::SetupPart;
-  CHECK(session::setupDifferences(first.plan, session::record(*evening.store, evening.session).plan) == std::vector<session::SetupPart>{sheet, cupMl, cleanser});
+  using enum SetupPart;
+  CHECK(setupDifferences(first.plan, session::record(*evening.store, evening.session).plan) == std::vector<SetupPart>{sheet, cupMl, cleanser});
 }
 
 TEST_CASE("old pages of a series stay closed while a sitting is sealed, and opening them is on record") {
@@ -146,7 +96,7 @@ TEST_CASE("the panel's answers about a series' lots are read, and nobody else's"
     return {item.kind == ItemKind::line ? (slot == Slot{1} ? 10 * place : 5) : 4 + place % 3};
   };
   evening.hold(1, 1765200000000, say);
-  evening.hold(2, 1765200000000 + 78 * dayLong, say);
+  evening.hold(2, 1765200000000 + 78 * testing::dayLong, say);
   const AboutLots about = session::aboutLots(*evening.store, {evening.mine, evening.twin});
   REQUIRE(about.sessions.size() == 2);
   CHECK(about.sessions[0].heldOn == "2025-12-08");

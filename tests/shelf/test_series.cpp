@@ -155,7 +155,7 @@ TEST_CASE("what a series was begun for stays once a sitting is sealed") {
   CHECK(refused([&](Series& s) { s.control = ControlKind::reference, s.controlLot = rack.bought; }).argument() == "control");
   CHECK(refused([](Series& s) { s.sittings.erase(s.sittings.begin()), s.main.sitting = 2; }).argument() == "sittings");
   CHECK(refused([](Series& s) { s.sittings[2].dueOn = "2027-02-01"; }).argument() == "main");
-  CHECK(troubleOf([&] { shelf::discard(rack.store, series.id); }) == Trouble::alreadySealed);
+  CHECK(troubleOf([&] { shelf::discard(rack.store, series.id); }) == Trouble::seriesBegun);
   CHECK(shelf::series(rack.store, series.id) == series);
 
   // The days of sittings that are not planned may still move, and others be put between them: the main comparison stays the same sitting.

@@ -27,7 +27,7 @@ TEST_CASE("every page speaks, and fits, in every look") {
   at.app().preferences()->setTextPercent(look.textPercent);
   at.window().resize(look.width, look.height);
   at.nextFrame();
-  for (int page = 0; page <= static_cast<int>(Page::Keeping); ++page) {
+  for (int page = 0; page <= static_cast<int>(Page::BeginSeries); ++page) {
     const auto shown = static_cast<Page>(page);
     if (shown == Page::CameOut) continue;  // shown by the journey that opens the key
     at.app().router()->go(shown);

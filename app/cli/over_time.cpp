@@ -1,0 +1,111 @@
+#include "cli/aging.h"
+#include "cli/estimated.h"
+#include "cli/families.h"
+#include "cli/why.h"
+#include "domain/names.h"
+#include "domain/problem.h"
+#include "session/about_lots.h"
+#include "session/record.h"
+#include "session/sittings.h"
+#include "shelf/series.h"
+#include "words/over_time.h"
+
+#include <algorithm>
+
+namespace oddglass::cli {
+namespace {
+
+std::string_view verdictOf(insight::TimeVerdict verdict) {
+  switch (verdict) {
+    case insight::TimeVerdict::rose: return "rose";
+    case insight::TimeVerdict::fell: return "fell";
+    case insight::TimeVerdict::notShown: return "not shown";
+    case insight::TimeVerdict::dotsOnly: return "dots only";
+    case insight::TimeVerdict::cannotTell: break;
+  }
+  return "cannot tell";
+}
+
+std::string_view verdictOf(insight::ChangeVerdict verdict) {
+  switch (verdict) {
+    case insight::ChangeVerdict::more: return "more";
+    case insight::ChangeVerdict::less: return "less";
+    case insight::ChangeVerdict::within: return "within the limit";
+    case insight::ChangeVerdict::notShown: return "not shown";
+    case insight::ChangeVerdict::notHeld: return "not held";
+    case insight::ChangeVerdict::notAsked: return "not asked";
+    case insight::ChangeVerdict::cannotTell: break;
+  }
+  return "cannot tell";
+}
+
+Json lineJson(const insight::TimeLine& line) {
+  Json json{{"kind", nameOf(line.question.kind)}, {"part", nameOf(line.question.part)}, {"word", line.question.word}, {"verdict", verdictOf(line.verdict)},
+            {"slope_per_month", estimatedJson(line.trend.slope, {})}, {"p_adjusted", numberOrNull(line.pAdjusted)}, {"dots", Json::array()}};
+  for (const insight::TimeDot& dot : line.dots)
+    json["dots"].push_back({{"sitting", dot.sitting}, {"people", dot.people}, {"batch", numberOrNull(dot.batch)}, {"control", numberOrNull(dot.control)}, {"value", numberOrNull(dot.value)},
+                            {"low", numberOrNull(dot.low)}, {"high", numberOrNull(dot.high)}});
+  json["peak"] = {{"age", numberOrNull(line.trend.peak.age)}, {"low", numberOrNull(line.trend.peak.low)}, {"high", numberOrNull(line.trend.peak.high)}};
+  if (line.lastTwo && line.limit) json["last_two_alike"] = alikeJson(*line.lastTwo, *line.limit, line.trend.isConfounded ? "these two sittings were alike" : "alike");
+  json["confounded"] = line.trend.isConfounded;
+  return json;
+}
+
+Json overTimeJson(const Series& series, const insight::OverTime& over) {
+  Json json{{"id", series.id.text}, {"title", series.title}, {"control", nameOf(over.control)}, {"at_both_ends", over.atBothEnds}, {"sittings", Json::array()}};
+  for (const insight::TimeSitting& each : over.sittings)
+    json["sittings"].push_back({{"number", each.number}, {"session", each.session.text}, {"held_on", each.heldOn}, {"age_months", each.age}, {"people", each.people}, {"also_at_first", each.alsoAtFirst}});
+  json["main"] = {{"sitting", over.main.sitting}, {"word", over.main.word.empty() ? "liking" : over.main.word}, {"people", over.main.people}, {"verdict", verdictOf(over.main.verdict)},
+                  {"change", estimatedJson(over.main.change, {})}};
+  if (over.main.alike && series.main.limit) json["main"]["alike"] = alikeJson(*over.main.alike, *series.main.limit, "within the limit");
+  json["looking_round"] = Json::array();
+  for (const insight::TimeLine& line : over.lines) json["looking_round"].push_back(lineJson(line));
+  json["mentions"] = Json::array();
+  for (const auto& each : over.mentions) {
+    Json counts = Json::array();
+    for (const auto& count : each.counts) counts.push_back({{"sitting", count.sitting}, {"batch", count.batch}, {"batch_of", count.batchOf}, {"control", count.control}, {"control_of", count.controlOf}});
+    json["mentions"].push_back({{"word", each.question.word}, {"counts", std::move(counts)}});
+  }
+  return json;
+}
+
+std::vector<std::string> overTimeLines(const words::Voice& voice, store::Store& store, const Series& series, const insight::OverTime& over) {
+  std::string next;
+  for (const session::SittingNow& each : session::sittingsNow(store, series.id))
+    if (each.heldOn.empty() && next.empty()) next = each.dueOn;
+  const words::OverTimeWords said = words::overTimeWords(voice, series, over, next);
+  std::vector<std::string> lines{series.title, said.word + ": " + said.headline};
+  for (const std::vector<std::string>* more : {&said.lines, &said.cautions}) lines.insert(lines.end(), more->begin(), more->end());
+  std::optional<Plan> first;
+  for (std::size_t i = 0; i < over.sittings.size(); ++i) {
+    lines.push_back("  " + words::sittingLine(voice, over.sittings[i], i == 0));
+    const Plan plan = session::record(store, over.sittings[i].session).plan;
+    if (first)
+      if (const std::string differs = words::setupLine(voice, setupDifferences(*first, plan)); !differs.empty()) lines.push_back("    " + differs);
+    if (!first) first = plan;
+  }
+  for (const words::OutSection& section : said.round)
+    for (const std::string& line : section.lines) lines.push_back("  " + line);
+  if (!said.next.empty()) lines.push_back(said.next);
+  return lines;
+}
+
+}  // namespace
+
+void describeOverTime(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "over-time", "What an aging series has shown so far");
+  const auto which = command.argument("SERIES", "The beginning of its id");
+  const auto anyway = command.flag("--open-anyway", "Although one of its sittings is sealed; that is written down beside it");
+  command.does([=](Desk& desk) -> Answer {
+    const auto store = *anyway ? desk.toWrite() : desk.toRead();
+    const Series series = shelf::series(*store, seriesOf(*store, *which));
+    if (session::sealedSitting(*store, series.id) && !*anyway) throw Problem(Trouble::pagesClosed, "SERIES", {{"text", series.title}});
+    if (*anyway) session::openOldPages(*store, desk.clock(), series.id);
+    std::vector<LotId> lots{series.batch};
+    if (series.controlLot) lots.push_back(*series.controlLot);
+    const insight::OverTime over = insight::overTimeOf(series, session::aboutLots(*store, lots));
+    return {overTimeJson(series, over), overTimeLines(desk.voice(), *store, series, over)};
+  });
+}
+
+}  // namespace oddglass::cli

@@ -1,0 +1,205 @@
+#include "ui/over_time_model.h"
+
+#include "domain/same_setup.h"
+#include "exchange/calendar.h"
+#include "report/age_picture.h"
+#include "session/about_lots.h"
+#include "session/look.h"
+#include "session/record.h"
+#include "shelf/beverages.h"
+#include "shelf/lots.h"
+#include "shelf/notes.h"
+#include "shelf/series.h"
+#include "ui/shapes.h"
+#include "ui/voice.h"
+#include "words/history.h"
+#include "words/over_time.h"
+#include "words/ready_sheets.h"
+
+#include <algorithm>
+#include <filesystem>
+
+namespace oddglass::ui {
+
+/// All that the page shows of one series, read in one go.
+struct AgedRead {
+  std::vector<Series> all;
+  Series series;
+  std::vector<session::SittingNow> now;
+  bool isClosed = false;
+  insight::OverTime over;
+  std::vector<Note> notes;
+  std::vector<std::vector<SetupPart>> setup;   ///< for each sitting of `over`: what differs from the first
+  std::filesystem::path folder;
+};
+
+namespace {
+
+bool isHeld(const session::SittingNow& sitting) { return sitting.state == State::revealed; }
+
+AgedRead readAged(store::Store& store, const SeriesId& wanted, bool opened) {
+  AgedRead read;
+  read.all = shelf::allSeries(store);
+  read.folder = store.file().parent_path();
+  if (read.all.empty()) return read;
+  const auto found = std::ranges::find(read.all, wanted, &Series::id);
+  read.series = found == read.all.end() ? read.all.front() : *found;
+  read.now = session::sittingsNow(store, read.series.id);
+  read.isClosed = session::sealedSitting(store, read.series.id).has_value() && !opened;
+  if (read.isClosed) return read;
+  std::vector<LotId> lots{read.series.batch};
+  if (read.series.controlLot) lots.push_back(*read.series.controlLot);
+  read.over = insight::overTimeOf(read.series, session::aboutLots(store, lots));
+  read.notes = shelf::notesOf(store, shelf::lot(store, read.series.batch).beverage);
+  std::optional<Plan> first;
+  for (const insight::TimeSitting& each : read.over.sittings) {
+    const Plan plan = session::record(store, each.session).plan;
+    if (!first) first = plan;
+    read.setup.push_back(setupDifferences(*first, plan));
+  }
+  return read;
+}
+
+std::string nextDay(const std::vector<session::SittingNow>& now) {
+  const auto next = std::ranges::find_if(now, [](const session::SittingNow& each) { return each.heldOn.empty(); });
+  return next == now.end() ? std::string() : next->dueOn;
+}
+
+}  // namespace
+
+OverTimeModel::OverTimeModel(const Stage& stage, QObject* parent)
+    : PageModel(stage, parent), m_series(SeriesRow::staticMetaObject, this), m_sittings(SittingRow::staticMetaObject, this), m_asked(AgedRow::staticMetaObject, this) {
+  nameFields({"out"});
+}
+
+void OverTimeModel::load() {
+  m_told.clear();
+  ask([id = m_id, opened = m_opened](Cellar& cellar) { return readAged(cellar.store(), id, opened); }, [this](const AgedRead& read) { show(read); });
+}
+
+void OverTimeModel::show(const AgedRead& read) {
+  m_loaded = true;
+  m_anything = !read.all.empty();
+  m_ids.clear();
+  std::vector<SeriesRow> rows;
+  for (const Series& each : read.all) {
+    m_ids.push_back(each.id);
+    SeriesRow row;
+    row.title = shown(each.title);
+    row.here = each.id == read.series.id;
+    rows.push_back(row);
+  }
+  m_series.set(rows);
+  m_id = read.series.id;
+  m_now = read.now;
+  m_closed = read.isClosed;
+  m_title = shown(read.series.title);
+  m_lines.clear();
+  m_notes.clear();
+  m_shape.clear();
+  m_headline.clear();
+  const std::string next = nextDay(read.now);
+  m_next = next.empty() ? QString() : tr("Next look: %1.").arg(shown(next));
+  m_primary = !m_anything ? tr("Begin a series") : next.empty() ? tr("Begin another series") : tr("Plan the next look");
+  std::vector<AgedRow> asked;
+  if (m_anything && !m_closed) {
+    const words::OverTimeWords out = words::overTimeWords(voice(), read.series, read.over, {});
+    m_shape = read.over.sittings.empty() ? QString() : shapeName(out.shape);
+    m_headline = shown(out.headline);
+    m_lines = shownAll(out.lines) + (read.over.sittings.empty() ? QStringList() : shownAll(out.cautions));
+    m_notes = shownAll(report::noteLines(voice(), read.series, read.over, read.notes));
+    for (std::size_t i = 0; i < out.round.size(); ++i) {
+      AgedRow row;
+      row.heading = shown(out.round[i].heading);
+      row.says = shownAll(out.round[i].lines).join(QLatin1Char('\n'));
+      if (i < read.over.lines.size()) {
+        if (auto picture = report::agePicture(voice(), read.series, read.over, read.over.lines[i], read.notes))
+          row.figure.layOut = [picture = std::move(*picture)](double width, const figures::Measure& measure) { return figures::ageFigure(picture, width, measure); };
+      } else {
+        for (const auto& cells : out.round[i].rows) row.says += QLatin1Char('\n') + shownAll(cells).join(QStringLiteral(" · "));
+      }
+      asked.push_back(row);
+    }
+  }
+  m_asked.set(asked);
+  showSittings(read);
+  m_calendarFile = QString::fromStdString((read.folder / "looks.ics").string());
+  emit changed();
+}
+
+void OverTimeModel::showSittings(const AgedRead& read) {
+  std::vector<SittingRow> rows;
+  for (const session::SittingNow& each : read.now) {
+    SittingRow row;
+    const auto held = std::ranges::find(read.over.sittings, each.number, &insight::TimeSitting::number);
+    row.says = held != read.over.sittings.end() ? tr("%1. %2").arg(each.number).arg(shown(words::sittingLine(voice(), *held, held == read.over.sittings.begin())))
+               : each.heldOn.empty()            ? tr("%1. Due on %2").arg(each.number).arg(shown(each.dueOn))
+                                                : tr("%1. Held on %2").arg(each.number).arg(shown(each.heldOn));
+    QStringList more;
+    if (each.session && !isHeld(each)) more << shown(words::capitalised(words::stateName(voice(), each.state)));
+    if (held != read.over.sittings.end()) {
+      const auto& parts = read.setup[static_cast<std::size_t>(held - read.over.sittings.begin())];
+      if (!parts.empty()) more << shown(words::setupLine(voice(), parts));
+    }
+    if (each.timesSeen > 0) more << tr("The old pages were opened while it was sealed.");
+    row.more = more.join(QStringLiteral(". "));
+    row.deed = !each.session ? tr("Plan it") : each.state == State::draft ? tr("Go on with its plan") : tr("Open it");
+    rows.push_back(row);
+  }
+  m_sittings.set(rows);
+}
+
+void OverTimeModel::choose(int row) {
+  m_id = m_ids.at(static_cast<std::size_t>(row));
+  m_opened = false;
+  load();
+}
+
+void OverTimeModel::goOn() {
+  const auto next = std::ranges::find_if(m_now, [](const session::SittingNow& each) { return each.heldOn.empty(); });
+  if (next == m_now.end()) return begin();
+  sitting(static_cast<int>(next - m_now.begin()));
+}
+
+void OverTimeModel::sitting(int row) {
+  const session::SittingNow& sitting = m_now.at(static_cast<std::size_t>(row));
+  if (sitting.session && sitting.state == State::draft) {
+    emit planRequested(*sitting.session);
+    return;
+  }
+  if (!sitting.session) {
+    ask([id = m_id, number = sitting.number](Cellar& cellar) {
+      const Series series = shelf::series(cellar.store(), id);
+      const Kind kind = shelf::beverage(cellar.store(), shelf::lot(cellar.store(), series.batch).beverage).kind;
+      return session::planSitting(cellar.store(), cellar.clock, cellar.chance, id, number, words::readyItems(voice(), words::readyFor(kind)));
+    }, [this](const SessionId& session) { emit planRequested(session); });
+    return;
+  }
+  ask([id = *sitting.session](Cellar& cellar) {
+    const auto all = session::sessions(cellar.store());
+    return *std::ranges::find(all, id, &session::SessionLine::id);
+  }, [this](const session::SessionLine& line) {
+    m_stage.current.set(line.id, shown(line.guestTitle), shown(line.sealMark));
+    go(pageOf(line.state));
+  });
+}
+
+void OverTimeModel::openAnyway() {
+  ask([id = m_id](Cellar& cellar) { session::openOldPages(cellar.store(), cellar.clock, id); }, [this] {
+    m_opened = true;
+    load();
+  });
+}
+
+void OverTimeModel::writeCalendar() {
+  ask([id = m_id, file = std::filesystem::path(plain(m_calendarFile.trimmed()))](Cellar& cellar) {
+    if (file.empty()) throw Problem(Trouble::empty, "out");
+    exchange::writeCalendar(cellar.store(), cellar.clock, id, [](const Series& series, const Sitting& sitting) { return words::sittingTitle(voice(), series.title, sitting.number); }, file);
+    return file;
+  }, [this](const std::filesystem::path& file) {
+    m_told = tr("The coming looks are in %1.").arg(QString::fromStdString(file.string()));
+    emit changed();
+  });
+}
+
+}  // namespace oddglass::ui

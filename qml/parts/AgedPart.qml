@@ -1,0 +1,29 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import Oddglass.Ui
+
+// One question over the sittings: its heading, what it came to, and its figure.
+Column {
+    id: root
+
+    required property string heading
+    required property string says
+    required property var figure
+
+    spacing: 10
+
+    Body {
+        width: root.width
+        text: root.heading
+        font.weight: Font.DemiBold
+    }
+    Body {
+        width: root.width
+        text: root.says
+    }
+    Figure {
+        objectName: root.objectName + "Figure"
+        width: root.width
+        source: root.figure
+    }
+}

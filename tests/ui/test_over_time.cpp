@@ -1,0 +1,126 @@
+// A batch over time through the real window: a series begun, its next look planned, what its looks have shown, and its pages closed while one is sealed.
+#include "aging_evenings.h"
+#include "ui/fits.h"
+#include "ui/journey.h"
+
+#include <catch2/catch.hpp>
+
+using namespace oddglass;
+using Page = ui::Router::Page;
+
+namespace {
+
+ui::OverTimeModel& agedPage(test::Window& at) { return *at.app().findChild<ui::OverTimeModel*>(); }
+
+/// Honey rises by 12 of 100 from look to look beside the twin, in everybody's own way; two name vinegar at the end.
+testing::Said risen(int look, int place, const SheetItem& item, Slot slot) {
+  const bool isBatch = slot == Slot{1};
+  if (item.kind == ItemKind::check) return {isBatch && look == 3 && place <= 2 ? 1 : 0};
+  if (item.kind == ItemKind::line) return {30 + 2 * place + (isBatch ? 12 * (look - 1) + (place * look) % 4 : 0)};
+  return {4 + (place + look) % 3};
+}
+
+/// A store with three looks held of four.
+std::string heldThree(testing::AgingEvenings& evening) {
+  const Millis first = 1765200000000;
+  int look = 0;
+  for (const int days : {0, 78, 167}) {
+    ++look;
+    evening.hold(look, first + days * testing::dayLong, [&](int place, int, const SheetItem& item, Slot slot, int) { return risen(look, place, item, slot); });
+  }
+  evening.store.reset();
+  return evening.folder.path().string();
+}
+
+void beginOne(test::Window& at) {
+  at.click("navOverTime");
+  CHECK(at.text("headline") == "Over time");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::BeginSeries);
+  CHECK(at.text("headline") == "A series needs a batch of your own.");
+  test::addPerson(at, "Wenna", true);
+  test::addDrink(at, "Heather mead", true, "bottled in May");
+  at.click("navOverTime");
+  at.click("primaryButton");
+  CHECK(at.text("headline").find("6 sittings") != std::string::npos);
+  at.type("begunOn", "2026-05-02");
+  at.shoot("series_begin");
+  at.click("takeCheaper");
+  CHECK(at.text("headline").find("you have") == std::string::npos);
+  at.type("mainWord", "honey");
+  at.type("mainLimit", "10");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::OverTime);
+  CHECK(at.text("headline") == "Nothing has been tasted in this series yet.");
+  CHECK(agedPage(at).sittings()->count() >= 3);
+  at.shoot("series_begun");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::Question);
+}
+
+}  // namespace
+
+TEST_CASE("a series is begun and its first look planned, by mouse") {
+  test::Window at;
+  beginOne(at);
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("a series is begun and its first look planned without a mouse") {
+  test::Window at;
+  at.useKeyboardAlone();
+  beginOne(at);
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("what the looks have shown, in every look of the window") {
+  testing::AgingEvenings evening;
+  test::Window at(heldThree(evening));
+  at.click("navOverTime");
+  CHECK(at.text("headline") == "Sitting 4, which this series was begun for, has not been held yet.");
+  REQUIRE(agedPage(at).asked()->count() == 3);
+  CHECK(agedPage(at).asked()->at<ui::AgedRow>(1).says.contains(QStringLiteral("rose since 2025-12-08")));
+  CHECK(agedPage(at).sittings()->count() == 4);
+  for (const bool dark : {false, true}) {
+    at.app().preferences()->setLight(dark ? ui::Preferences::Light::Dark : ui::Preferences::Light::Bright);
+    for (const QSize size : {QSize(1280, 800), QSize(900, 600)}) {
+      at.window().resize(size);
+      at.nextFrame();
+      CHECK(test::cutOff(at) == "");
+      CHECK(test::silent(at.window().contentItem()) == "");
+      CHECK(test::nameless(at.window().contentItem()) == "");
+      at.shoot("over_time_" + std::to_string(size.width()) + (dark ? "_dark" : "_light"));
+    }
+  }
+  at.app().preferences()->setTextPercent(200);
+  at.nextFrame();
+  CHECK(test::cutOff(at) == "");
+  at.shoot("over_time_900_large");
+  at.app().preferences()->setTextPercent(100);
+  at.click("aged1FigureNumbers");
+  at.shoot("over_time_numbers");
+  at.type("calendarFile", evening.folder.path().string() + "/looks.ics");
+  at.click("calendarWrite");
+  CHECK(std::filesystem::exists(evening.folder / "looks.ics"));
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("old pages are closed while a look is sealed, and opening them is written beside it") {
+  testing::AgingEvenings evening;
+  const std::string folder = heldThree(evening);
+  evening.store = store::Store::open(evening.folder / "cellar.oddglass", store::Access::write, evening.clock, evening.chance);
+  evening.clock.set(1765200000000 + 340 * testing::dayLong);
+  evening.planned(4);
+  evening.seal();
+  evening.store.reset();
+  test::Window at(folder);
+  at.click("navOverTime");
+  CHECK(at.text("headline") == "These pages are closed while a look is sealed.");
+  CHECK(agedPage(at).asked()->count() == 0);
+  CHECK(agedPage(at).property("lines").toStringList().isEmpty());
+  at.shoot("over_time_closed");
+  at.click("overTimeAnyway");
+  CHECK(agedPage(at).asked()->count() == 3);
+  CHECK(agedPage(at).sittings()->at<ui::SittingRow>(3).more.contains(QStringLiteral("The old pages were opened")));
+  CHECK(at.complaints() == "");
+}
