@@ -17,7 +17,7 @@ using insight::TimeVerdict;
 
 namespace {
 
-ItemKind kindOf(const OverTime& over, const MainChange& main) {
+ItemKind askedKind(const OverTime& over, const MainChange& main) {
   for (const TimeLine& line : over.lines)
     if (main.word.empty() ? line.question.kind == ItemKind::liking : line.question.word == main.word) return line.question.kind;
   return main.word.empty() ? ItemKind::liking : ItemKind::line;
@@ -50,7 +50,7 @@ bool isConfounded(const OverTime& over) {
 
 std::string changeHeadline(const Voice& voice, const Series& series, const OverTime& over) {
   const MainChange& main = over.main;
-  const ItemKind kind = kindOf(over, main);
+  const ItemKind kind = askedKind(over, main);
   const bool isDown = main.verdict == ChangeVerdict::less;
   Values values{{"what", capitalised(mainName(voice, main))}, {"thing", mainName(voice, main)}, {"of", outOf(voice, kind)}, {"beside", besideWhat(voice, over.control)},
                 {"number", whole(voice, main.sitting)}, {"people", people(voice, main.people)}};
@@ -74,7 +74,7 @@ std::string changeHeadline(const Voice& voice, const Series& series, const OverT
                          : say(voice, QT_TRANSLATE_NOOP("words", "No verdict: everybody changed alike, so there is nothing to judge it by."), values);
 }
 
-Shape shapeOf(ChangeVerdict verdict) {
+Shape changeShape(ChangeVerdict verdict) {
   switch (verdict) {
     case ChangeVerdict::more:
     case ChangeVerdict::less: return Shape::disc;
@@ -229,7 +229,7 @@ std::string setupLine(const Voice& voice, const std::vector<SetupPart>& parts) {
 
 OverTimeWords overTimeWords(const Voice& voice, const Series& series, const OverTime& over, const std::string& nextOn) {
   OverTimeWords out;
-  out.shape = isConfounded(over) ? Shape::dash : shapeOf(over.main.verdict);
+  out.shape = isConfounded(over) ? Shape::dash : changeShape(over.main.verdict);
   out.word = isConfounded(over) ? say(voice, QT_TRANSLATE_NOOP("words", "cannot be known")) : wordOf(voice, out.shape);
   if (over.sittings.empty()) {
     out.headline = say(voice, QT_TRANSLATE_NOOP("words", "Nothing has been tasted in this series yet."));

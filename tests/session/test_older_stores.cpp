@@ -123,9 +123,9 @@ TEST_CASE("a store of version 2 is brought up with its other methods, its evenin
   CHECK(shelf::resolve(words, "Hedge") == &words.back());
 }
 
-TEST_CASE("a store of version 4 3 is brought up with its own words its evening goes on and a series score sheets sheet can be begun" asked" {
+TEST_CASE("a store of version 3 is brought up with its own words, its evening goes on, and a score sheet can be asked") {
   Cellar cellar;
-  const auto store = broughtUp(cellar "version_4.sql" 4 "version_3.sql" 3);
+  const auto store = broughtUp(cellar, "version_3.sql", 3);
   const auto all = session::sessions(*store);
   REQUIRE(all.size() == 2);
   const auto over = std::ranges::find(all, State::revealed, &session::SessionLine::state), open = std::ranges::find(all, State::tasting, &session::SessionLine::state);
@@ -144,17 +144,14 @@ TEST_CASE("a store of version 4 3 is brought up with its own words its evening g
   CHECK(shelf::resolve(words, "may blossom") == &*named("hedge"));
   CHECK(named("old barn")->retired);
 
-  // Places 1 and 2 are taken the sheet first of two tetrads is filled in now. locked that at place 1.
+  // Places 1 and 2 are taken; the first of two tetrads is locked at place 1.
   CHECK(tasting::board(*store, open->id).locked == 1);
-  const auto flight = tasting::nextFlight(*store open->id {2}).value( {1}).value();
+  const auto flight = tasting::nextFlight(*store, open->id, {1}).value();
   CHECK(flight.round == Round{2});
   CHECK(flight.method == Method::tetrad);
-  tasting::begin(*store, cellar.clock, open->id, {2}, {1}, flight.round);
-  tasting::HandIn, in{{2}, in{{1}, flight.round, {}, tasting::Via::device, {{{1}, flight.cups[0].code.value, {}}, {{2}, flight.cups[1].code.value, {}}, {{3}, 3, {}}, {{4}, 1, {}}}};
+  tasting::begin(*store, cellar.clock, open->id, {1}, flight.round);
+  tasting::HandIn in{{1}, flight.round, {}, tasting::Via::device, {{{1}, flight.cups[0].code.value, {}}, {{2}, flight.cups[1].code.value, {}}, {{3}, 3, {}}, {{4}, 1, {}}}};
   cellar.chance.fill(in.clientId);
-  CHECK(session::revealed(*store, over->id).plan.sheet);
-  for (const SheetItem& item : flight.items)
-    for (const auto& cup : flight.cups) in.replies.push_back({item.item, item.kind == ItemKind::worst ? 0 : 5, std::nullopt, cup.code});
   tasting::handIn(*store, cellar.clock, cellar.chance, open->id, in);
   session::close(*store, cellar.clock, open->id);
   CHECK(session::reveal(*store, cellar.clock, open->id).commitmentHolds);
@@ -169,7 +166,32 @@ TEST_CASE("a store of version 4 3 is brought up with its own words its evening g
   draft.sheet.items = {liking};
   session::saveDraft(*store, cellar.clock, draft);
   CHECK(session::draft(*store, draft.id).sheet.items.size() == 1);
+}
+
+TEST_CASE("a store of version 4 is brought up with its score sheets, its evening goes on, and a series can be begun") {
+  Cellar cellar;
+  const auto store = broughtUp(cellar, "version_4.sql", 4);
+  const auto all = session::sessions(*store);
+  REQUIRE(all.size() == 2);
+  const auto over = std::ranges::find(all, State::revealed, &session::SessionLine::state), open = std::ranges::find(all, State::tasting, &session::SessionLine::state);
+  REQUIRE(over != all.end());
+  REQUIRE(open != all.end());
+  CHECK(session::revealed(*store, over->id).plan.sheet);
+
+  // Places 1 and 2 are taken, the sheet of place 1 is locked; that of place 2 is filled in now.
+  CHECK(tasting::board(*store, open->id).locked == 1);
+  const auto flight = tasting::nextFlight(*store, open->id, {2}).value();
+  tasting::begin(*store, cellar.clock, open->id, {2}, flight.round);
+  tasting::HandIn in{{2}, flight.round, {}, tasting::Via::device, {}};
+  cellar.chance.fill(in.clientId);
+  for (const SheetItem& item : flight.items)
+    for (const auto& cup : flight.cups) in.replies.push_back({item.item, item.kind == ItemKind::worst ? 0 : 5, std::nullopt, cup.code});
+  tasting::handIn(*store, cellar.clock, cellar.chance, open->id, in);
+  session::close(*store, cellar.clock, open->id);
+  CHECK(session::reveal(*store, cellar.clock, open->id).commitmentHolds);
+  CHECK(session::verify(*store, open->id).holds());
   CHECK(session::revealed(*store, open->id).panel.size() == 2);
+
   CHECK(shelf::allSeries(*store).empty());
   Series series;
   series.title = "Cider over time";

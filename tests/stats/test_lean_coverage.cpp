@@ -70,6 +70,6 @@ void requireLeanCoverage(int draws) {
 
 // The interval of the lean covers what it says at panels of 4, 6, 8 and 12 over 1, 3 and 6 sessions; the short cuts do not (as a constant .85 with
 // 3 friends and .45 with 11; weighted over 6 sessions .48 to .73).
-TEST_CASE("the lean's interval covers its level") { requireLeanCoverage(400); }
+TEST_CASE("the lean's interval covers its level", "[repeated]") { requireLeanCoverage(400); }
 
 TEST_CASE("the lean's interval covers its level in full", "[.long]") { requireLeanCoverage(20'000); }

@@ -122,10 +122,10 @@ void requireEllipses(int draws) {
 
 }  // namespace
 
-TEST_CASE("profile: six tasters seldom earn within the limit") { requireWithin(4); }
-TEST_CASE("profile: false less or more") { requireFalseAlarms(300); }
-TEST_CASE("profile: a difference as large as the limit") { requireLimitSize(4); }
-TEST_CASE("profile: ellipses cover their level") { requireEllipses(1'000); }
+TEST_CASE("profile: six tasters seldom earn within the limit", "[repeated]") { requireWithin(4); }
+TEST_CASE("profile: false less or more", "[repeated]") { requireFalseAlarms(300); }
+TEST_CASE("profile: a difference as large as the limit", "[repeated]") { requireLimitSize(4); }
+TEST_CASE("profile: ellipses cover their level", "[repeated]") { requireEllipses(1'000); }
 
 TEST_CASE("profile: six tasters seldom earn within the limit, in full", "[.long]") { requireWithin(80); }
 TEST_CASE("profile: false less or more, in full", "[.long]") { requireFalseAlarms(20'000); }

@@ -71,6 +71,6 @@ void requirePairCoverage(int draws) {
 
 }  // namespace
 
-TEST_CASE("unbalanced scores: the interval of a difference covers it about as often as it says") { requirePairCoverage(250); }
+TEST_CASE("unbalanced scores: the interval of a difference covers it about as often as it says", "[repeated]") { requirePairCoverage(250); }
 
 TEST_CASE("unbalanced scores: coverage of a difference in full", "[.long]") { requirePairCoverage(4000); }

@@ -108,7 +108,7 @@ TEST_CASE("RV does not mind level, scale or turned words") {
   }
 }
 
-TEST_CASE("RV of many samples is drawn, and comes near the exact p") {
+TEST_CASE("RV of many samples is drawn, and comes near the exact p", "[repeated]") {
   // Eleven samples have too many orders to count. A table that lines them up evenly, with itself: only the order as it is and its mirror image come up to it, 2 of 11!.
   std::vector<Likeness> pairs;
   Eigen::VectorXd line = Eigen::VectorXd::LinSpaced(11, -5.0, 5.0);

@@ -114,10 +114,10 @@ void requirePower(int draws) {
 }  // namespace
 
 // The project's own plan: size .048 to .052 of the classical table, .028 to .059 where the term is dropped.
-TEST_CASE("scores: size of the test of samples") { requireSize(2'000); }
-TEST_CASE("scores: intervals cover their level") { requireCoverage(2'000); }
-TEST_CASE("scores: means cover their level") { requireMeans(60); }
-TEST_CASE("scores: power is what a plan promises") { requirePower(2'000); }
+TEST_CASE("scores: size of the test of samples", "[repeated]") { requireSize(2'000); }
+TEST_CASE("scores: intervals cover their level", "[repeated]") { requireCoverage(2'000); }
+TEST_CASE("scores: means cover their level", "[repeated]") { requireMeans(60); }
+TEST_CASE("scores: power is what a plan promises", "[repeated]") { requirePower(2'000); }
 
 TEST_CASE("scores: size of the test of samples, in full", "[.long]") { requireSize(40'000); }
 TEST_CASE("scores: intervals cover their level, in full", "[.long]") { requireCoverage(40'000); }

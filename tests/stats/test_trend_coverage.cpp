@@ -135,7 +135,7 @@ void requireFewFalseQuadratics(int draws) {
 }  // namespace
 
 // Coverage of the slope at panels of 4, 6, 8 and 12: exact with everybody there, .92 to .99 where visits are missing.
-TEST_CASE("the slope's interval covers its level") { requireSlopeCoverage(0.5, 200, false); }
+TEST_CASE("the slope's interval covers its level", "[repeated]") { requireSlopeCoverage(0.5, 200, false); }
 
 // With days as far apart as half an answer's own chance, 4 tasters to 12 lose from .89 to .77 when the session is left out.
 TEST_CASE("the slope's interval covers its level in full and falls short without the session", "[.long]") { requireSlopeCoverage(0.5, 4'000, true); }
@@ -145,11 +145,11 @@ TEST_CASE("the slope's interval covers its level in full whether days matter or 
 }
 
 // Beside a control .03 to .05; without one, with days 0.3 apart, .08 with 4 tasters to .20 with 12.
-TEST_CASE("the last two sittings are seldom called alike when they are not, beside a control") { requireTrendFalseAlarms(1'000); }
+TEST_CASE("the last two sittings are seldom called alike when they are not, beside a control", "[repeated]") { requireTrendFalseAlarms(1'000); }
 
 TEST_CASE("the last two sittings are seldom called alike when they are not in full", "[.long]") { requireTrendFalseAlarms(20'000); }
 
 // None with 6 sessions, .02 with 8, .08 with 12.
-TEST_CASE("a straight line is seldom taken for a curve") { requireFewFalseQuadratics(500); }
+TEST_CASE("a straight line is seldom taken for a curve", "[repeated]") { requireFewFalseQuadratics(500); }
 
 TEST_CASE("a straight line is seldom taken for a curve in full", "[.long]") { requireFewFalseQuadratics(10'000); }
