@@ -20,7 +20,7 @@ using insight::SheetFindings;
 
 bool isOwn(const Plan& plan, const LotGap& gap) { return plan.lots[static_cast<std::size_t>(gap.lot.value) - 1].role == LotRole::compared; }
 
-bool isOverallLiking(const PointsLine& line) { return line.kind == ItemKind::liking && line.part == Part::main && line.word.empty(); }
+bool isLikingLine(const PointsLine& line) { return line.kind == ItemKind::liking && line.part == Part::main && line.word.empty(); }
 
 /// What the main questions say of the plan's own drinks against the reference.
 struct Told {
@@ -71,7 +71,7 @@ void speakGaps(CameOut& out, const Voice& voice, const Plan& plan, const SheetFi
 }
 
 void speakGood(CameOut& out, const Voice& voice, const Plan& plan, const SheetFindings& findings) {
-  const auto liking = std::ranges::find_if(findings.points, isOverallLiking);
+  const auto liking = std::ranges::find_if(findings.points, isLikingLine);
   out.shape = Shape::ring;
   out.word = say(voice, QT_TRANSLATE_NOOP("words", "a score"));
   if (liking == findings.points.end()) {
@@ -96,7 +96,7 @@ void speakNothing(CameOut& out, const Voice& voice, insight::NoVerdict why) {
 std::string movedLine(const Voice& voice, const SheetFindings& findings) {
   std::vector<std::string> parts;
   for (const PointsLine& line : findings.points)
-    if (line.moved && (line.isMain || isOverallLiking(line)))
+    if (line.moved && (line.isMain || isLikingLine(line)))
       parts.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{moved} {of} in {what}"), {{"moved", points(voice, line.kind, *line.moved)}, {"of", outOf(voice, line.kind)}, {"what", questionName(voice, line.kind, line.part, line.word)}}));
   if (parts.empty()) return {};
   return say(voice, QT_TRANSLATE_NOOP("words", "The same drink, poured twice, moved by {how}: read smaller gaps as nothing."), {{"how", listed(voice, parts)}});
