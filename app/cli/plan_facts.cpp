@@ -63,6 +63,7 @@ Json sheetOutlookJson(const planning::SheetOutlook& outlook) {
   for (const planning::Gap& gap : outlook.gaps)
     gaps.push_back({{"kind", nameOf(gap.kind)}, {"scale", gap.scale}, {"smallest", numberOrNull(gap.smallest)}, {"questions", gap.questions}});
   return {{"people", outlook.people}, {"samples", outlook.samples}, {"cups", outlook.cups}, {"complete", outlook.isComplete}, {"from_past", outlook.spread.fromPast},
+          {"spread", {{"from", outlook.spread.fromPast ? "past" : "default"}, {"tables", outlook.spread.tables}, {"interaction", outlook.spread.interaction}, {"repeat", outlook.spread.repeat}}},
           {"gaps", std::move(gaps)}, {"intervals", !outlook.noIntervals}, {"will_be_guessed", outlook.willBeGuessed}, {"reference", !outlook.noReference}};
 }
 
@@ -112,15 +113,6 @@ void addRecommendation(const words::Voice& voice, const session::DraftFacts& fac
     answer.lines.push_back(way.name + ':');
     for (const std::string& line : way.lines) answer.lines.push_back("  " + line);
   }
-}
-
-Json sheetOutlookJson(const planning::SheetOutlook& outlook) {
-  Json gaps = Json::array();
-  for (const planning::Gap& gap : outlook.gaps)
-    gaps.push_back({{"kind", nameOf(gap.kind)}, {"scale", gap.scale}, {"smallest", numberOrNull(gap.smallest)}, {"questions", gap.questions}});
-  return {{"people", outlook.people}, {"samples", outlook.samples}, {"cups", outlook.cups}, {"complete", outlook.isComplete},
-          {"spread", {{"from", outlook.spread.fromPast ? "past" : "default"}, {"tables", outlook.spread.tables}, {"interaction", outlook.spread.interaction}, {"repeat", outlook.spread.repeat}}},
-          {"gaps", gaps}};
 }
 
 void addLines(std::vector<std::string>& lines, const std::vector<std::string>& more) { lines.insert(lines.end(), more.begin(), more.end()); }
