@@ -15,11 +15,16 @@ namespace {
 const Type leadType{12, false, Type{}.colour};
 const Type quietType{9, false, quietColour};
 
-void sections(Pages& pages, const std::vector<report::Section>& all, double headingSize) {
+void drawings(Pages& pages, const std::vector<report::Drawing>& all, const words::ReportWords& text) {
+  for (const report::Drawing& layOut : all) figureAndTable(pages, layOut(figureWidth, figureMeasure()), text.picture);
+}
+
+void sections(Pages& pages, const std::vector<report::Section>& all, const words::ReportWords& text, double headingSize) {
   for (const report::Section& section : all) {
     pages.heading(section.heading, headingSize);
     for (const std::string& line : section.lines) pages.paragraph(line);
     if (section.table) pages.table(*section.table);
+    drawings(pages, section.drawings, text);
   }
 }
 
@@ -36,10 +41,6 @@ void headline(Pages& pages, const words::CameOut& out, double size) {
   pages.painter().restore();
   set.draw(pages.painter(), pages.left() + indent, pages.y());
   pages.space(set.height() + 4);
-}
-
-void drawings(Pages& pages, const std::vector<report::Drawing>& all, const words::ReportWords& text) {
-  for (const report::Drawing& layOut : all) figureAndTable(pages, layOut(figureWidth, figureMeasure()), text.picture);
 }
 
 // `document` holds the figures of a score sheet; none belong to one of several pairs.
@@ -66,6 +67,8 @@ void cameOut(Pages& pages, const words::CameOut& out, const words::ReportWords& 
     if (isDrawn) drawings(pages, document->drawings[i], text);
     else if (!section.rows.empty()) pages.table({section.headers, section.rows});
   }
+  // Paper cannot be asked: what the window shows on request stands there.
+  if (document && document->onRequest) sections(pages, {*document->onRequest}, text, 13);
   for (const std::string& line : out.beside) pages.paragraph(line);
   for (const std::string& line : out.cautions) pages.paragraph(line);
   for (const std::string* line : {&out.next, &out.promise, &out.decision}) pages.paragraph(*line);
@@ -84,14 +87,14 @@ std::string reportPdf(const words::Voice& voice, const report::Document& documen
     pages.paragraph(document.title, quietType);
     pages.paragraph(document.out.what, quietType, 8);
     cameOut(pages, document.out, text, 21, &document);
-    sections(pages, document.room, 13);
+    sections(pages, document.room, text, 13);
     pages.space(6);
     pages.paragraph(document.out.method, quietType);
     pages.paragraph(document.date, quietType);
     if (document.makerHeading.empty()) return;
     pages.turn();
     pages.heading(document.makerHeading, 16);
-    sections(pages, document.maker, 11);
+    sections(pages, document.maker, text, 11);
   });
 }
 

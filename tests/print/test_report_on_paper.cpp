@@ -1,3 +1,4 @@
+#include "figures/shares.h"
 #include "print/read_back.h"
 #include "print/report_pages.h"
 #include "report/evening.h"
@@ -74,9 +75,19 @@ TEST_CASE("the report of a score sheet is printed too") {
       default: return Said{std::clamp(item.low.value_or(1) + slot.value, item.low.value_or(1), item.high.value_or(9))};
     }
   });
-  const report::Document document = report::documentOf({}, evening.end(), report::For::maker);
+  report::Document document = report::documentOf({}, evening.end(), report::For::maker);
+  // What the window shows on request stands on paper too, with its figures.
+  const auto drawing = [](double width, const figures::Measure& measure) {
+    figures::SharesPicture shares;
+    shares.title = "drawn on request";
+    shares.bars = {{"bar", 0.5, "half", "half"}};
+    shares.nothing = "never", shares.always = "always";
+    return figures::sharesFigure(shares, width, measure);
+  };
+  document.onRequest = report::Section{"Asked for", {"A line of it."}, std::nullopt, {drawing}};
   const Paper read("report_sheet", print::reportPdf({}, document, print::PaperSize::a4));
   CHECK_THAT(squeezed(read.text()), Catch::Contains(squeezed(document.out.headline)));
+  for (const char* each : {"Asked for", "A line of it.", "drawn on request"}) CHECK_THAT(read.text(), Catch::Contains(each));
   CHECK(beyond(read, 595.3, 841.9, 45) == "");
   CHECK(overlapping(read) == "");
 }
