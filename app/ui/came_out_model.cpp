@@ -24,16 +24,6 @@
 
 namespace oddglass::ui {
 
-QString shapeName(words::Shape shape) {
-  switch (shape) {
-    case words::Shape::disc: return QStringLiteral("disc");
-    case words::Shape::ring: return QStringLiteral("ring");
-    case words::Shape::bars: return QStringLiteral("bars");
-    case words::Shape::dash: return QStringLiteral("dash");
-  }
-  return {};
-}
-
 namespace {
 
 FigureSource figureSourceOf(const std::optional<words::IntervalWords>& said) {

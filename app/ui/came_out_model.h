@@ -13,9 +13,6 @@ struct SheetDrawings;
 
 namespace oddglass::ui {
 
-/// The mark of a verdict as the pages name it: disc, ring, bars, dash.
-QString shapeName(words::Shape shape);
-
 /// One small fact under a verdict.
 struct FactRow {
   Q_GADGET

@@ -5,7 +5,7 @@
 #include "session/look.h"
 #include "session/own.h"
 #include "shelf/people.h"
-#include "ui/came_out_model.h"
+#include "ui/shapes.h"
 #include "ui/voice.h"
 #include "words/room.h"
 

@@ -171,7 +171,7 @@ TEST_CASE("same-different and A-not-A: Fisher's exact test over all tables") {
           power += binomial(hits, 6, hit) * binomial(alarms, 7, alarm);
           actual += binomial(hits, 6, alarm) * binomial(alarms, 7, alarm);
         }
-    const Chance chance = chanceOf(setup, sizeOf(setup), {d});
+    const planning::Chance chance = chanceOf(setup, sizeOf(setup), {d});
     CHECK_THAT(chance.independent, WithinAbs(power, 1e-9));
     CHECK_THAT(chance.chance, WithinAbs(power, 1e-9));  // one answer a person: nobody comes back
     CHECK(alphaActual(setup, sizeOf(setup)) <= 0.05);

@@ -13,7 +13,7 @@ using Page = ui::Router::Page;
 
 namespace {
 
-struct Way {
+struct AskedWay {
   const char* name;
   const char* prompt;                    ///< what the taster is asked
   std::vector<const char*> question;     ///< what is taken on the page of the question
@@ -25,8 +25,8 @@ struct Way {
   bool namesThing = false;
 };
 
-const std::vector<Way>& ways() {
-  static const std::vector<Way> all{
+const std::vector<AskedWay>& askedWays() {
+  static const std::vector<AskedWay> all{
       {"duo_trio", "Which one is the same as the marked cup?", {}, "duo-trio", {"marked2"}, {"cup1"}},
       {"duo_trio_constant", "Which one is the same as the marked cup?", {}, "duo-trio", {"marked0"}, {"cup2"}},
       {"tetrad", "Which two go together?", {}, "tetrad", {}, {"cup0", "cup2"}},
@@ -62,7 +62,7 @@ struct Begun : testing::Evening {
   }
 };
 
-void plan(Window& at, const Way& way) {
+void plan(Window& at, const AskedWay& way) {
   at.click("session0");
   REQUIRE(at.app().router()->page() == Page::Question);
   for (const char* each : way.question) at.click(each);
@@ -91,7 +91,7 @@ void requireInSight(Window& at) {
   CHECK(QRectF(0, 0, at.window().width(), at.window().height()).contains(has->mapRectToScene(QRectF(0, 0, has->width(), has->height())).center()));
 }
 
-void answer(Window& at, const Way& way) {
+void answer(Window& at, const AskedWay& way) {
   at.click("primaryButton");
   CHECK(at.text("headline") == way.prompt);
   for (const char* each : way.answer) at.click(each);
@@ -106,7 +106,7 @@ void answer(Window& at, const Way& way) {
 }  // namespace
 
 TEST_CASE("every way of asking goes from its question to the opened key by keyboard alone") {
-  for (const Way& way : ways()) {
+  for (const AskedWay& way : askedWays()) {
     DYNAMIC_SECTION(way.name) {
       Begun begun;
       Window at(begun.folder.path().string(), begun.clock, begun.chance);

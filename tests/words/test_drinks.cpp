@@ -24,7 +24,7 @@ void allNamed(Name name) {
 }  // namespace
 
 TEST_CASE("every kind of thing has a name of its own") {
-  allNamed<Kind>(kindName);
+  allNamed<Kind>(static_cast<std::string (*)(const Voice&, Kind)>(kindName));
   allNamed<Origin>(originName);
   allNamed<AbvFrom>(strengthFrom);
   allNamed<NoteKind>(noteKindName);
