@@ -76,27 +76,27 @@ inline tasting::HandIn blindly(const tasting::Flight& flight) {
   return in;
 }
 
-/// The key that a seed of orders draws for a plan, and how much of it differs from another's.
+/// What a seed of orders puts before each place in the first round, and how much of it differs from another's.
 struct DrawnKey {
   const Plan* plan;
-  std::map<Code, Slot> lines;
+  std::vector<blinding::FlightOrder> orders;
 
-  static blinding::Streams streams(int orders) {
-    blinding::Seed codes{}, other{};
-    codes.fill(7);
-    other.fill(static_cast<std::uint8_t>(orders));
-    return {blinding::Stream(other, blinding::StreamName::orders), blinding::Stream(codes, blinding::StreamName::codes)};
+  static blinding::Seed filled(int byte) {
+    blinding::Seed seed{};
+    seed.fill(static_cast<std::uint8_t>(byte));
+    return seed;
   }
-  DrawnKey(const Plan& of, int orders) : plan(&of) {
-    auto both = streams(orders);
-    const auto drawn = blinding::draw(session::shapeOf(of), both);
-    lines = {drawn.lines.begin(), drawn.lines.end()};
+  static blinding::Streams streams(int orders) {
+    return {blinding::Stream(filled(orders), blinding::StreamName::orders), blinding::Stream(filled(7), blinding::StreamName::codes)};
+  }
+  DrawnKey(const Plan& of, int seed) : plan(&of) {
+    blinding::Stream stream(filled(seed), blinding::StreamName::orders);
+    orders = blinding::dealOrders(session::shapeOf(of).deal, stream);
   }
   std::vector<std::optional<Slot>> flight(int place) const {
-    std::vector<std::optional<Slot>> lots;
-    for (const Cup& cup : plan->cups)
-      if (cup.place.value == place && cup.round.value == 1 && cup.spare == 0) lots.push_back(lines.at(cup.code));
-    return lots;
+    for (const blinding::FlightOrder& each : orders)
+      if (each.place.value == place && each.round.value == 1) return {each.lots.begin(), each.lots.end()};
+    return {};
   }
   /// Right answers of the first four places in the first round, when all of them choose the first cup; it is poured wrong at place 1.
   int right() const {
@@ -180,9 +180,7 @@ struct BlindNight {
     draft.careSettled = true;
     way.ask(draft, lots);
     session::saveDraft(*store, clock, draft);
-    blinding::Seed seed{};
-    seed.fill(7);
-    sealed = session::sealDrawnFrom(*store, clock, chance, session, seed, DrawnKey::streams(orders));
+    sealed = session::sealDrawnFrom(*store, clock, chance, session, DrawnKey::filled(7), DrawnKey::streams(orders));
     pour();
     taste(friends);
   }
