@@ -86,8 +86,8 @@ struct DrawnKey {
     seed.fill(static_cast<std::uint8_t>(byte));
     return seed;
   }
-  static blinding::Streams streams(int orders) {
-    return {blinding::Stream(filled(orders), blinding::StreamName::orders), blinding::Stream(filled(7), blinding::StreamName::codes)};
+  static blinding::Streams streams(int seed) {
+    return {blinding::Stream(filled(seed), blinding::StreamName::orders), blinding::Stream(filled(7), blinding::StreamName::codes)};
   }
   DrawnKey(const Plan& of, int seed) : plan(&of) {
     blinding::Stream stream(filled(seed), blinding::StreamName::orders);
