@@ -126,7 +126,7 @@ struct DrawnKey {
   }
 };
 
-/// Two keys for the same cups, as unlike as can be. Of a sequential plan one has one right answer in the first round, the other three: both go on.
+/// Two keys for the same cups, as unlike as can be. Of a sequential plan one has one right answer in the first round, the other two: both go on.
 struct TwoKeys {
   int one = 1, other = 2, stops = 0;
 
@@ -134,10 +134,10 @@ struct TwoKeys {
     if (plan.stopping) {
       const auto with = [&](int right) {
         int orders = 1;
-        while (DrawnKey(plan, orders).right() != right) ++orders;
+        while (orders < 255 && DrawnKey(plan, orders).right() != right) ++orders;
         return orders;
       };
-      one = with(1), other = with(3), stops = with(4);
+      one = with(1), other = with(2), stops = with(0);
       return;
     }
     const DrawnKey first(plan, one);

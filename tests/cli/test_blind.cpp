@@ -38,12 +38,13 @@ std::string answersOf(BlindNight& night, int place) {
 enum class Planted { nothing, guestTitle };
 
 struct Asking {
+  bool isWhole;   ///< every command again and again; else those that say most
   BlindNight night;
   Terminal run;
   Printed seen;
   const std::string id = night.session.text, out = (night.folder / "out").string();
 
-  Asking(const std::filesystem::path& folder, const Way& way, int orders) : night(folder, way, orders) { run.store = (night.folder / "cellar.oddglass").string(); }
+  Asking(const std::filesystem::path& folder, const Way& way, int orders) : isWhole(way.name == std::string("triangle") || way.name == std::string("what does it lack")), night(folder, way, orders) { run.store = (night.folder / "cellar.oddglass").string(); }
 
   void hide(std::string& text) const {
     replaceAll(text, run.folder.path().string(), "FOLDER");
@@ -59,7 +60,10 @@ struct Asking {
     }
   }
   void askForEverything() {
-    for (const char* command : {"table ", "history ", "verify ", "seal "}) ask(command + id);
+    for (const char* command : {"table ", "history "}) ask(command + id);
+    ask("export " + id + " --as csv --out", {out});
+    if (!isWhole) return;
+    for (const char* command : {"verify ", "seal "}) ask(command + id);
     ask("list");
     ask("report " + id + " --out", {out + "/r.html"});
     ask("report " + id + " --out", {out + "/r.json"});
@@ -138,18 +142,15 @@ TEST_CASE("before the reveal no command depends on the key, however it is asked"
     // The orders do differ, and the comparison would see it: the worksheet is the one thing that may show them.
     REQUIRE(one.worksheet.size() > 200);
     CHECK(one.worksheet != two.worksheet);
-    CHECK(one.all.size() > 80);
+    CHECK(one.all.size() > 40);
     CHECK(difference(one, two) == "");
   }
 }
 
-TEST_CASE("a leak that is planted in a store is found by its commands") {
-  for (const char* name : {"triangle", "how good is it"}) {
-    INFO(name);
-    const Way& way = *std::ranges::find(waysOfAsking(), std::string(name), &Way::name);
-    const TwoKeys keys = keysFor(way);
-    CHECK_THAT(difference(look(way, keys.one, Planted::guestTitle), look(way, keys.other, Planted::guestTitle)), Catch::Contains("guest_title"));
-  }
+TEST_CASE("a leak that is planted in the store of a score sheet is found by its commands") {
+  const Way& way = *std::ranges::find(waysOfAsking(), std::string("how good is it"), &Way::name);
+  const TwoKeys keys = keysFor(way);
+  CHECK_THAT(difference(look(way, keys.one, Planted::guestTitle), look(way, keys.other, Planted::guestTitle)), Catch::Contains("guest_title"));
 }
 
 TEST_CASE("of a sequential plan the command says go on or stop, and that depends on the key") {
