@@ -90,7 +90,8 @@ class OwnReader {
   void readSaid(std::int64_t id, RevealedSession& session) {
     for (auto& rows = asked(said_, id); rows.executeStep();) {
       SaidAloud said{{rows.getColumn(0).getInt()}, 0, {}, {}};
-      for (const Json& place : Json::parse(rows.getColumn(1).getString()).at("heard")) said.heardBy.insert({place.get<int>()});
+      const Json body = Json::parse(rows.getColumn(1).getString());
+      for (const Json& place : body.at("heard")) said.heardBy.insert({place.get<int>()});
       session.said.push_back(std::move(said));
     }
   }

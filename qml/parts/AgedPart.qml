@@ -1,6 +1,5 @@
 pragma ComponentBehavior: Bound
 import QtQuick
-import Oddglass.Ui
 
 // One question over the sittings: its heading, what it came to, and its figure.
 Column {

@@ -27,7 +27,9 @@ AbstractButton {
     Accessible.checked: chosen
     Keys.onReturnPressed: root.clicked()
 
-    contentItem: Item {
+    Item {
+        anchors.fill: parent
+
         Text {
             id: place
 
@@ -40,11 +42,11 @@ AbstractButton {
         }
         // Below where it stands, and above the words of a cup that is chosen or marked.
         Column {
-            readonly property real top: place.y + place.height
-            readonly property real bottom: root.acts || root.marked ? told.height + 20 : 8
+            readonly property real above: place.y + place.height
+            readonly property real below: root.acts || root.marked ? told.height + 20 : 8
 
             anchors.horizontalCenter: parent.horizontalCenter
-            y: top + (parent.height - top - bottom - height) / 2
+            y: above + (parent.height - above - below - height) / 2
             spacing: 6
 
             Row {
