@@ -19,6 +19,8 @@ void properties(QObject& object, const QString& path, QStringList& into) {
   const QMetaObject* meta = object.metaObject();
   for (int i = 0; i < meta->propertyCount(); ++i) {
     const QMetaProperty property = meta->property(i);
+    // How long a timer still runs is the clock's, not the key's.
+    if (qobject_cast<QTimer*>(&object) && QLatin1String(property.name()) == QLatin1String("remainingTime")) continue;
     if (property.isReadable()) into << path + QLatin1Char('.') + QLatin1String(property.name()) + QLatin1String(" = ") + valueText(property.read(&object));
   }
   if (auto* list = qobject_cast<QAbstractItemModel*>(&object)) {

@@ -38,7 +38,9 @@ void beginOne(test::Window& at) {
   at.click("primaryButton");
   REQUIRE(at.app().router()->page() == Page::BeginSeries);
   CHECK(at.text("headline") == "A series needs a batch of your own.");
+  at.click("navPeople");
   test::addPerson(at, "Wenna", true);
+  at.click("navShelf");
   test::addDrink(at, "Heather mead", true, "bottled in May");
   at.click("navOverTime");
   at.click("primaryButton");

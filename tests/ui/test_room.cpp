@@ -96,10 +96,10 @@ TEST_CASE("what is expected is written on the page of the seal, may be left empt
     const auto says = [&](const char* property) { return draft.property(property).toString().toStdString(); };
     CHECK(says("expectationAsked") == "How likely is it, do you think, that the panel's mean puts Heather mead above Bought mead (liking)?");
     CHECK(says("expectationLine").empty());
-    at.type("expectationInput", "120");
+    at.type("expectation", "120");
     CHECK(says("wrongField") == "expectation_pc");
     at.shoot("seal_expectation_wrong");
-    at.type("expectationInput", "70");
+    at.type("expectation", "70");
     CHECK(says("wrongField").empty());
     CHECK(says("expectationLine") == "Written beforehand: 70 in 100 that the panel's mean puts Heather mead above Bought mead (liking).");
     at.click("expectationMore");

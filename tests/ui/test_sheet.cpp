@@ -118,6 +118,8 @@ TEST_CASE("fewer than four friends are told at their place that they will be gue
   session::sayPoured(*evening.store, evening.clock, evening.session);
   evening.store.reset();
   Window at(evening.folder.path().string(), evening.clock, evening.chance);
+  at.click("primaryButton");
+  REQUIRE(at.page() == "Places");
   at.click("hand1");
   REQUIRE(at.page() == "HandOver");
   CHECK(test::isShown(at, "With 3 people it will be guessed who answered what. Signed sheets are more honest.") == (friends == 3));
