@@ -5,6 +5,7 @@
 #include <QMetaProperty>
 #include <QPainter>
 #include <QRegularExpression>
+#include <QTimer>
 
 namespace oddglass::test {
 namespace {
