@@ -8,6 +8,7 @@
 #include "session/look_after.h"
 #include "words/came_out.h"
 #include "words/problems.h"
+#include "words/sheet_out.h"
 
 namespace oddglass::cli {
 namespace {
@@ -43,11 +44,24 @@ void describeReveal(CLI::App& app, Command::Work& chosen) {
     const SessionId id = sessionOf(*store, *which);
     const session::Revealed revealed = session::reveal(*store, desk.clock(), id);
     const RevealedSession result = session::revealed(*store, id);
-    const insight::Findings findings = insight::findingsOf(result);
-    const words::CameOut out = words::cameOut(desk.voice(), result, findings);
-    Answer answer{Json{{"id", id.text}, {"state", "revealed"}, {"commitment_holds", revealed.commitmentHolds}, {"verdict", report::nameOf(findings.verdict)},
-                       {"headline", out.headline}, {"right", findings.printed().right}, {"trials", findings.printed().trials}, {"backup", nullptr}},
-                  {out.headline}};
+    Json json{{"id", id.text}, {"state", "revealed"}, {"commitment_holds", revealed.commitmentHolds}};
+    words::CameOut out;
+    if (result.plan.sheet) {
+      const insight::SheetFindings findings = insight::sheetFindingsOf(result);
+      out = words::sheetOut(desk.voice(), result, findings);
+      json.update({{"people", findings.people}, {"flights", findings.flights}, {"missing", findings.missing}});
+    } else {
+      const insight::Findings findings = insight::findingsOf(result);
+      out = words::cameOut(desk.voice(), result, findings);
+      json.update({{"verdict", report::nameOf(findings.verdict)}, {"right", findings.printed().right}, {"trials", findings.printed().trials}});
+    }
+    json["headline"] = out.headline;
+    json["backup"] = nullptr;
+    Answer answer{std::move(json), {out.headline}};
+    for (const words::OutSection& section : out.sections) {
+      answer.lines.push_back(section.heading);
+      for (const std::string& line : section.lines) answer.lines.push_back("  " + line);
+    }
     const auto sentences = out.lines();
     answer.lines.insert(answer.lines.begin(), out.first.begin(), out.first.end());
     answer.lines.insert(answer.lines.end(), sentences.begin(), sentences.end());

@@ -58,3 +58,24 @@ TEST_CASE("after tables of the same people their own spread is taken, and said")
   CHECK_THAT(outlook.at("gaps")[0].at("smallest").get<double>(), WithinRel(power.at("smallest_difference").get<double>(), 1e-9));
   CHECK_THAT(run("plan", {name}).out, Contains("from your last 2 tables"));
 }
+
+TEST_CASE("an opened key says what came out of a score sheet, by its own findings") {
+  Night run;
+  run.plan(R"("method":"sheet","question":"lacks","rounds":1,"sheet":{"items":[{"kind":"line","word":"honey","limit":10,"main":true},{"kind":"liking"}]},)");
+  run.seal();
+  run.sitAll();
+  std::string rows = "place,round,item,code,value\n";
+  const Json seen = run.json("table " + run.id);
+  for (const Json& place : seen.at("places"))
+    for (const Json& code : place.at("cups")) {
+      if (place.at("step") == "empty") continue;
+      rows += place.at("place").dump() + ",1,1," + code.dump() + ",40\n" + place.at("place").dump() + ",1,2," + code.dump() + ",6\n";
+    }
+  run.json("answer " + run.id, {run.write("rows.csv", rows)});
+  run.json("close " + run.id);
+  const Json opened = run.json("reveal " + run.id);
+  CHECK(opened.at("people") == 5);
+  CHECK(opened.at("missing") == 0);
+  CHECK_FALSE(opened.contains("right"));
+  CHECK_THAT(opened.at("headline").get<std::string>(), !Contains("no answer that counts"));
+}
