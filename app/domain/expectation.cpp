@@ -1,5 +1,7 @@
 #include "domain/expectation.h"
 
+#include "domain/item_kinds.h"
+
 #include <algorithm>
 
 namespace oddglass {
@@ -15,8 +17,6 @@ std::optional<Item> itemExpected(const std::vector<SheetItem>& items) {
 }
 
 }  // namespace
-
-bool isOverallLiking(const SheetItem& item) { return item.kind == ItemKind::liking && item.part == Part::main && item.word.empty(); }
 
 std::optional<Slot> heldAgainst(const std::vector<PlannedLot>& lots, std::optional<Slot> marked) {
   if (marked) return marked;

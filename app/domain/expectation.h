@@ -25,9 +25,6 @@ std::optional<ExpectedAbove> expectedAbove(const std::vector<PlannedLot>& lots, 
 bool mayExpect(Method method, Claim claim, const std::vector<PlannedLot>& lots, std::optional<Slot> marked, const std::vector<SheetItem>& items);
 bool mayExpect(const Plan& plan);
 
-/// The question for overall liking, on nine points: what a lean is worked out from.
-bool isOverallLiking(const SheetItem& item);
-
 /// The lot that the others are held against: the marked one, else the first with that role; nothing without one.
 std::optional<Slot> heldAgainst(const std::vector<PlannedLot>& lots, std::optional<Slot> marked);
 

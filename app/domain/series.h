@@ -1,5 +1,6 @@
 #pragma once
 
+#include "domain/item_kinds.h"
 #include "domain/shelf.h"
 #include "domain/uid.h"
 
@@ -33,6 +34,11 @@ struct MainComparison {
   std::optional<int> limit;   ///< a change that is too small to matter, in the question's own points
   bool operator==(const MainComparison&) const = default;
 };
+
+/// True for the question that a series is begun for; asked of anything that names its question by `kind`, `part` and `word`.
+inline bool isAbout(const MainComparison& main, const auto& asked) {
+  return main.word.empty() ? isOverallLiking(asked) : asked.part == Part::main && hasPoints(asked.kind) && asked.word == main.word;
+}
 
 /// A batch that is tasted again and again while it ages.
 struct Series {

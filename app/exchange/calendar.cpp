@@ -76,7 +76,7 @@ int writeCalendar(store::Store& store, Clock& clock, const SeriesId& id, const s
   std::vector<Sitting> coming;
   std::vector<std::string> titles;
   for (std::size_t i = 0; i < series.sittings.size(); ++i) {
-    if (!now[i].heldOn.empty()) continue;
+    if (!session::isToCome(now[i])) continue;
     coming.push_back(series.sittings[i]);
     titles.push_back(titleOf(series, series.sittings[i]));
   }

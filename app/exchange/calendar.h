@@ -16,7 +16,7 @@ namespace oddglass::exchange {
 /// replaces it. `at` is when this was written.
 std::string calendarOf(const Series& series, const std::vector<Sitting>& sittings, const std::vector<std::string>& summaries, Millis at);
 
-/// Writes the sittings of a series that were not held yet; returns how many these are. `titleOf` names one. Problem unknown ("series"), storeReadOnly, diskFull ("out").
+/// Writes the sittings of a series that are still to come; returns how many these are. `titleOf` names one. Problem unknown ("series"), storeReadOnly, diskFull ("out").
 int writeCalendar(store::Store& store, Clock& clock, const SeriesId& series, const std::function<std::string(const Series&, const Sitting&)>& titleOf, const std::filesystem::path& file);
 
 }  // namespace oddglass::exchange

@@ -1,5 +1,6 @@
 #include "insight/drivers.h"
 
+#include "domain/item_kinds.h"
 #include "insight/points.h"
 #include "stats/drivers/drivers.h"
 
@@ -28,7 +29,7 @@ Drivers driversOf(const Plan& plan, const Sheets<PanelFlight>& sheets) {
   auto lots = codedLots(plan);
   std::erase_if(lots, [&](Slot lot) { return wasFlawed(plan, lot); });
   drivers.lots = static_cast<int>(lots.size());
-  const auto liking = std::ranges::find_if(plan.items, [](const SheetItem& item) { return item.kind == ItemKind::liking && item.part == Part::main && item.word.empty(); });
+  const auto liking = std::ranges::find_if(plan.items, isOverallLiking);
   const bool hasWords = std::ranges::any_of(plan.items, [](const SheetItem& item) { return mayDrive(item.kind); });
   if (liking == plan.items.end() || !hasWords) drivers.why = stats::Reason::notGiven;
   else if (lots.size() < fewestLots) drivers.why = stats::Reason::fewSamples;

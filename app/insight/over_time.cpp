@@ -1,6 +1,7 @@
 #include "insight/over_time.h"
 
 #include "domain/day.h"
+#include "domain/item_kinds.h"
 #include "stats/multiple/adjust.h"
 
 #include <algorithm>
@@ -13,8 +14,6 @@ namespace {
 
 constexpr double alphaOverTime = 0.05;
 constexpr double levelOverTime = 0.95;
-
-bool isFollowed(ItemKind kind) { return kind == ItemKind::liking || kind == ItemKind::line || kind == ItemKind::magnitude || kind == ItemKind::distance; }
 
 /// The mean of what somebody said of a lot (0 the batch, 1 the control) at a sitting.
 using Said = std::map<std::tuple<int, int, int>, double>;   // sitting, person, lot
@@ -155,20 +154,16 @@ void judge(std::vector<TimeLine>& lines) {
   }
 }
 
-bool isMain(const LotQuestion& question, const std::string& word) {
-  if (question.part != Part::main || !isFollowed(question.kind)) return false;
-  return word.empty() ? question.kind == ItemKind::liking : question.word == word;
-}
-
 MainChange mainChangeOf(const Series& series, const AboutLots& about, const OverTime& over, const std::map<int, int>& sittingOf) {
-  MainChange main;
-  main.sitting = series.main.sitting;
-  main.word = series.main.word;
+  MainChange main = over.main;
   const auto later = std::ranges::find(over.sittings, series.main.sitting, &TimeSitting::number);
-  if (later == over.sittings.end() || over.sittings.front().number != 1) return main;
-  const auto question = std::ranges::find_if(about.questions, [&](const LotQuestion& each) { return isMain(each, series.main.word); });
+  if (later == over.sittings.end()) return main;
+  main.verdict = ChangeVerdict::noFirst;
+  if (over.sittings.front().number != 1) return main;
+  const auto question = std::ranges::find_if(about.questions, [&](const LotQuestion& each) { return isAbout(series.main, each); });
   main.verdict = ChangeVerdict::notAsked;
   if (question == about.questions.end()) return main;
+  main.kind = question->kind;
   const stats::TimeRows rows = rowsOf(saidTo(static_cast<int>(question - about.questions.begin()), about, sittingOf), over.sittings, about.people, hasControl(series));
   if (rows.response.empty()) return main;
   const stats::Visits visits = stats::visitsOf(rows);
@@ -208,12 +203,13 @@ OverTime overTimeOf(const Series& series, const AboutLots& about) {
   over.sittings = sittingsOf(series, about, sittingOf);
   over.main.sitting = series.main.sitting;
   over.main.word = series.main.word;
+  if (!series.main.word.empty()) over.main.kind = ItemKind::line;
   if (over.sittings.empty()) return over;
   const std::set<int> first = whoSat(0, about, sittingOf);
   for (std::size_t i = 0; i < over.sittings.size(); ++i) over.sittings[i].alsoAtFirst = inBoth(first, whoSat(static_cast<int>(i), about, sittingOf));
   over.atBothEnds = over.sittings.back().alsoAtFirst;
   for (std::size_t q = 0; q < about.questions.size(); ++q) {
-    if (isFollowed(about.questions[q].kind)) over.lines.push_back(lineOf(static_cast<int>(q), series, about, over, sittingOf));
+    if (hasPoints(about.questions[q].kind)) over.lines.push_back(lineOf(static_cast<int>(q), series, about, over, sittingOf));
     if (about.questions[q].kind == ItemKind::check) over.mentions.push_back(mentionsOf(static_cast<int>(q), series, about, over, sittingOf));
   }
   std::erase_if(over.lines, [](const TimeLine& line) { return line.dots.empty(); });

@@ -61,13 +61,20 @@ struct TimeMentions {
   std::vector<Count> counts;
 };
 
-enum class ChangeVerdict { more, less, within, notShown, notHeld, notAsked, cannotTell };
+enum class ChangeVerdict {
+  more, less, within, notShown,
+  notHeld,     ///< the sitting that is asked about
+  noFirst,     ///< the first sitting was never held, or nobody had both cups at it
+  notAsked,
+  cannotTell,
+};
 
 /// The one comparison the series was begun for: that sitting minus the first, by the people who sat at both.
 struct MainChange {
   int sitting = 0;
   std::string word;                        ///< empty: the liking
-  int people = 0;
+  ItemKind kind = ItemKind::liking;        ///< of the question
+  int people = 0;                          ///< who sat at both
   stats::Estimated change;
   std::optional<stats::Alike> alike;       ///< only with a limit
   ChangeVerdict verdict = ChangeVerdict::notHeld;

@@ -1,6 +1,7 @@
 #include "insight/room.h"
 
 #include "domain/expectation.h"
+#include "domain/item_kinds.h"
 #include "insight/findings.h"
 #include "insight/sheets.h"
 #include "stats/lean/lean.h"

@@ -1,5 +1,6 @@
 #include "insight/sheet_findings.h"
 
+#include "domain/item_kinds.h"
 #include "insight/beside.h"
 
 #include <algorithm>
@@ -7,8 +8,6 @@
 
 namespace oddglass::insight {
 namespace {
-
-bool isLikingLine(const PointsLine& line) { return line.kind == ItemKind::liking && line.part == Part::main && line.word.empty(); }
 
 // Which lot was poured twice: the one of which somebody had two coded cups in a flight as drawn.
 std::optional<Slot> doubledIn(const RevealedSession& session) {
@@ -56,7 +55,7 @@ std::vector<MakerPoints> makersBeside(const RevealedSession& session, const std:
 template <class Flight>
 TableManner mannerOf(const SheetFindings& findings, const Plan& plan, const Sheets<Flight>& sheets) {
   TableManner table;
-  const auto liking = std::ranges::find_if(findings.points, isLikingLine);
+  const auto liking = std::ranges::find_if(findings.points, isOverallLiking);
   if (liking == findings.points.end()) return table;
   struct Mean {
     double sum = 0.0;

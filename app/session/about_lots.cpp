@@ -92,4 +92,10 @@ AboutLots aboutLots(store::Store& store, const std::vector<LotId>& lots) {
   });
 }
 
+AboutLots aboutLots(store::Store& store, const Series& series) {
+  std::vector<LotId> lots{series.batch};
+  if (series.controlLot) lots.push_back(*series.controlLot);
+  return aboutLots(store, lots);
+}
+
 }  // namespace oddglass::session

@@ -1,6 +1,7 @@
 #include "session/own.h"
 
 #include "domain/expectation.h"
+#include "domain/item_kinds.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "session/choice_reply.h"

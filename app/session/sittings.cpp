@@ -16,8 +16,7 @@ struct SeriesRow {
   std::string title;
   LotId batch;
   std::optional<LotId> control;
-  std::string word;
-  std::optional<int> limit;
+  MainComparison main;
 };
 
 SeriesRow rowOf(SQLite::Database& db, const SeriesId& series) {
@@ -25,9 +24,10 @@ SeriesRow rowOf(SQLite::Database& db, const SeriesId& series) {
     SELECT s.id, s.title, l.uid, c.uid, s.main_word, s.main_limit
       FROM series s JOIN lot l ON l.id = s.lot_id LEFT JOIN lot c ON c.id = s.control_id WHERE s.uid = ?)sql", series.text);
   if (!row.executeStep()) throw Problem(Trouble::unknown, "series", {{"what", "series"}, {"text", series.text}});
-  SeriesRow found{row.getColumn(0).getInt64(), row.getColumn(1).getString(), {row.getColumn(2).getString()}, std::nullopt, row.getColumn(4).getString(), std::nullopt};
+  SeriesRow found{row.getColumn(0).getInt64(), row.getColumn(1).getString(), {row.getColumn(2).getString()}, std::nullopt, {}};
+  found.main.word = row.getColumn(4).getString();
   if (!row.getColumn(3).isNull()) found.control = LotId{row.getColumn(3).getString()};
-  if (!row.getColumn(5).isNull()) found.limit = row.getColumn(5).getInt();
+  if (!row.getColumn(5).isNull()) found.main.limit = row.getColumn(5).getInt();
   return found;
 }
 
@@ -56,16 +56,12 @@ Draft firstSitting(const SeriesRow& series, const std::vector<SheetItem>& sheet)
   return draft;
 }
 
-bool isAbout(const SheetItem& item, const std::string& word) {
-  return word.empty() ? item.kind == ItemKind::liking && item.part == Part::main : item.word == word && (item.kind == ItemKind::line || item.kind == ItemKind::magnitude);
-}
-
 void markMain(Draft& draft, const SeriesRow& series) {
-  const auto about = std::ranges::find_if(draft.sheet.items, [&](const SheetItem& item) { return isAbout(item, series.word); });
+  const auto about = std::ranges::find_if(draft.sheet.items, [&](const SheetItem& item) { return isAbout(series.main, item); });
   if (about == draft.sheet.items.end()) return;
   for (SheetItem& item : draft.sheet.items) item.isMain = false;
   about->isMain = true;
-  about->limit = series.limit;
+  about->limit = series.main.limit;
 }
 
 }  // namespace
@@ -105,6 +101,15 @@ std::vector<SittingNow> sittingsNow(store::Store& store, const SeriesId& series)
     }
     return all;
   });
+}
+
+bool isToCome(const SittingNow& sitting) {
+  return sitting.heldOn.empty() && sitting.state != State::abandoned && sitting.state != State::broken;
+}
+
+const SittingNow* nextSitting(const std::vector<SittingNow>& sittings) {
+  const auto next = std::ranges::find_if(sittings, isToCome);
+  return next == sittings.end() ? nullptr : &*next;
 }
 
 std::optional<SessionId> sealedSitting(store::Store& store, const SeriesId& series) {

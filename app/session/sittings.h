@@ -27,6 +27,11 @@ struct SittingNow {
 };
 std::vector<SittingNow> sittingsNow(store::Store& store, const SeriesId& series);
 
+/// True for a sitting that nobody has answered in and that was not given up.
+bool isToCome(const SittingNow& sitting);
+/// The first of them; nullptr where there is none.
+const SittingNow* nextSitting(const std::vector<SittingNow>& sittings);
+
 /// The sitting that is sealed and not revealed yet: as long as there is one the series' old pages stay closed.
 std::optional<SessionId> sealedSitting(store::Store& store, const SeriesId& series);
 

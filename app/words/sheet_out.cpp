@@ -1,5 +1,6 @@
 #include "words/sheet_out.h"
 
+#include "domain/item_kinds.h"
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/numbers.h"
@@ -19,8 +20,6 @@ using insight::PointsLine;
 using insight::SheetFindings;
 
 bool isOwn(const Plan& plan, const LotGap& gap) { return plan.lots[static_cast<std::size_t>(gap.lot.value) - 1].role == LotRole::compared; }
-
-bool isLikingLine(const PointsLine& line) { return line.kind == ItemKind::liking && line.part == Part::main && line.word.empty(); }
 
 /// What the main questions say of the plan's own drinks against the reference.
 struct Told {
@@ -71,7 +70,7 @@ void speakGaps(CameOut& out, const Voice& voice, const Plan& plan, const SheetFi
 }
 
 void speakGood(CameOut& out, const Voice& voice, const Plan& plan, const SheetFindings& findings) {
-  const auto liking = std::ranges::find_if(findings.points, isLikingLine);
+  const auto liking = std::ranges::find_if(findings.points, isOverallLiking);
   out.shape = Shape::ring;
   out.word = say(voice, QT_TRANSLATE_NOOP("words", "a score"));
   if (liking == findings.points.end()) {
@@ -96,7 +95,7 @@ void speakNothing(CameOut& out, const Voice& voice, insight::NoVerdict why) {
 std::string movedLine(const Voice& voice, const SheetFindings& findings) {
   std::vector<std::string> parts;
   for (const PointsLine& line : findings.points)
-    if (line.moved && (line.isMain || isLikingLine(line)))
+    if (line.moved && (line.isMain || isOverallLiking(line)))
       parts.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{moved} {of} in {what}"), {{"moved", points(voice, line.kind, *line.moved)}, {"of", outOf(voice, line.kind)}, {"what", questionName(voice, line.kind, line.part, line.word)}}));
   if (parts.empty()) return {};
   return say(voice, QT_TRANSLATE_NOOP("words", "The same drink, poured twice, moved by {how}: read smaller gaps as nothing."), {{"how", listed(voice, parts)}});

@@ -159,6 +159,11 @@ TEST_CASE("the main comparison is that sitting minus the first, by those who sat
   still.series.sittings.push_back({4, "2020-01-01", std::nullopt});
   still.series.main.sitting = 4;
   CHECK(overTimeOf(still.series, still.about).main.verdict == ChangeVerdict::notHeld);
+
+  Shelf late({0, 1, 2}, ControlKind::none);
+  for (int person = 0; person < 4; ++person)
+    for (const int sitting : {1, 2}) late.say(sitting, person, 0, 40 + person * sitting);
+  CHECK(overTimeOf(late.series, late.about).main.verdict == ChangeVerdict::noFirst);
 }
 
 TEST_CASE("checked words are counted over those who were asked, and nothing is worked out where nothing is") {

@@ -52,7 +52,13 @@ TEST_CASE("the next sitting is the same table again, and what differs is marked"
   evening.seal();
   CHECK(setupDifferences(first.plan, session::record(*evening.store, evening.session).plan).empty());
 
+  const auto sealed = session::sittingsNow(*evening.store, evening.series);
+  CHECK(session::nextSitting(sealed)->number == 2);
   session::abandon(*evening.store, evening.clock, evening.chance, evening.session, "somebody fell ill", true);
+  const auto givenUp = session::sittingsNow(*evening.store, evening.series);
+  CHECK_FALSE(session::isToCome(givenUp[0]));   // held
+  CHECK_FALSE(session::isToCome(givenUp[1]));
+  CHECK(session::nextSitting(givenUp)->number == 3);
   evening.planned(3);
   draft = session::draft(*evening.store, evening.session);
   draft.cupMl = 20;
@@ -104,6 +110,7 @@ TEST_CASE("the panel's answers about a series' lots are read, and nobody else's"
   CHECK(about.people == 6);                                     // the same six at both, without the maker
   REQUIRE(about.questions.size() == 3);
   CHECK(about.answers.size() == 2 * 6 * 2 * 3);
+  CHECK(session::aboutLots(*evening.store, shelf::series(*evening.store, evening.series)).answers.size() == about.answers.size());
   for (const LotAnswer& each : about.answers) {
     const LotQuestion& question = about.questions[static_cast<std::size_t>(each.question)];
     if (question.kind == ItemKind::line) CHECK((each.lot == 0 ? each.value % 10 == 0 && each.value <= 60 : each.value == 5));
