@@ -11,6 +11,7 @@
 #include "session/sittings.h"
 #include "shelf/lots.h"
 #include "shelf/series.h"
+#include "words/aging.h"
 #include "words/over_time.h"
 #include "words/ready_sheets.h"
 
@@ -58,7 +59,7 @@ void describeAging(CLI::App& app, Command::Work& chosen) {
                   {said.headline}};
     if (!outlook.smallestChange) answer.json["why"] = setup.people < 3 ? "fewer than three people" : "no change on nine points is large enough for so few people";
     if (outlook.cheaper) answer.json["cheaper"] = {{"ages", outlook.cheaper->ages}, {"reserve", outlook.cheaper->reserve}, {"bottles_needed", planning::agingOutlook(*outlook.cheaper).needed}};
-    answer.lines.insert(answer.lines.end(), said.lines.begin(), said.lines.end());
+    addLines(answer.lines, said.lines);
     if (!said.cheaper.empty()) answer.lines.push_back(said.cheaper);
     return answer;
   });
@@ -131,8 +132,7 @@ void describeSeries(CLI::App& app, Command::Work& chosen) {
     Answer answer{Json{{"series", Json::array()}}, {}};
     for (const Series& each : shelf::allSeries(*store, *all)) {
       answer.json["series"].push_back(seriesJson(each));
-      const auto lines = seriesLines(each);
-      answer.lines.insert(answer.lines.end(), lines.begin(), lines.end());
+      addLines(answer.lines, seriesLines(each));
     }
     if (answer.lines.empty()) answer.lines.push_back("No series.");
     return answer;
@@ -186,11 +186,7 @@ void describeCalendar(CLI::App& app, Command::Work& chosen) {
 
 }  // namespace
 
-SeriesId seriesOf(store::Store& store, const Given& given) {
-  std::string start = given.text();
-  std::ranges::transform(start, start.begin(), [](char c) { return c >= 'A' && c <= 'F' ? static_cast<char>(c - 'A' + 'a') : c; });
-  return shelf::seriesNamed(store, start);
-}
+SeriesId seriesOf(store::Store& store, const Given& given) { return shelf::seriesNamed(store, idStart(given)); }
 
 void describeAges(CLI::App& app, Command::Work& chosen) {
   for (const auto describe : {describeAging, describeBegin, describeSeries, describeSitting, describeAgain, describeCalendar}) describe(app, chosen);

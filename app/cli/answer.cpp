@@ -4,6 +4,8 @@
 
 namespace oddglass::cli {
 
+void addLines(std::vector<std::string>& lines, const std::vector<std::string>& more) { lines.insert(lines.end(), more.begin(), more.end()); }
+
 Json numberOrNull(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
 
 Json numberOrNull(const std::optional<double>& value) { return value ? numberOrNull(*value) : Json(nullptr); }

@@ -21,6 +21,9 @@ struct Answer {
   Status status = Status::done;
 };
 
+/// Puts more sentences behind those that are there.
+void addLines(std::vector<std::string>& lines, const std::vector<std::string>& more);
+
 /// A number that JSON can hold: null for nothing and for what is not finite.
 Json numberOrNull(double value);
 Json numberOrNull(const std::optional<double>& value);

@@ -29,11 +29,13 @@ void Desk::takeBackMade() noexcept {
   for (const char* tail : {"", "-wal", "-shm"}) std::filesystem::remove(storeFile().string() + tail, error);
 }
 
-SessionId sessionOf(store::Store& store, const Given& given) {
+std::string idStart(const Given& given) {
   std::string start = given.text();
   std::ranges::transform(start, start.begin(), [](char c) { return c >= 'A' && c <= 'F' ? static_cast<char>(c - 'A' + 'a') : c; });
-  return session::sessionNamed(store, start);
+  return start;
 }
+
+SessionId sessionOf(store::Store& store, const Given& given) { return session::sessionNamed(store, idStart(given)); }
 
 Command::Command(CLI::App& app, Work& chosen, const std::string& name, const std::string& about)
     : command_(app.add_subcommand(name, about)), chosen_(chosen) {

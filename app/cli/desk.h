@@ -56,6 +56,9 @@ class Desk {
   bool hasMade_ = false;
 };
 
+/// The start of an id as typed, in lower case as ids are written. Problem empty.
+std::string idStart(const Given& given);
+
 /// The session whose id begins as typed. Problems empty, unknown, ambiguous.
 SessionId sessionOf(store::Store& store, const Given& given);
 

@@ -33,6 +33,7 @@ std::string_view verdictOf(insight::ChangeVerdict verdict) {
     case insight::ChangeVerdict::within: return "within the limit";
     case insight::ChangeVerdict::notShown: return "not shown";
     case insight::ChangeVerdict::notHeld: return "not held";
+    case insight::ChangeVerdict::noFirst: return "first sitting not held";
     case insight::ChangeVerdict::notAsked: return "not asked";
     case insight::ChangeVerdict::cannotTell: break;
   }
@@ -70,12 +71,12 @@ Json overTimeJson(const Series& series, const insight::OverTime& over) {
 }
 
 std::vector<std::string> overTimeLines(const words::Voice& voice, store::Store& store, const Series& series, const insight::OverTime& over) {
-  std::string next;
-  for (const session::SittingNow& each : session::sittingsNow(store, series.id))
-    if (each.heldOn.empty() && next.empty()) next = each.dueOn;
-  const words::OverTimeWords said = words::overTimeWords(voice, series, over, next);
+  const auto sittings = session::sittingsNow(store, series.id);
+  const session::SittingNow* next = session::nextSitting(sittings);
+  const words::OverTimeWords said = words::overTimeWords(voice, series, over, next ? next->dueOn : std::string());
   std::vector<std::string> lines{series.title, said.word + ": " + said.headline};
-  for (const std::vector<std::string>* more : {&said.lines, &said.cautions}) lines.insert(lines.end(), more->begin(), more->end());
+  addLines(lines, said.lines);
+  addLines(lines, said.cautions);
   std::optional<Plan> first;
   for (std::size_t i = 0; i < over.sittings.size(); ++i) {
     lines.push_back("  " + words::sittingLine(voice, over.sittings[i], i == 0));
@@ -101,9 +102,7 @@ void describeOverTime(CLI::App& app, Command::Work& chosen) {
     const Series series = shelf::series(*store, seriesOf(*store, *which));
     if (session::sealedSitting(*store, series.id) && !*anyway) throw Problem(Trouble::pagesClosed, "SERIES", {{"text", series.title}});
     if (*anyway) session::openOldPages(*store, desk.clock(), series.id);
-    std::vector<LotId> lots{series.batch};
-    if (series.controlLot) lots.push_back(*series.controlLot);
-    const insight::OverTime over = insight::overTimeOf(series, session::aboutLots(*store, lots));
+    const insight::OverTime over = insight::overTimeOf(series, session::aboutLots(*store, series));
     return {overTimeJson(series, over), overTimeLines(desk.voice(), *store, series, over)};
   });
 }

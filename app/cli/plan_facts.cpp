@@ -115,8 +115,6 @@ void addRecommendation(const words::Voice& voice, const session::DraftFacts& fac
   }
 }
 
-void addLines(std::vector<std::string>& lines, const std::vector<std::string>& more) { lines.insert(lines.end(), more.begin(), more.end()); }
-
 void addOutlook(const words::Voice& voice, const planning::Outlook& outlook, Sought sought, Answer& answer) {
   answer.json["outlook"] = outlookJson(outlook);
   answer.lines.push_back(words::outlookHeadline(voice, outlook, sought));

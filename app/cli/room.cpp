@@ -63,17 +63,13 @@ Json roomJson(const Taster& person, const OwnTastings& tastings, const insight::
   return json;
 }
 
-void addAll(std::vector<std::string>& lines, const std::vector<std::string>& more) {
-  lines.insert(lines.end(), more.begin(), more.end());
-}
-
 std::vector<std::string> readableRoom(const words::RoomPage& page) {
   std::vector<std::string> lines{page.headline, page.lead};
-  addAll(lines, page.lines);
+  addLines(lines, page.lines);
   if (page.picture)
     for (const words::LeanRow& row : page.picture->rows) lines.push_back("  " + row.readOut);
   lines.push_back(page.expected.heading);
-  addAll(lines, page.expected.lines);
+  addLines(lines, page.expected.lines);
   for (const auto& row : page.expected.rows) lines.push_back("  " + row[0] + ": " + row[1] + "; " + row[2]);
   if (page.curve) {
     lines.push_back(page.curve->title);

@@ -7,7 +7,7 @@
 #include "shelf/series.h"
 #include "ui/kinds.h"
 #include "ui/voice.h"
-#include "words/numbers.h"
+#include "words/aging.h"
 #include "words/over_time.h"
 
 #include <algorithm>
@@ -25,7 +25,8 @@ std::vector<int> offeredAges() {
   return ages;
 }
 
-int wholeOr(const QString& text, int usual) { return static_cast<int>(words::readWhole(plain(text)).value_or(usual)); }
+// For the step buttons: from what stands there, or from the least where that is no number.
+int stepped(const QString& text, int by, int least, int most) { return std::clamp(text.toInt() + by, least, most); }
 
 }  // namespace
 
@@ -114,8 +115,8 @@ planning::AgingSetup BeginSeriesModel::setup() const {
   for (std::size_t i = 0; i < m_days.size(); ++i)
     if (m_taken[i]) setup.ages.push_back(m_days[i]);
   setup.control = offeredControls[static_cast<std::size_t>(m_control)];
-  setup.bottlesEach = wholeOr(m_each, 1);
-  setup.reserve = wholeOr(m_reserve, 0);
+  setup.bottlesEach = typedWhole(m_each, "bottles_each");
+  setup.reserve = typedWhole(m_reserve, "reserve");
   setup.people = m_people;
   if (m_batch < 0) return setup;
   setup.bottles = shelf::freeBottles(m_lots[static_cast<std::size_t>(m_batchLots[static_cast<std::size_t>(m_batch)])].lot);
@@ -183,8 +184,8 @@ void BeginSeriesModel::setReserve(const QString& text) {
   workOut();
 }
 
-void BeginSeriesModel::stepEach(int by) { setEach(QString::number(std::clamp(wholeOr(m_each, 1) + by, 1, 24))); }
-void BeginSeriesModel::stepReserve(int by) { setReserve(QString::number(std::clamp(wholeOr(m_reserve, 0) + by, 0, 48))); }
+void BeginSeriesModel::stepEach(int by) { setEach(QString::number(stepped(m_each, by, 1, 24))); }
+void BeginSeriesModel::stepReserve(int by) { setReserve(QString::number(stepped(m_reserve, by, 0, 48))); }
 
 void BeginSeriesModel::setLimit(const QString& text) {
   m_limit = text;
@@ -200,40 +201,30 @@ void BeginSeriesModel::takeCheaper() {
 
 void BeginSeriesModel::begin() {
   if (m_batch < 0) return;
-  struct Wanted {
+  try {
+    const LotChoice& batch = m_lots[static_cast<std::size_t>(m_batchLots[static_cast<std::size_t>(m_batch)])];
+    const planning::AgingSetup now = setup();
     Series series;
-    int setAside = 0;
-    std::string twinName;
-  };
-  ask([wanted = [this] {
-        Wanted wanted;
-        Series& series = wanted.series;
-        const LotChoice& batch = m_lots[static_cast<std::size_t>(m_batchLots[static_cast<std::size_t>(m_batch)])];
-        series.title = plain(m_title);
-        series.batch = batch.lot.id;
-        series.control = offeredControls[static_cast<std::size_t>(m_control)];
-        series.begunOn = plain(m_begunOn);
-        series.main.word = plain(m_word);
-        const planning::AgingSetup now = setup();
-        series.bottlesEach = now.bottlesEach;
-        series.reserve = now.reserve;
-        for (const int age : now.ages) series.sittings.push_back({0, dayAfter(series.begunOn, age).value_or(std::string()), std::nullopt});
-        series.main.sitting = static_cast<int>(series.sittings.size());
-        if (m_setsAside) {
-          wanted.setAside = static_cast<int>(now.ages.size()) * now.bottlesEach;
-          wanted.twinName = plain(tr("%1, kept cold").arg(shown(batch.lot.name)));
-        } else if (m_controlLot >= 0 && m_controlLots[static_cast<std::size_t>(m_controlLot)] >= 0) {
-          series.controlLot = m_lots[static_cast<std::size_t>(m_controlLots[static_cast<std::size_t>(m_controlLot)])].lot.id;
-        }
-        return wanted;
-      }(), limit = m_limit, cold = plain(tr("cold"))](Cellar& cellar) {
-    Series series = wanted.series;
-    if (!limit.trimmed().isEmpty()) series.main.limit = typedBetween(limit, 1, 1000, "main_limit");
-    return shelf::begin(cellar.store(), cellar.clock, cellar.chance, series, wanted.setAside, wanted.twinName, cold);
-  }, [this](const SeriesId& series) {
-    emit begun(series);
-    go(Router::Page::OverTime);
-  });
+    series.title = plain(m_title);
+    series.batch = batch.lot.id;
+    series.control = now.control;
+    series.begunOn = plain(m_begunOn);
+    series.bottlesEach = now.bottlesEach;
+    series.reserve = now.reserve;
+    series.main = {static_cast<int>(now.ages.size()), plain(m_word), std::nullopt};
+    if (!m_limit.trimmed().isEmpty()) series.main.limit = typedBetween(m_limit, 1, 1000, "main_limit");
+    for (const int age : now.ages) series.sittings.push_back({0, dayAfter(series.begunOn, age).value_or(std::string()), std::nullopt});
+    if (!m_setsAside && m_controlLot >= 0) series.controlLot = m_lots[static_cast<std::size_t>(m_controlLots[static_cast<std::size_t>(m_controlLot)])].lot.id;
+    const int setAside = m_setsAside ? static_cast<int>(now.ages.size()) * now.bottlesEach : 0;
+    ask([series, setAside, name = plain(tr("%1, kept cold").arg(shown(batch.lot.name))), cold = plain(tr("cold"))](Cellar& cellar) {
+      return shelf::begin(cellar.store(), cellar.clock, cellar.chance, series, setAside, name, cold);
+    }, [this](const SeriesId& id) {
+      emit begun(id);
+      go(Router::Page::OverTime);
+    });
+  } catch (const Problem& problem) {
+    fail(problem);
+  }
 }
 
 }  // namespace oddglass::ui

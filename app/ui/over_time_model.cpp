@@ -47,9 +47,7 @@ AgedRead readAged(store::Store& store, const SeriesId& wanted, bool opened) {
   read.now = session::sittingsNow(store, read.series.id);
   read.isClosed = session::sealedSitting(store, read.series.id).has_value() && !opened;
   if (read.isClosed) return read;
-  std::vector<LotId> lots{read.series.batch};
-  if (read.series.controlLot) lots.push_back(*read.series.controlLot);
-  read.over = insight::overTimeOf(read.series, session::aboutLots(store, lots));
+  read.over = insight::overTimeOf(read.series, session::aboutLots(store, read.series));
   read.notes = shelf::notesOf(store, shelf::lot(store, read.series.batch).beverage);
   std::optional<Plan> first;
   for (const insight::TimeSitting& each : read.over.sittings) {
@@ -60,11 +58,6 @@ AgedRead readAged(store::Store& store, const SeriesId& wanted, bool opened) {
   return read;
 }
 
-std::string nextDay(const std::vector<session::SittingNow>& now) {
-  const auto next = std::ranges::find_if(now, [](const session::SittingNow& each) { return each.heldOn.empty(); });
-  return next == now.end() ? std::string() : next->dueOn;
-}
-
 }  // namespace
 
 OverTimeModel::OverTimeModel(const Stage& stage, QObject* parent)
@@ -72,9 +65,11 @@ OverTimeModel::OverTimeModel(const Stage& stage, QObject* parent)
   nameFields({"out"});
 }
 
-void OverTimeModel::load() {
+void OverTimeModel::load() { read(false); }
+
+void OverTimeModel::read(bool opened) {
   m_told.clear();
-  ask([id = m_id, opened = m_opened](Cellar& cellar) { return readAged(cellar.store(), id, opened); }, [this](const AgedRead& read) { show(read); });
+  ask([id = m_id, opened](Cellar& cellar) { return readAged(cellar.store(), id, opened); }, [this](const AgedRead& read) { show(read); });
 }
 
 void OverTimeModel::show(const AgedRead& read) {
@@ -98,9 +93,9 @@ void OverTimeModel::show(const AgedRead& read) {
   m_notes.clear();
   m_shape.clear();
   m_headline.clear();
-  const std::string next = nextDay(read.now);
-  m_next = next.empty() ? QString() : tr("Next look: %1.").arg(shown(next));
-  m_primary = !m_anything ? tr("Begin a series") : next.empty() ? tr("Begin another series") : tr("Plan the next look");
+  const session::SittingNow* next = session::nextSitting(read.now);
+  m_next = next ? tr("Next look: %1.").arg(shown(next->dueOn)) : QString();
+  m_primary = !m_anything ? tr("Begin a series") : !next ? tr("Begin another series") : next->session ? tr("Go on with the next look") : tr("Plan the next look");
   std::vector<AgedRow> asked;
   if (m_anything && !m_closed) {
     const words::OverTimeWords out = words::overTimeWords(voice(), read.series, read.over, {});
@@ -151,14 +146,13 @@ void OverTimeModel::showSittings(const AgedRead& read) {
 
 void OverTimeModel::choose(int row) {
   m_id = m_ids.at(static_cast<std::size_t>(row));
-  m_opened = false;
   load();
 }
 
 void OverTimeModel::goOn() {
-  const auto next = std::ranges::find_if(m_now, [](const session::SittingNow& each) { return each.heldOn.empty(); });
-  if (next == m_now.end()) return begin();
-  sitting(static_cast<int>(next - m_now.begin()));
+  const session::SittingNow* next = session::nextSitting(m_now);
+  if (!next) return begin();
+  sitting(static_cast<int>(next - m_now.data()));
 }
 
 void OverTimeModel::sitting(int row) {
@@ -185,10 +179,7 @@ void OverTimeModel::sitting(int row) {
 }
 
 void OverTimeModel::openAnyway() {
-  ask([id = m_id](Cellar& cellar) { session::openOldPages(cellar.store(), cellar.clock, id); }, [this] {
-    m_opened = true;
-    load();
-  });
+  ask([id = m_id](Cellar& cellar) { session::openOldPages(cellar.store(), cellar.clock, id); }, [this] { read(true); });
 }
 
 void OverTimeModel::writeCalendar() {

@@ -89,12 +89,13 @@ signals:
   void planRequested(const oddglass::SessionId& session);
 
 private:
+  void read(bool opened);
   void show(const struct AgedRead& read);
   void showSittings(const struct AgedRead& read);
   SeriesId m_id;
   std::vector<SeriesId> m_ids;
   std::vector<session::SittingNow> m_now;
-  bool m_loaded = false, m_anything = false, m_closed = false, m_opened = false;
+  bool m_loaded = false, m_anything = false, m_closed = false;
   QString m_title, m_shape, m_headline, m_next, m_primary, m_told, m_calendarFile;
   QStringList m_lines, m_notes;
   Rows m_series, m_sittings, m_asked;

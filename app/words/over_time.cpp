@@ -17,12 +17,6 @@ using insight::TimeVerdict;
 
 namespace {
 
-ItemKind askedKind(const OverTime& over, const MainChange& main) {
-  for (const TimeLine& line : over.lines)
-    if (main.word.empty() ? line.question.kind == ItemKind::liking : line.question.word == main.word) return line.question.kind;
-  return main.word.empty() ? ItemKind::liking : ItemKind::line;
-}
-
 std::string mainName(const Voice& voice, const MainChange& main) { return main.word.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "liking")) : main.word; }
 
 // Slopes are finer than points: one decimal more.
@@ -50,7 +44,7 @@ bool isConfounded(const OverTime& over) {
 
 std::string changeHeadline(const Voice& voice, const Series& series, const OverTime& over) {
   const MainChange& main = over.main;
-  const ItemKind kind = askedKind(over, main);
+  const ItemKind kind = main.kind;
   const bool isDown = main.verdict == ChangeVerdict::less;
   Values values{{"what", capitalised(mainName(voice, main))}, {"thing", mainName(voice, main)}, {"of", outOf(voice, kind)}, {"beside", besideWhat(voice, over.control)},
                 {"number", whole(voice, main.sitting)}, {"people", people(voice, main.people)}};
@@ -67,6 +61,7 @@ std::string changeHeadline(const Voice& voice, const Series& series, const OverT
     case ChangeVerdict::within: return say(voice, QT_TRANSLATE_NOOP("words", "{what} is within your limit of where it began: no more than {limit} {of} (here between {here}){beside}."), values);
     case ChangeVerdict::notShown: return say(voice, QT_TRANSLATE_NOOP("words", "No change shown in {thing}{beside}. Anything from {range} {of} fits."), values);
     case ChangeVerdict::notHeld: return say(voice, QT_TRANSLATE_NOOP("words", "Sitting {number}, which this series was begun for, has not been held yet."), values);
+    case ChangeVerdict::noFirst: return say(voice, QT_TRANSLATE_NOOP("words", "No verdict: the first sitting was not held, so there is nothing to set the later one beside."));
     case ChangeVerdict::notAsked: return say(voice, QT_TRANSLATE_NOOP("words", "No verdict: {thing} was not asked at both sittings."), values);
     case ChangeVerdict::cannotTell: break;
   }
@@ -178,15 +173,6 @@ OutSection timeTable(const Voice& voice, const OverTime& over, const TimeLine& l
   return section;
 }
 
-std::string controlName(const Voice& voice, ControlKind control) {
-  switch (control) {
-    case ControlKind::twin: return say(voice, QT_TRANSLATE_NOOP("words", "its cold twin"));
-    case ControlKind::reference: return say(voice, QT_TRANSLATE_NOOP("words", "a bought drink"));
-    case ControlKind::none: break;
-  }
-  return say(voice, QT_TRANSLATE_NOOP("words", "nothing"));
-}
-
 std::string ageName(const Voice& voice, double months) {
   if (months < 1.5) return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 week"), QT_TRANSLATE_NOOP("words", "{n} weeks"), std::lround(months * insight::daysOfAMonth / 7.0));
   const double rounded = std::round(months);
@@ -244,37 +230,6 @@ OverTimeWords overTimeWords(const Voice& voice, const Series& series, const Over
   for (const TimeLine& line : over.lines) out.round.push_back(timeTable(voice, over, line));
   for (const auto& mentions : over.mentions) out.round.push_back(mentionsSection(voice, over, mentions));
   if (!nextOn.empty()) out.next = say(voice, QT_TRANSLATE_NOOP("words", "Next look: {date}."), {{"date", nextOn}});
-  return out;
-}
-
-AgingWords agingWords(const Voice& voice, const planning::AgingSetup& setup, const planning::AgingOutlook& outlook) {
-  const auto sum = [&](const planning::AgingSetup& of, int needed) {
-    const Values values{{"sittings", whole(voice, static_cast<long long>(of.ages.size()))}, {"each", whole(voice, of.bottlesEach)}, {"reserve", whole(voice, of.reserve)}, {"needed", bottles(voice, needed)}};
-    return of.control == ControlKind::twin ? say(voice, QT_TRANSLATE_NOOP("words", "{sittings} sittings × ({each} + {each} cold) + {reserve} in reserve = {needed}"), values)
-                                           : say(voice, QT_TRANSLATE_NOOP("words", "{sittings} sittings × {each} + {reserve} in reserve = {needed}"), values);
-  };
-  AgingWords out;
-  const Values have{{"sum", sum(setup, outlook.needed)}, {"have", bottles(voice, setup.bottles)}};
-  out.headline = outlook.needed > setup.bottles ? say(voice, QT_TRANSLATE_NOOP("words", "{sum}; you have {have}."), have) : say(voice, QT_TRANSLATE_NOOP("words", "{sum}."), have);
-  if (setup.control == ControlKind::reference) out.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "And {bottles} of the bought drink."), {{"bottles", bottles(voice, outlook.controlBottles)}}));
-  if (outlook.smallestChange)
-    out.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "With {people} who come both times, a change in liking of about {change} of 9 would come out 8 times in 10; a smaller one may be missed."),
-                            {{"people", people(voice, setup.people)}, {"change", decimal(voice, *outlook.smallestChange, 1)}}));
-  for (const planning::AgingWarning warning : outlook.warnings) switch (warning) {
-      case planning::AgingWarning::tooFewBottles: break;
-      case planning::AgingWarning::noControl: out.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Without a kept-back bottle a changed drink and a changed day cannot be told apart. Four ages beside a cold twin say more than six without."))); break;
-      case planning::AgingWarning::referenceAges: out.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "A bought drink ages too, and its age is seldom known. A cold twin of your own is the better control."))); break;
-      case planning::AgingWarning::dotsOnly: out.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Fewer than three sittings are dots without a line."))); break;
-      case planning::AgingWarning::noPeak: out.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Fewer than six sittings cannot say when it was liked best."))); break;
-      case planning::AgingWarning::fewPeople: out.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Fewer than three people give no range and no verdict."))); break;
-    }
-  if (outlook.cheaper) {
-    std::vector<std::string> ages;
-    for (const int age : outlook.cheaper->ages) ages.push_back(ageName(voice, age / insight::daysOfAMonth));
-    out.cheaper = say(voice, QT_TRANSLATE_NOOP("words", "With less: {sum}, at {ages}."), {{"sum", sum(*outlook.cheaper, planning::agingOutlook(*outlook.cheaper).needed)}, {"ages", listed(voice, ages)}});
-  } else if (outlook.needed > setup.bottles) {
-    out.cheaper = say(voice, QT_TRANSLATE_NOOP("words", "These bottles are too few for a series. Taste them once beside a reference instead."));
-  }
   return out;
 }
 

@@ -2,7 +2,6 @@
 
 #include "domain/same_setup.h"
 #include "insight/over_time.h"
-#include "planning/aging.h"
 #include "words/came_out.h"
 
 namespace oddglass::words {
@@ -18,7 +17,7 @@ struct OverTimeWords {
   std::string next;                     ///< the next look
 };
 
-/// Findings of a series in sentences. `sayNext` is the day of the next sitting that is not held; empty where there is none.
+/// Findings of a series in sentences. `nextOn` is the day of the next sitting that is to come; empty where there is none.
 OverTimeWords overTimeWords(const Voice& voice, const Series& series, const insight::OverTime& over, const std::string& nextOn);
 
 /// One question over the sittings: what it came to, and its numbers as a table.
@@ -27,24 +26,13 @@ OutSection timeTable(const Voice& voice, const insight::OverTime& over, const in
 /// An age in months as people say it: "2 weeks", "6 months", "2.5 months".
 std::string ageName(const Voice& voice, double months);
 
-/// One sitting in a list: "8 December 2025, at 2 weeks: 6 people, 5 of them at the first sitting too".
+/// One sitting in a list: "2025-12-08, at 2 weeks: 6 people, 5 of them at the first sitting too".
 std::string sittingLine(const Voice& voice, const insight::TimeSitting& sitting, bool isFirst);
 
-/// What is set up otherwise than at the first sitting: "more or less in each cup, another cleanser"; empty where nothing is.
+/// What is set up otherwise than at the first sitting: "more or less in a cup and another cleanser"; empty where nothing is.
 std::string setupLine(const Voice& voice, const std::vector<SetupPart>& parts);
-
-/// What a series would take and could show, before a bottle is put aside.
-struct AgingWords {
-  std::string headline;                 ///< bottles needed, and whether there are enough
-  std::vector<std::string> lines;
-  std::string cheaper;                  ///< empty where nothing cheaper is offered
-};
-AgingWords agingWords(const Voice& voice, const planning::AgingSetup& setup, const planning::AgingOutlook& outlook);
 
 /// What a sitting is called in a calendar; nothing of any score in it.
 std::string sittingTitle(const Voice& voice, const std::string& series, int number);
-
-/// "its cold twin", "a bought drink", "nothing".
-std::string controlName(const Voice& voice, ControlKind control);
 
 }  // namespace oddglass::words

@@ -44,7 +44,6 @@ TablePaperText tablePaperText(const Voice& voice) {
   text.tasterSits = say(voice, QT_TRANSLATE_NOOP("words", "This edge is yours. Do the codes on the cups stand here, in this order? If not, do not taste; tell the host."));
   text.mark = say(voice, QT_TRANSLATE_NOOP("words", "R"));
   text.markedCup = say(voice, QT_TRANSLATE_NOOP("words", "marked cup"));
-  text.cutHere = say(voice, QT_TRANSLATE_NOOP("words", "cut here"));
   text.howSure = say(voice, QT_TRANSLATE_NOOP("words", "How sure are you?"));
   text.howKnew = say(voice, QT_TRANSLATE_NOOP("words", "How did you know? Tick one."));
   text.likedBetter = say(voice, QT_TRANSLATE_NOOP("words", "Which one did you like better?"));
@@ -115,10 +114,6 @@ PourPaperText pourPaperText(const Voice& voice, int cupMl) {
   text.placeOrder = say(voice, QT_TRANSLATE_NOOP("words", "Then check place by place, from the taster's left to the right"));
   text.spares = say(voice, QT_TRANSLATE_NOOP("words", "Only for a spilled cup: the code that takes its place"));
   text.spare = say(voice, QT_TRANSLATE_NOOP("words", "spare"));
-  text.poured = say(voice, QT_TRANSLATE_NOOP("words", "poured"));
-  text.cup = say(voice, QT_TRANSLATE_NOOP("words", "cup"));
-  text.where = say(voice, QT_TRANSLATE_NOOP("words", "where it stands"));
-  text.drink = say(voice, QT_TRANSLATE_NOOP("words", "what goes in"));
   text.keyHead = say(voice, QT_TRANSLATE_NOOP("words", "The key, sealed"));
   text.keyHow = say(voice, QT_TRANSLATE_NOOP("words", "Everybody at the table signs across the tape."));
   text.keyWhen = say(voice, QT_TRANSLATE_NOOP("words", "Not needed when all goes well: burn it then. It is opened only when the computer is lost, after the last answer is written down."));

@@ -30,7 +30,6 @@ struct TablePaperText {
   std::string tasterSits;               ///< on a mat, at its lower edge
   std::string mark;                     ///< the sign of a marked cup: "R"
   std::string markedCup;
-  std::string cutHere;
   std::string howSure, howKnew, likedBetter, remark;
   std::string tickOne, tickTwo;
   std::string noneFound;                ///< "I looked and found none"
@@ -55,8 +54,6 @@ struct PourPaperText {
   std::string warning;                  ///< this sheet is the key
   std::string amount;                   ///< "15 mL into each cup."
   std::string pourOrder, placeOrder, spares, spare;
-  std::string poured;                   ///< over the box to tick
-  std::string cup, where, drink;
   std::string keyHead, keyHow, keyWhen; ///< outside of the folded card
   std::string keyInside;
   std::vector<std::string> folds;       ///< from the top, what happens with each quarter

@@ -98,10 +98,10 @@ PageFrame {
                 required property string deed
 
                 width: root.columnWidth
-                height: Math.max(says_.height + 16, deedButton.height + 8)
+                height: Math.max(told.height + 16, deedButton.height + 8)
 
                 Column {
-                    id: says_
+                    id: told
 
                     y: 8
                     width: parent.width - deedButton.width - 16

@@ -48,6 +48,11 @@ void beginOne(test::Window& at) {
   at.shoot("series_begin");
   at.click("control2");
   CHECK(at.text("headline").find("you have 6 bottles") != std::string::npos);
+  at.type("reserve", "two");
+  CHECK(at.text("headline").find("“two” is not a number") != std::string::npos);
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::BeginSeries);   // what was typed wrongly begins nothing
+  at.type("reserve", "2");
   at.click("takeCheaper");
   CHECK(at.text("headline").find("you have") == std::string::npos);
   at.type("mainWord", "honey");
@@ -125,5 +130,8 @@ TEST_CASE("old pages are closed while a look is sealed, and opening them is writ
   at.click("overTimeAnyway");
   CHECK(agedPage(at).asked()->count() == 3);
   CHECK(agedPage(at).sittings()->at<ui::SittingRow>(3).more.contains(QStringLiteral("The old pages were opened")));
+  at.click("navToday");
+  at.click("navOverTime");
+  CHECK(at.text("headline") == "These pages are closed while a look is sealed.");   // once opened is not open for good
   CHECK(at.complaints() == "");
 }

@@ -1,3 +1,4 @@
+#include "words/aging.h"
 #include "words/denials.h"
 #include "words/over_time.h"
 
@@ -29,7 +30,7 @@ struct Aged {
     series.main = {sittings, "cardboard", 10};
     series.control = over.control = control;
     for (int i = 0; i < sittings; ++i) over.sittings.push_back({i + 1, {}, "2026-0" + std::to_string(i + 1) + "-10", 2.0 * i, 6, 4});
-    over.main = {sittings, "cardboard", 4, slopeOf(24, 10, 38), std::nullopt, ChangeVerdict::more};
+    over.main = {sittings, "cardboard", ItemKind::line, 4, slopeOf(24, 10, 38), std::nullopt, ChangeVerdict::more};
     over.atBothEnds = 4;
     insight::TimeLine line;
     line.question = {ItemKind::line, Part::main, "cardboard", 0, 100};
@@ -129,7 +130,7 @@ TEST_CASE("a peak is told only from a curve, with both sides") {
 
 TEST_CASE("no headline of a series claims too much, whatever came out") {
   for (const ControlKind control : {ControlKind::none, ControlKind::twin, ControlKind::reference})
-    for (const ChangeVerdict verdict : {ChangeVerdict::more, ChangeVerdict::less, ChangeVerdict::within, ChangeVerdict::notShown, ChangeVerdict::notHeld, ChangeVerdict::notAsked, ChangeVerdict::cannotTell})
+    for (const ChangeVerdict verdict : {ChangeVerdict::more, ChangeVerdict::less, ChangeVerdict::within, ChangeVerdict::notShown, ChangeVerdict::notHeld, ChangeVerdict::noFirst, ChangeVerdict::notAsked, ChangeVerdict::cannotTell})
       for (const int people : {0, 1, 2, 6})
         for (const char* word : {"", "cardboard"}) {
           Aged aged(control);
