@@ -42,16 +42,25 @@ ControlKind controlOf(const Given& given) {
   return *named<ControlKind>(given.isGiven() ? given.oneOf(choices) : std::string(nameOf(ControlKind::twin)));
 }
 
+/// What a plan for a series and its beginning both ask for.
+struct AgingOptions {
+  std::shared_ptr<Given> ages, control, each, reserve;
+};
+
+AgingOptions agingOptions(Command& command) {
+  return {command.option("--ages", "DAYS", "Days after bottling (14,30,61,91,183,365)"),
+          command.option("--control", "KIND", "twin (kept cold), reference (bought) or none (twin)"),
+          command.option("--each", "N", "Bottles of each drink for one sitting (1)"),
+          command.option("--reserve", "N", "Bottles kept for a sitting that goes wrong (2)")};
+}
+
 void describeAging(CLI::App& app, Command::Work& chosen) {
   Command command(app, chosen, "aging", "What an aging series takes in bottles, and what it could show");
-  const auto ages = command.option("--ages", "DAYS", "Days after bottling, such as 14,91,365 (two weeks to a year)");
-  const auto control = command.option("--control", "KIND", "twin (kept cold), reference (bought) or none (twin)");
-  const auto bottles = command.option("--bottles", "N", "How many there are of this bottling");
-  const auto each = command.option("--each", "N", "Bottles of each drink for one sitting (1)");
-  const auto reserve = command.option("--reserve", "N", "Bottles kept for a sitting that goes wrong (2)");
+  const AgingOptions asked = agingOptions(command);
+  const auto bottles = command.option("--bottles", "N", "How many there are of this bottling (12)");
   const auto people = command.option("--people", "N", "Who is likely to come and made none of it (6)");
   command.does([=](Desk& desk) -> Answer {
-    const planning::AgingSetup setup{agesOf(*ages), controlOf(*control), each->wholeOr(1, 1, 24), reserve->wholeOr(2, 0, 48), bottles->wholeOr(12, 0, 100000), people->wholeOr(6, 0, 1000)};
+    const planning::AgingSetup setup{agesOf(*asked.ages), controlOf(*asked.control), asked.each->wholeOr(1, 1, 24), asked.reserve->wholeOr(2, 0, 48), bottles->wholeOr(12, 0, 100000), people->wholeOr(6, 0, 1000)};
     const planning::AgingOutlook outlook = planning::agingOutlook(setup);
     const words::AgingWords said = words::agingWords(desk.voice(), setup, outlook);
     Answer answer{Json{{"bottles_needed", outlook.needed}, {"bottles_of_control", outlook.controlBottles}, {"enough", outlook.needed <= setup.bottles},
@@ -89,13 +98,10 @@ void describeBegin(CLI::App& app, Command::Work& chosen) {
   Command command(app, chosen, "begin-series", "Begins an aging series of a batch");
   const auto title = command.option("--title", "TEXT", "What it is called");
   const auto lot = command.option("--lot", "LOT", "The batch: an id, a drink with one lot, or \"drink, lot\"");
-  const auto control = command.option("--control", "KIND", "twin (kept cold), reference (bought) or none (twin)");
+  const AgingOptions asked = agingOptions(command);
   const auto controlLot = command.option("--control-lot", "LOT", "The lot that stands beside it in every sitting");
   const auto twin = command.option("--set-aside", "N", "Instead of --control-lot: so many bottles of the batch become its cold twin");
   const auto begun = command.option("--begun-on", "DAY", "The day of bottling (that of the lot)");
-  const auto ages = command.option("--ages", "DAYS", "Days after that day (14,30,61,91,183,365)");
-  const auto each = command.option("--each", "N", "Bottles of each drink for one sitting (1)");
-  const auto reserve = command.option("--reserve", "N", "Bottles in reserve (2)");
   const auto main = command.option("--main", "N", "The sitting that is compared with the first (the last)");
   const auto word = command.option("--word", "WORD", "In what (liking)");
   const auto limit = command.option("--limit", "POINTS", "A change that is too small to matter");
@@ -104,11 +110,11 @@ void describeBegin(CLI::App& app, Command::Work& chosen) {
     Series series;
     series.title = title->text();
     series.batch = lotOf(*store, *lot);
-    series.control = controlOf(*control);
+    series.control = controlOf(*asked.control);
     series.begunOn = begun->isGiven() ? begun->text() : shelf::lot(*store, series.batch).packagedOn;
-    series.bottlesEach = each->wholeOr(1, 1, 24);
-    series.reserve = reserve->wholeOr(2, 0, 48);
-    for (const int age : agesOf(*ages)) {
+    series.bottlesEach = asked.each->wholeOr(1, 1, 24);
+    series.reserve = asked.reserve->wholeOr(2, 0, 48);
+    for (const int age : agesOf(*asked.ages)) {
       const auto day = dayAfter(series.begunOn, age);
       if (!day) throw Problem(Trouble::notADay, begun->name, {{"text", series.begunOn}});
       series.sittings.push_back({0, *day, std::nullopt});

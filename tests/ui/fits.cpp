@@ -39,4 +39,17 @@ std::string cutOff(Window& at) {
   return found;
 }
 
+const std::vector<Look>& looks() {
+  using enum ui::Preferences::Light;
+  static const std::vector<Look> all{{"light_1280", 1280, 800, 100, Bright}, {"dark_1280", 1280, 800, 100, Dark}, {"light_900", 900, 600, 100, Bright}, {"dark_900_large", 900, 600, 200, Dark}};
+  return all;
+}
+
+void wear(Window& at, const Look& look) {
+  at.app().preferences()->setLight(look.light);
+  at.app().preferences()->setTextPercent(look.textPercent);
+  at.window().resize(look.width, look.height);
+  at.nextFrame();
+}
+
 }  // namespace oddglass::test

@@ -2,8 +2,20 @@
 #include "ui/window.h"
 
 #include <string>
+#include <vector>
 
 namespace oddglass::test {
+
+/// How the window may look.
+struct Look {
+  const char* name;
+  int width, height, textPercent;
+  ui::Preferences::Light light;
+};
+/// Light and dark, wide and small, and large text.
+const std::vector<Look>& looks();
+/// The window looks like that from now on.
+void wear(Window& at, const Look& look);
 
 /// Whatever can be operated and says nothing of itself; one line each.
 std::string silent(QQuickItem* root);

@@ -59,15 +59,8 @@ struct ThreeDrinks : testing::SheetEvening {
 TEST_CASE("what came out of a sheet shows a figure for every question, and on request how the cups lie to each other") {
   ThreeDrinks evening;
   Window at(evening.folder.path().string(), evening.clock, evening.chance);
-  struct Look {
-    const char* name;
-    int width, height, textPercent;
-    ui::Preferences::Light light;
-  };
-  const auto look = GENERATE(Look{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, Look{"dark_900_large", 900, 600, 200, ui::Preferences::Light::Dark});
-  at.app().preferences()->setLight(look.light);
-  at.app().preferences()->setTextPercent(look.textPercent);
-  at.window().resize(look.width, look.height);
+  const auto look = GENERATE(test::Look{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, test::Look{"dark_900_large", 900, 600, 200, ui::Preferences::Light::Dark});
+  test::wear(at, look);
   if (look.textPercent > 100) at.useKeyboardAlone();
   at.click("session0");
   REQUIRE(at.page() == "CameOut");

@@ -6,19 +6,8 @@
 using namespace oddglass;
 using Page = ui::Router::Page;
 
-namespace {
-
-struct Look {
-  const char* name;
-  int width, height, textPercent;
-  ui::Preferences::Light light;
-};
-
-}  // namespace
-
 TEST_CASE("every page speaks, and fits, in every look") {
-  const auto look = GENERATE(Look{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, Look{"dark_1280", 1280, 800, 100, ui::Preferences::Light::Dark},
-                             Look{"light_900", 900, 600, 100, ui::Preferences::Light::Bright}, Look{"dark_900_large", 900, 600, 200, ui::Preferences::Light::Dark});
+  const auto look = GENERATE(from_range(test::looks()));
   test::Window at;
   at.app().preferences()->setLight(look.light);
   test::sealAnEvening(at, 1);
@@ -43,8 +32,8 @@ TEST_CASE("every page speaks, and fits, in every look") {
 }
 
 TEST_CASE("what came out fits in every look") {
-  const auto look = GENERATE(Look{"light_900", 900, 600, 100, ui::Preferences::Light::Bright}, Look{"dark_1280", 1280, 800, 100, ui::Preferences::Light::Dark},
-                             Look{"dark_900_large", 900, 600, 200, ui::Preferences::Light::Dark});
+  const auto look = GENERATE(test::Look{"light_900", 900, 600, 100, ui::Preferences::Light::Bright}, test::Look{"dark_1280", 1280, 800, 100, ui::Preferences::Light::Dark},
+                             test::Look{"dark_900_large", 900, 600, 200, ui::Preferences::Light::Dark});
   test::Window at;
   at.app().preferences()->setLight(look.light);
   at.click("primaryButton");

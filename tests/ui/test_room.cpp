@@ -115,18 +115,10 @@ TEST_CASE("what is expected is written on the page of the seal, may be left empt
 }
 
 TEST_CASE("you and the room fits in every look") {
-  struct Look {
-    const char* name;
-    int width, height, textPercent;
-    ui::Preferences::Light light;
-  };
-  const auto look = GENERATE(Look{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, Look{"dark_1280", 1280, 800, 100, ui::Preferences::Light::Dark},
-                             Look{"light_900", 900, 600, 100, ui::Preferences::Light::Bright}, Look{"dark_900_large", 900, 600, 200, ui::Preferences::Light::Dark});
+  const auto look = GENERATE(from_range(test::looks()));
   const Told told(4);
   test::Window at(told.where());
-  at.app().preferences()->setLight(look.light);
-  at.app().preferences()->setTextPercent(look.textPercent);
-  at.window().resize(look.width, look.height);
+  test::wear(at, look);
   at.click("navRoom");
   at.nextFrame();
   at.shoot("room_" + std::string(look.name));

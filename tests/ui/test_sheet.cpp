@@ -79,12 +79,7 @@ TEST_CASE("a score sheet goes from its first cup to the opened key") {
 }
 
 TEST_CASE("my sheet fits in every look, with words as long as may be") {
-  struct Look {
-    const char* name;
-    int width, height, textPercent;
-    ui::Preferences::Light light;
-  };
-  const std::vector<Look> looks{{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, {"dark_900", 900, 600, 100, ui::Preferences::Light::Dark},
+  const std::vector<test::Look> looks{{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, {"dark_900", 900, 600, 100, ui::Preferences::Light::Dark},
                                 {"light_900_large", 900, 600, 200, ui::Preferences::Light::Bright}};
   const std::string word = GENERATE(std::string(), std::string("smoked heather blossoms from the far side of the hill"));
   AllKinds evening(word);
@@ -92,12 +87,9 @@ TEST_CASE("my sheet fits in every look, with words as long as may be") {
   test::openSheet(at, 1);
   for (int step = 0; at.page() == "MySheet"; ++step) {
     REQUIRE(step < 20);
-    for (const Look& look : looks) {
+    for (const test::Look& look : looks) {
       INFO(look.name << ", step " << step);
-      at.app().preferences()->setLight(look.light);
-      at.app().preferences()->setTextPercent(look.textPercent);
-      at.window().resize(look.width, look.height);
-      at.nextFrame();
+      test::wear(at, look);
       const std::string name = "sheet_" + std::string(word.empty() ? "" : "long_") + look.name + "_" + std::to_string(step);
       at.shoot(name);
       CHECK(test::silent(at.window().contentItem()) == "");

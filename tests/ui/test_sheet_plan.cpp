@@ -154,13 +154,8 @@ TEST_CASE("a sheet of one's own is put together by keyboard alone") {
 }
 
 TEST_CASE("the plan of a sheet speaks, and fits, in every look") {
-  struct Look {
-    const char* name;
-    int width, height, textPercent;
-    ui::Preferences::Light light;
-  };
-  const auto look = GENERATE(Look{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, Look{"dark_900", 900, 600, 100, ui::Preferences::Light::Dark},
-                             Look{"light_900_large", 900, 600, 200, ui::Preferences::Light::Bright});
+  const auto look = GENERATE(test::Look{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, test::Look{"dark_900", 900, 600, 100, ui::Preferences::Light::Dark},
+                             test::Look{"light_900_large", 900, 600, 200, ui::Preferences::Light::Bright});
   Window at;
   at.app().preferences()->setLight(look.light);
   const auto fits = [&](const std::string& page) {

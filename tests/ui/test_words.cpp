@@ -138,17 +138,9 @@ TEST_CASE("what was looked for in vain becomes the new word's name, and what is 
 }
 
 TEST_CASE("the words fit in every look, the longest ones too") {
-  struct Look {
-    const char* name;
-    int width, height, textPercent;
-    ui::Preferences::Light light;
-  };
-  const auto look = GENERATE(Look{"light_1280", 1280, 800, 100, ui::Preferences::Light::Bright}, Look{"dark_1280", 1280, 800, 100, ui::Preferences::Light::Dark},
-                             Look{"light_900", 900, 600, 100, ui::Preferences::Light::Bright}, Look{"dark_900_large", 900, 600, 200, ui::Preferences::Light::Dark});
+  const auto look = GENERATE(from_range(test::looks()));
   test::Window at;
-  at.app().preferences()->setLight(look.light);
-  at.app().preferences()->setTextPercent(look.textPercent);
-  at.window().resize(look.width, look.height);
+  test::wear(at, look);
   const auto shoot = [&](const char* what) {
     at.nextFrame();
     at.shoot("words_" + std::string(look.name) + '_' + what);

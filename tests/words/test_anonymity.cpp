@@ -1,6 +1,7 @@
 // How people asked to be shown, that they are told when they will be guessed, and that talk is kept apart from what they answered.
 #include "insight/sheet_table.h"
 #include "words/care.h"
+#include "words/plain_voice.h"
 #include "words/sheet_maker.h"
 #include "words/sheet_out.h"
 #include "words/sheet_plan.h"
@@ -11,12 +12,11 @@
 
 using namespace oddglass;
 using namespace oddglass::words;
+using oddglass::testing::plainVoice;
 using oddglass::testing::SheetTable;
 using Catch::Matchers::Contains;
 
 namespace {
-
-const Voice plainVoice{};
 
 /// Four people write one thing each about the first cup; all of them ask to be shown like this.
 SheetTable written(const std::vector<std::string>& remarks, ShownAs as) {

@@ -2,6 +2,7 @@
 #include "insight/sheet_findings.h"
 #include "insight/sheet_table.h"
 #include "words/denials.h"
+#include "words/plain_voice.h"
 #include "words/sheet_drivers.h"
 #include "words/sheet_maker.h"
 #include "words/sheet_map.h"
@@ -12,12 +13,11 @@
 
 using namespace oddglass;
 using namespace oddglass::words;
+using oddglass::testing::plainVoice;
 using oddglass::testing::SheetTable;
 using Catch::Matchers::Contains;
 
 namespace {
-
-const Voice plainVoice{};
 
 // Liking follows honey and not acid; oak is ticked where it is liked less.
 SheetTable likedForHoney(int people, int lots) {
