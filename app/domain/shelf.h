@@ -37,6 +37,7 @@ struct Beverage {
   std::optional<AbvFrom> abvFrom;       ///< said whenever a strength is given
   Ingredients ingredients;
   std::vector<TasterId> makers;         ///< who had a hand in it; empty for a reference
+  std::string recipe;                   ///< in own words, 0 to 200 letters; batches whose recipes are alike belong together
   bool archived = false;
   bool operator==(const Beverage&) const = default;
 };
@@ -67,7 +68,12 @@ struct StockMove {
   bool operator==(const StockMove&) const = default;
 };
 
-enum class NoteKind { reading, addition, stabilised, racked, bottled, other };
+/// `changed`: one thing that was done otherwise than in the batch before of the same recipe. `haze`, `sediment`, `sulphur`: what was seen or smelled in a
+/// bottle, with a level. `gusher`: a bottle that ran over when it was opened.
+enum class NoteKind { reading, addition, stabilised, racked, bottled, other, changed, haze, sediment, sulphur, gusher };
+
+/// True for kinds whose notes hold a level.
+constexpr bool hasLevel(NoteKind kind) { return kind == NoteKind::haze || kind == NoteKind::sediment || kind == NoteKind::sulphur; }
 
 /// What was done to a beverage on a day. Notes are only added to; a correction names the note it replaces.
 struct Note {
@@ -78,6 +84,8 @@ struct Note {
   std::string doneOn;           ///< YYYY-MM-DD
   NoteKind kind = NoteKind::other;
   std::optional<int> gravity;   ///< 1/10000; a reading's
+  std::optional<int> level;     ///< 0 none to 3 much; of the kinds that have one, and there always
+  std::string word;             ///< the fault that was acted against, 0 to 60 letters; a tasting word where one fits
   std::string text;
   bool operator==(const Note&) const = default;
 };

@@ -51,11 +51,12 @@ Json beverageJson(const Beverage& drink) {
           {"ingredients", nameOf(drink.ingredients.how)},
           {"allergens", allergens},
           {"makers", makers},
+          {"recipe", drink.recipe},
           {"archived", drink.archived}};
 }
 
 Beverage beverageFrom(const Node& node) {
-  node.onlyKeys({"id", "origin", "kind", "name", "og", "fg", "abv_bp", "abv_from", "ingredients", "allergens", "makers", "archived"});
+  node.onlyKeys({"id", "origin", "kind", "name", "og", "fg", "abv_bp", "abv_from", "ingredients", "allergens", "makers", "recipe", "archived"});
   Beverage drink;
   drink.id = node.at("id").uid<struct BeverageTag>();
   drink.origin = node.at("origin").choice<Origin>();
@@ -68,6 +69,7 @@ Beverage beverageFrom(const Node& node) {
   if (const auto how = node.maybe("ingredients")) drink.ingredients.how = how->choice<IngredientsKnown>();
   for (const Node& each : node.maybeList("allergens")) drink.ingredients.allergens.insert(each.choice<Allergen>());
   for (const Node& each : node.maybeList("makers")) drink.makers.push_back(each.uid<struct TasterTag>());
+  drink.recipe = textOr(node, "recipe", 200);
   drink.archived = truthOr(node, "archived", false);
   return drink;
 }
@@ -106,17 +108,20 @@ Lot lotFrom(const Node& node) {
 // Notes and tasters ---------------------------------------------------------------------------------------------------
 
 Json noteJson(const Note& note) {
-  return {{"id", note.id.text}, {"beverage", note.beverage.text}, {"done_on", note.doneOn}, {"kind", nameOf(note.kind)}, {"gravity", orNull(note.gravity)}, {"text", note.text}};
+  return {{"id", note.id.text}, {"beverage", note.beverage.text}, {"done_on", note.doneOn}, {"kind", nameOf(note.kind)}, {"gravity", orNull(note.gravity)}, {"level", orNull(note.level)},
+          {"word", note.word}, {"text", note.text}};
 }
 
 Note noteFrom(const Node& node) {
-  node.onlyKeys({"id", "beverage", "done_on", "kind", "gravity", "text"});
+  node.onlyKeys({"id", "beverage", "done_on", "kind", "gravity", "level", "word", "text"});
   Note note;
   note.id = node.at("id").uid<struct NoteTag>();
   note.beverage = node.at("beverage").uid<struct BeverageTag>();
   note.doneOn = node.at("done_on").day(false);
   note.kind = node.at("kind").choice<NoteKind>();
   note.gravity = smallOr(node, "gravity", 9500, 13000);
+  note.level = smallOr(node, "level", 0, 3);
+  note.word = textOr(node, "word", 60);
   note.text = textOr(node, "text", 4000);
   return note;
 }

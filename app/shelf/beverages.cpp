@@ -58,14 +58,15 @@ Beverage beverageOf(SQLite::Database& db, SQLite::Statement& row) {
   if (!row.getColumn(8).isNull()) drink.abvFrom = known<AbvFrom>(row.getColumn(8));
   drink.ingredients.how = known<IngredientsKnown>(row.getColumn(9));
   drink.archived = !row.getColumn(10).isNull();
+  drink.recipe = row.getColumn(11).getString();
   fillLists(db, row.getColumn(0).getInt64(), drink);
   return drink;
 }
 
-constexpr const char* oneBeverage = R"(SELECT id, uid, origin, kind, name, og, fg, abv_bp, abv_from, ingredients, archived_at
+constexpr const char* oneBeverage = R"(SELECT id, uid, origin, kind, name, og, fg, abv_bp, abv_from, ingredients, archived_at, recipe
   FROM beverage WHERE uid = ?)";
 
-constexpr const char* allBeverages = R"(SELECT b.id, b.uid, b.origin, b.kind, b.name, b.og, b.fg, b.abv_bp, b.abv_from, b.ingredients, b.archived_at,
+constexpr const char* allBeverages = R"(SELECT b.id, b.uid, b.origin, b.kind, b.name, b.og, b.fg, b.abv_bp, b.abv_from, b.ingredients, b.archived_at, b.recipe,
        (SELECT count(*) FROM lot l WHERE l.beverage_id = b.id AND l.archived_at IS NULL),
        (SELECT coalesce(sum(m.bottles), 0) FROM stock_move m JOIN lot l ON l.id = m.lot_id
          WHERE l.beverage_id = b.id AND l.archived_at IS NULL AND m.kind NOT IN ('held', 'freed')),
@@ -77,20 +78,22 @@ constexpr const char* allBeverages = R"(SELECT b.id, b.uid, b.origin, b.kind, b.
 
 void checkBeverage(Beverage& drink) {
   drink.name = text(drink.name, "name", 200, true);
+  drink.recipe = text(drink.recipe, "recipe", 200, false);
   checkStrength(drink);
   checkIngredients(drink.ingredients);
 }
 
 void writeBeverage(SQLite::Database& db, const Beverage& drink) {
   const auto makers = makerRows(db, drink);
-  auto put = store::bound(db, R"(INSERT INTO beverage (uid, origin, kind, name, og, fg, abv_bp, abv_from, ingredients) VALUES (?, ?, ?, ?, ?5, ?6, ?7, ?8, ?9)
-      ON CONFLICT (uid) DO UPDATE SET origin = ?2, kind = ?3, name = ?4, og = ?5, fg = ?6, abv_bp = ?7, abv_from = ?8, ingredients = ?9)",
+  auto put = store::bound(db, R"(INSERT INTO beverage (uid, origin, kind, name, og, fg, abv_bp, abv_from, ingredients, recipe) VALUES (?, ?, ?, ?, ?5, ?6, ?7, ?8, ?9, ?10)
+      ON CONFLICT (uid) DO UPDATE SET origin = ?2, kind = ?3, name = ?4, og = ?5, fg = ?6, abv_bp = ?7, abv_from = ?8, ingredients = ?9, recipe = ?10)",
                           drink.id.text, std::string(nameOf(drink.origin)), std::string(nameOf(drink.kind)), drink.name);
   bindMaybe(put, 5, drink.originalGravity);
   bindMaybe(put, 6, drink.finalGravity);
   bindMaybe(put, 7, drink.abvBp);
   bindMaybe(put, 8, drink.abvFrom ? std::string(nameOf(*drink.abvFrom)) : std::string());
   put.bind(9, std::string(nameOf(drink.ingredients.how)));
+  put.bind(10, drink.recipe);
   put.exec();
   const auto row = rowOf(db, Family::beverage, drink.id.text, "beverage");
   store::run(db, "DELETE FROM beverage_allergen WHERE beverage_id = ?", row);
@@ -117,7 +120,7 @@ std::vector<OnShelf> find(store::Store& store, std::string_view wanted, bool inc
     auto rows = store::bound(db, allBeverages, includeArchived ? 1 : 0);
     while (rows.executeStep()) {
       if (folded(rows.getColumn(4).getString()).find(part) == std::string::npos) continue;
-      lines.push_back({beverageOf(db, rows), rows.getColumn(11).getInt(), rows.getColumn(12).getInt(), rows.getColumn(13).getInt()});
+      lines.push_back({beverageOf(db, rows), rows.getColumn(12).getInt(), rows.getColumn(13).getInt(), rows.getColumn(14).getInt()});
     }
     return lines;
   });

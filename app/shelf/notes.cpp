@@ -36,22 +36,28 @@ void checkNote(Note& note) {
   note.doneOn = day(note.doneOn, "done_on");
   if (note.doneOn.empty()) throw Problem(Trouble::empty, "done_on");
   checkGravity(note.gravity, "gravity");
-  const bool speaksForItself = note.kind == NoteKind::stabilised || note.kind == NoteKind::racked || note.kind == NoteKind::bottled;
+  const bool speaksForItself = note.kind == NoteKind::stabilised || note.kind == NoteKind::racked || note.kind == NoteKind::bottled || note.kind == NoteKind::gusher ||
+                               hasLevel(note.kind);
   note.text = text(note.text, "text", 4000, !note.withdrawn && !speaksForItself && note.kind != NoteKind::reading);
   if (!note.withdrawn && note.kind == NoteKind::reading && !note.gravity && note.text.empty()) throw Problem(Trouble::empty, "gravity");
   if (note.withdrawn && !note.replaces) throw Problem(Trouble::empty, "note");
+  note.word = text(note.word, "word", 60, false);
+  if (note.withdrawn || !hasLevel(note.kind)) note.level.reset();
+  else if (!note.level) throw Problem(Trouble::empty, "level");
+  else if (*note.level < 0 || *note.level > 3) throw Problem(Trouble::outOfRange, "level", {{"text", std::to_string(*note.level)}, {"low", "0"}, {"high", "3"}});
 }
 
 void writeNote(SQLite::Database& db, const Note& note) {
-  auto put = store::bound(db, "INSERT INTO batch_note (uid, beverage_id, done_on, kind, note, replaces, gravity) VALUES (?, ?, ?, ?, ?, ?6, ?7)",
+  auto put = store::bound(db, "INSERT INTO batch_note (uid, beverage_id, done_on, kind, note, word, replaces, gravity, level) VALUES (?, ?, ?, ?, ?, ?, ?7, ?8, ?9)",
                           note.id.text, rowOf(db, Family::beverage, note.beverage.text, "beverage"), note.doneOn,
-                          std::string(note.withdrawn ? "withdrawn" : nameOf(note.kind)), note.text);
+                          std::string(note.withdrawn ? "withdrawn" : nameOf(note.kind)), note.text, note.word);
   if (note.replaces) {
     const Former old = former(db, *note.replaces);
     if (old.beverage != note.beverage.text) throw Problem(Trouble::notAChoice, "note", {{"text", note.replaces->text}});
-    put.bind(6, old.row);
+    put.bind(7, old.row);
   }
-  bindMaybe(put, 7, note.gravity);
+  bindMaybe(put, 8, note.gravity);
+  bindMaybe(put, 9, note.level);
   put.exec();
 }
 
@@ -80,7 +86,7 @@ void withdraw(store::Store& store, Chance& chance, const NoteId& id) {
 
 std::vector<Note> notesOf(store::Store& store, const BeverageId& beverage) {
   return store::read(store, [&](SQLite::Database& db) {
-    auto rows = store::bound(db, R"(SELECT n.uid, o.uid, n.done_on, n.kind, n.gravity, n.note FROM batch_note n LEFT JOIN batch_note o ON o.id = n.replaces
+    auto rows = store::bound(db, R"(SELECT n.uid, o.uid, n.done_on, n.kind, n.gravity, n.note, n.level, n.word FROM batch_note n LEFT JOIN batch_note o ON o.id = n.replaces
       WHERE n.beverage_id = ? AND n.kind <> 'withdrawn' AND NOT EXISTS (SELECT 1 FROM batch_note r WHERE r.replaces = n.id)
       ORDER BY n.done_on DESC, n.id DESC)", rowOf(db, Family::beverage, beverage.text, "beverage"));
     std::vector<Note> all;
@@ -93,6 +99,8 @@ std::vector<Note> notesOf(store::Store& store, const BeverageId& beverage) {
       note.kind = known<NoteKind>(rows.getColumn(3));
       note.gravity = maybeInt(rows.getColumn(4));
       note.text = rows.getColumn(5).getString();
+      note.level = maybeInt(rows.getColumn(6));
+      note.word = rows.getColumn(7).getString();
       all.push_back(std::move(note));
     }
     return all;

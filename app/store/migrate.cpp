@@ -54,11 +54,12 @@ void moreMethods(SQLite::Database& db, Clock&, Chance&) {
 void tastingWords(SQLite::Database& db, Clock&, Chance&) { db.exec(schema3); }
 void scoreSheets(SQLite::Database& db, Clock&, Chance&) { db.exec(schema4); }
 void overTime(SQLite::Database& db, Clock&, Chance&) { db.exec(schema5); }
+void batchesAndPeople(SQLite::Database& db, Clock&, Chance&) { db.exec(schema6); }
 
 }  // namespace
 
 const std::vector<Step>& steps() {
-  static const std::vector<Step> all{firstShape, moreMethods, tastingWords, scoreSheets, overTime};
+  static const std::vector<Step> all{firstShape, moreMethods, tastingWords, scoreSheets, overTime, batchesAndPeople};
   return all;
 }
 

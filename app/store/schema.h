@@ -20,6 +20,9 @@ extern const char* const schema4;
 /// The statements of migration 5.
 extern const char* const schema5;
 
+/// The statements of migration 6.
+extern const char* const schema6;
+
 /// Tables whose rows are never changed or deleted.
 const std::vector<std::string>& keptTables();
 

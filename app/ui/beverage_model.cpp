@@ -7,6 +7,7 @@
 #include "shelf/people.h"
 #include "ui/kinds.h"
 #include "ui/voice.h"
+#include "words/drinks.h"
 #include "words/numbers.h"
 
 #include <algorithm>
@@ -19,7 +20,7 @@ BeverageModel::BeverageModel(const Stage& stage, QObject* parent)
       m_makers(TickRow::staticMetaObject, this),
       m_lots(LotRow::staticMetaObject, this),
       m_notes(NoteRow::staticMetaObject, this) {
-  nameFields({"name", "og", "fg", "abv", "abv_from", "allergens", "ingredients", "makers", "lot_name", "packaged_on", "best_before", "bottle_ml",
+  nameFields({"name", "recipe", "level", "word", "og", "fg", "abv", "abv_from", "allergens", "ingredients", "makers", "lot_name", "packaged_on", "best_before", "bottle_ml",
               "storage", "source", "bottles", "done_on", "gravity", "text"});
 }
 
@@ -60,6 +61,7 @@ void BeverageModel::fill(const Read& read) {
   m_lead = m_isNew ? tr("Three lines are enough; the rest can wait.") : drinkLine(drink);
   m_name = shown(drink.name);
   m_origin = static_cast<int>(drink.origin);
+  m_recipe = shown(drink.recipe);
   m_kind = static_cast<int>(drink.kind);
   m_originalGravity = gravityText(drink.originalGravity);
   m_finalGravity = gravityText(drink.finalGravity);
@@ -94,6 +96,8 @@ void BeverageModel::fill(const Read& read) {
   for (const Note& note : m_noteValues) {
     QString says = noteWord(note.kind);
     if (note.gravity) says += QStringLiteral(" ") + gravityText(note.gravity);
+    if (note.level) says += QStringLiteral(": ") + shown(words::noteLevelName(voice(), note.kind, *note.level));
+    if (!note.word.empty()) says += tr(" against %1").arg(shown(note.word));
     if (!note.text.empty()) says += QStringLiteral(": ") + shown(note.text);
     NoteRow row;
     row.day = shown(note.doneOn);
@@ -151,6 +155,7 @@ Beverage BeverageModel::formValue() const {
   drink.ingredients.how = static_cast<IngredientsKnown>(m_ingredients);
   if (drink.ingredients.how == IngredientsKnown::known) drink.ingredients.allergens = m_allergensTicked;
   if (drink.origin == Origin::batch) drink.makers = m_makersTicked;
+  if (drink.origin == Origin::batch) drink.recipe = plain(m_recipe);
   drink.archived = m_archived;
   return drink;
 }

@@ -57,6 +57,7 @@ class BeverageModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString name MEMBER m_name NOTIFY changed)
   Q_PROPERTY(int origin MEMBER m_origin NOTIFY changed)
   Q_PROPERTY(int kind MEMBER m_kind NOTIFY changed)
+  Q_PROPERTY(QString recipe MEMBER m_recipe NOTIFY changed)
   Q_PROPERTY(QString originalGravity MEMBER m_originalGravity NOTIFY changed)
   Q_PROPERTY(QString finalGravity MEMBER m_finalGravity NOTIFY changed)
   Q_PROPERTY(QString abv MEMBER m_abv NOTIFY changed)
@@ -80,6 +81,10 @@ class BeverageModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString noteDay MEMBER m_noteDay NOTIFY changed)
   Q_PROPERTY(int noteKind MEMBER m_noteKind NOTIFY changed)
   Q_PROPERTY(QString noteGravity MEMBER m_noteGravity NOTIFY changed)
+  Q_PROPERTY(int noteLevel MEMBER m_noteLevel NOTIFY changed)            ///< -1: not said yet
+  Q_PROPERTY(QStringList noteLevels READ noteLevels NOTIFY changed)      ///< what the levels of this kind mean; empty: it has none
+  Q_PROPERTY(QString noteWord MEMBER m_noteWord NOTIFY changed)          ///< the fault that was acted against
+  Q_PROPERTY(bool noteIsDeed READ noteIsDeed NOTIFY changed)             ///< something that may have been done against a fault
   Q_PROPERTY(QString noteText MEMBER m_noteText NOTIFY changed)
   Q_PROPERTY(QString noteReplaced MEMBER m_noteReplaced NOTIFY changed)
   Q_PROPERTY(QString again MEMBER m_again NOTIFY changed)
@@ -91,6 +96,8 @@ public:
   Rows* lots() { return &m_lots; }
   Rows* notes() { return &m_notes; }
   QString gravityLine() const;
+  QStringList noteLevels() const;
+  bool noteIsDeed() const;
 
   void open(const BeverageId& id);
   void openNew();
@@ -143,6 +150,8 @@ private:
   int m_origin = 0, m_kind = 0, m_abvFrom = -1, m_ingredients = 2;
   int m_lotAt = -1, m_moveAt = -1, m_moveKind = 0, m_noteKind = 5;
   QString m_lotName, m_lotPackaged, m_lotBest, m_lotMl, m_lotStorage, m_lotSource, m_moveLot, m_moveBottles;
+  int m_noteLevel = -1;
+  QString m_recipe, m_noteWord;
   QString m_noteDay, m_noteGravity, m_noteText, m_noteReplaced, m_again;
   std::optional<NoteId> m_replaces;
 };

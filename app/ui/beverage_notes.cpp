@@ -5,6 +5,7 @@
 #include "shelf/notes.h"
 #include "ui/kinds.h"
 #include "ui/voice.h"
+#include "words/drinks.h"
 #include "words/numbers.h"
 
 #include <algorithm>
@@ -14,9 +15,29 @@ namespace oddglass::ui {
 void BeverageModel::clearNote() {
   m_noteDay = shown(today());
   m_noteKind = static_cast<int>(NoteKind::other);
-  m_noteGravity = m_noteText = m_noteReplaced = m_again = QString();
+  m_noteLevel = -1;
+  m_noteWord = m_noteGravity = m_noteText = m_noteReplaced = m_again = QString();
   m_replaces.reset();
   emit changed();
+}
+
+QStringList BeverageModel::noteLevels() const {
+  QStringList all;
+  const auto kind = static_cast<NoteKind>(m_noteKind);
+  if (hasLevel(kind))
+    for (int level = 0; level <= 3; ++level) all << shown(words::noteLevelName(voice(), kind, level));
+  return all;
+}
+
+bool BeverageModel::noteIsDeed() const {
+  switch (static_cast<NoteKind>(m_noteKind)) {
+    case NoteKind::addition:
+    case NoteKind::stabilised:
+    case NoteKind::racked:
+    case NoteKind::other:
+    case NoteKind::changed: return true;
+    default: return false;
+  }
 }
 
 void BeverageModel::saveNote() { saveNote(false); }
@@ -30,6 +51,8 @@ void BeverageModel::saveNote(bool again) {
     note.doneOn = plain(m_noteDay.trimmed());
     note.kind = static_cast<NoteKind>(m_noteKind);
     if (note.kind == NoteKind::reading) note.gravity = typedScaled(m_noteGravity, 10000, "gravity");
+    if (hasLevel(note.kind) && m_noteLevel >= 0) note.level = m_noteLevel;
+    if (noteIsDeed()) note.word = plain(m_noteWord);
     note.text = plain(m_noteText);
     ask([note, again, id = m_id](Cellar& cellar) {
       shelf::add(cellar.store(), cellar.chance, note, again);
@@ -54,6 +77,8 @@ void BeverageModel::correctNote(int row) {
   m_noteDay = shown(note.doneOn);
   m_noteKind = static_cast<int>(note.kind);
   m_noteGravity = gravityText(note.gravity);
+  m_noteLevel = note.level.value_or(-1);
+  m_noteWord = shown(note.word);
   m_noteText = shown(note.text);
   m_noteReplaced = tr("This corrects the note of %1. The old one stays in the record.").arg(shown(note.doneOn));
   emit changed();

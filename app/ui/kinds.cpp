@@ -46,6 +46,11 @@ QString noteWord(NoteKind kind) {
     case NoteKind::racked: return say(QT_TRANSLATE_NOOP("Shelf", "racked"));
     case NoteKind::bottled: return say(QT_TRANSLATE_NOOP("Shelf", "bottled"));
     case NoteKind::other: return say(QT_TRANSLATE_NOOP("Shelf", "note"));
+    case NoteKind::changed: return say(QT_TRANSLATE_NOOP("Shelf", "done otherwise"));
+    case NoteKind::haze: return say(QT_TRANSLATE_NOOP("Shelf", "haze"));
+    case NoteKind::sediment: return say(QT_TRANSLATE_NOOP("Shelf", "sediment"));
+    case NoteKind::sulphur: return say(QT_TRANSLATE_NOOP("Shelf", "sulphur smell"));
+    case NoteKind::gusher: return say(QT_TRANSLATE_NOOP("Shelf", "a bottle gushed"));
   }
   return {};
 }

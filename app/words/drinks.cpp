@@ -5,6 +5,9 @@
 #include "words/mark.h"
 #include "words/numbers.h"
 
+#include <algorithm>
+#include <array>
+
 namespace oddglass::words {
 
 std::string kindName(const Voice& voice, Kind kind) {
@@ -44,8 +47,29 @@ std::string noteKindName(const Voice& voice, NoteKind kind) {
     case NoteKind::racked: return say(voice, QT_TRANSLATE_NOOP("words", "racked"));
     case NoteKind::bottled: return say(voice, QT_TRANSLATE_NOOP("words", "bottled"));
     case NoteKind::other: return say(voice, QT_TRANSLATE_NOOP("words", "note"));
+    case NoteKind::changed: return say(voice, QT_TRANSLATE_NOOP("words", "done otherwise"));
+    case NoteKind::haze: return say(voice, QT_TRANSLATE_NOOP("words", "haze"));
+    case NoteKind::sediment: return say(voice, QT_TRANSLATE_NOOP("words", "sediment"));
+    case NoteKind::sulphur: return say(voice, QT_TRANSLATE_NOOP("words", "sulphur smell"));
+    case NoteKind::gusher: return say(voice, QT_TRANSLATE_NOOP("words", "a bottle gushed"));
   }
   return {};
+}
+
+std::string noteLevelName(const Voice& voice, NoteKind kind, int level) {
+  static constexpr std::array haze{QT_TRANSLATE_NOOP("words", "bright"), QT_TRANSLATE_NOOP("words", "a slight haze"), QT_TRANSLATE_NOOP("words", "hazy"),
+                                   QT_TRANSLATE_NOOP("words", "cloudy")};
+  static constexpr std::array sediment{QT_TRANSLATE_NOOP("words", "none to be seen"), QT_TRANSLATE_NOOP("words", "a dusting"), QT_TRANSLATE_NOOP("words", "a firm layer"),
+                                       QT_TRANSLATE_NOOP("words", "a third of the bottle or more")};
+  static constexpr std::array sulphur{QT_TRANSLATE_NOOP("words", "none"), QT_TRANSLATE_NOOP("words", "faint"), QT_TRANSLATE_NOOP("words", "clear"),
+                                      QT_TRANSLATE_NOOP("words", "strong")};
+  const auto at = static_cast<std::size_t>(std::clamp(level, 0, 3));
+  switch (kind) {
+    case NoteKind::haze: return say(voice, haze[at]);
+    case NoteKind::sediment: return say(voice, sediment[at]);
+    case NoteKind::sulphur: return say(voice, sulphur[at]);
+    default: return {};
+  }
 }
 
 std::string stockChangeName(const Voice& voice, StockChange change) {

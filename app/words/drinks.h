@@ -13,6 +13,8 @@ std::string kindName(const Voice& voice, Kind kind);
 std::string originName(const Voice& voice, Origin origin);
 std::string strengthFrom(const Voice& voice, AbvFrom from);
 std::string noteKindName(const Voice& voice, NoteKind kind);
+/// "a slight haze", "a third of the bottle or more": what a level, 0 to 3, means for haze, sediment and sulphur; empty for other kinds.
+std::string noteLevelName(const Voice& voice, NoteKind kind, int level);
 std::string stockChangeName(const Voice& voice, StockChange change);
 std::string shownAsName(const Voice& voice, ShownAs as);
 std::string surenessName(const Voice& voice, Sureness sureness);

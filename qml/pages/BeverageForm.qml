@@ -35,6 +35,16 @@ Column {
         current: root.model.kind
         onChosen: index => root.model.kind = index
     }
+    Field {
+        objectName: "recipe"
+        width: Math.min(parent.width, 520)
+        visible: root.model.origin === 0
+        label: qsTr("Recipe")
+        text: root.model.recipe
+        hint: qsTr("in your own words; batches of one recipe stand side by side. May stay empty")
+        error: root.model.wrongField === "recipe" ? root.model.wrong : ""
+        onTyped: text => root.model.recipe = text
+    }
     Flow {
         width: parent.width
         spacing: 24

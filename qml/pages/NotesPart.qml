@@ -64,7 +64,8 @@ Column {
             objectName: "noteKind"
             width: parent.width
             label: qsTr("A new note")
-            options: [qsTr("reading"), qsTr("addition"), qsTr("stabilised"), qsTr("racked"), qsTr("bottled"), qsTr("something else")]
+            options: [qsTr("reading"), qsTr("addition"), qsTr("stabilised"), qsTr("racked"), qsTr("bottled"), qsTr("something else"), qsTr("done otherwise than last time"), qsTr("haze"), qsTr("sediment"),
+                qsTr("sulphur smell"), qsTr("a bottle gushed")]
             current: root.model.noteKind
             onChosen: index => root.model.noteKind = index
         }
@@ -89,6 +90,26 @@ Column {
                 error: root.model.wrongField === "gravity" ? root.model.wrong : ""
                 onTyped: text => root.model.noteGravity = text
             }
+        }
+        ChoiceRow {
+            objectName: "noteLevel"
+            width: parent.width
+            visible: root.model.noteLevels.length > 0
+            label: qsTr("How much")
+            options: root.model.noteLevels
+            current: root.model.noteLevel
+            error: root.model.wrongField === "level" ? root.model.wrong : ""
+            onChosen: index => root.model.noteLevel = index
+        }
+        Field {
+            objectName: "noteWord"
+            width: Math.min(parent.width, 420)
+            visible: root.model.noteIsDeed
+            label: qsTr("Against which fault, if any")
+            text: root.model.noteWord
+            hint: qsTr("a tasting word, such as butter")
+            error: root.model.wrongField === "word" ? root.model.wrong : ""
+            onTyped: text => root.model.noteWord = text
         }
         LongField {
             objectName: "noteText"

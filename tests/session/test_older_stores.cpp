@@ -5,6 +5,8 @@
 #include "session/ending.h"
 #include "session/look.h"
 #include "session/record.h"
+#include "shelf/beverages.h"
+#include "shelf/notes.h"
 #include "shelf/series.h"
 #include "shelf/vocabulary.h"
 #include "store/keep.h"
@@ -201,4 +203,53 @@ TEST_CASE("a store of version 4 is brought up with its score sheets, its evening
   series.main.sitting = 2;
   const SeriesId id = shelf::save(*store, cellar.clock, cellar.chance, series);
   CHECK(shelf::series(*store, id).sittings.size() == 2);
+}
+
+TEST_CASE("a store of version 5 is brought up with its series and notes, its sitting goes on, and what was seen in a bottle is written down") {
+  Cellar cellar;
+  const auto store = broughtUp(cellar, "version_5.sql", 5);
+  const auto series = shelf::allSeries(*store);
+  REQUIRE(series.size() == 1);
+  REQUIRE(series[0].sittings.size() == 3);
+  CHECK(series[0].control == ControlKind::reference);
+  REQUIRE(series[0].sittings[0].session);
+  REQUIRE(series[0].sittings[1].session);
+  CHECK_FALSE(series[0].sittings[2].session);
+  CHECK(session::revealed(*store, *series[0].sittings[0].session).panel.size() == 3);
+
+  // Places 1 and 2 of the second sitting are taken, the sheet of place 1 is locked; that of place 2 is filled in now.
+  const SessionId open = *series[0].sittings[1].session;
+  CHECK(tasting::board(*store, open).locked == 1);
+  const auto flight = tasting::nextFlight(*store, open, {2}).value();
+  tasting::begin(*store, cellar.clock, open, {2}, flight.round);
+  tasting::HandIn in{{2}, flight.round, {}, tasting::Via::device, {}};
+  cellar.chance.fill(in.clientId);
+  for (const SheetItem& item : flight.items)
+    for (const auto& cup : flight.cups) in.replies.push_back({item.item, item.kind == ItemKind::worst ? 0 : item.high.value_or(1), std::nullopt, cup.code});
+  tasting::handIn(*store, cellar.clock, cellar.chance, open, in);
+  session::close(*store, cellar.clock, open);
+  CHECK(session::reveal(*store, cellar.clock, open).commitmentHolds);
+  CHECK(session::verify(*store, open).holds());
+
+  const auto drinks = shelf::find(*store, "Orchard");
+  REQUIRE(drinks.size() == 1);
+  CHECK(drinks[0].beverage.recipe.empty());
+  const auto notes = shelf::notesOf(*store, drinks[0].beverage.id);
+  REQUIRE(notes.size() == 2);
+  CHECK(notes[0].text == "off the lees");
+  CHECK(notes[1].gravity == 10020);
+  CHECK(notes[1].word.empty());
+  Note correction = notes[0], haze;
+  correction.replaces = notes[0].id;
+  correction.text = "off the lees, into a clean jar";
+  haze.beverage = drinks[0].beverage.id;
+  haze.doneOn = "2026-05-01";
+  haze.kind = NoteKind::haze;
+  haze.level = 1;
+  shelf::add(*store, cellar.chance, correction);
+  shelf::add(*store, cellar.chance, haze);
+  const auto now = shelf::notesOf(*store, drinks[0].beverage.id);
+  REQUIRE(now.size() == 3);
+  CHECK(now[0].level == 1);
+  CHECK(now[1].text == correction.text);
 }

@@ -121,6 +121,26 @@ TEST_CASE("stabilising twice asks first") {
   }
 }
 
+TEST_CASE("what was seen in a bottle has a level, other notes have none, and a deed names what it was against") {
+  Book book;
+  Note haze = book.note(NoteKind::haze);
+  haze.level = 2;
+  haze = book.added(haze);
+  Note gusher = book.note(NoteKind::gusher);
+  gusher.level = 3;
+  gusher = book.added(gusher);
+  Note racked = book.note(NoteKind::racked);
+  racked.word = " rotten egg ";
+  racked = book.added(racked);
+  Note changed = book.added(book.note(NoteKind::changed, "2026-03-14", "another yeast"));
+  const auto notes = notesOf(book.store, book.drink);
+  REQUIRE(notes.size() == 4);
+  CHECK(notes[3].level == 2);
+  CHECK_FALSE(notes[2].level);
+  CHECK(notes[1].word == "rotten egg");
+  CHECK(notes[0].kind == NoteKind::changed);
+}
+
 TEST_CASE("every wrong field of a note is named") {
   Book book;
   const auto refused = [&](Note note) {
@@ -129,6 +149,14 @@ TEST_CASE("every wrong field of a note is named") {
     return Refusal{problem.trouble(), problem.argument()};
   };
   CHECK(refused(book.note(NoteKind::racked, "")) == Refusal{Trouble::empty, "done_on"});
+  CHECK(refused(book.note(NoteKind::changed)) == Refusal{Trouble::empty, "text"});
+  CHECK(refused(book.note(NoteKind::haze)) == Refusal{Trouble::empty, "level"});
+  Note cloudy = book.note(NoteKind::sediment);
+  cloudy.level = 4;
+  CHECK(refused(cloudy) == Refusal{Trouble::outOfRange, "level"});
+  Note against = book.note(NoteKind::racked);
+  against.word = std::string(61, 'a');
+  CHECK(refused(against) == Refusal{Trouble::tooLong, "word"});
   CHECK(refused(book.note(NoteKind::racked, "2026-13-01")) == Refusal{Trouble::notADay, "done_on"});
   CHECK(refused(book.note(NoteKind::reading)) == Refusal{Trouble::empty, "gravity"});
   CHECK(refused(book.note(NoteKind::addition)) == Refusal{Trouble::empty, "text"});
