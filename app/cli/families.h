@@ -16,6 +16,7 @@ void describeSignal(CLI::App& app, Command::Work& chosen);
 void describeSequential(CLI::App& app, Command::Work& chosen);
 void describeDesign(CLI::App& app, Command::Work& chosen);
 void describeDrinks(CLI::App& app, Command::Work& chosen);
+void describeTooEarly(CLI::App& app, Command::Work& chosen);
 void describeShelf(CLI::App& app, Command::Work& chosen);
 void describeWords(CLI::App& app, Command::Work& chosen);
 void describePlan(CLI::App& app, Command::Work& chosen);

@@ -55,6 +55,7 @@ void BeverageModel::openNew() {
 void BeverageModel::fill(const Read& read) {
   const Beverage& drink = read.beverage;
   m_id = drink.id;
+  m_drink = drink;
   m_isNew = m_id.empty();
   m_archived = drink.archived;
   m_headline = m_isNew ? tr("What is in the bottle?") : shown(drink.name);
@@ -105,6 +106,7 @@ void BeverageModel::fill(const Read& read) {
     notes.push_back(row);
   }
   m_notes.set(notes);
+  showTooEarly();
   emit changed();
 }
 

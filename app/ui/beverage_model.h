@@ -78,6 +78,9 @@ class BeverageModel : public oddglass::ui::PageModel {
   Q_PROPERTY(int moveKind MEMBER m_moveKind NOTIFY changed)
   Q_PROPERTY(QString moveBottles MEMBER m_moveBottles NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* notes READ notes CONSTANT)
+  Q_PROPERTY(QString earlyHeadline MEMBER m_earlyHeadline NOTIFY changed)   ///< *Too early?*, of a batch; empty for a reference
+  Q_PROPERTY(QStringList earlyLines MEMBER m_earlyLines NOTIFY changed)
+  Q_PROPERTY(bool earlyUrgent MEMBER m_earlyUrgent NOTIFY changed)          ///< a bottle gushed
   Q_PROPERTY(QString noteDay MEMBER m_noteDay NOTIFY changed)
   Q_PROPERTY(int noteKind MEMBER m_noteKind NOTIFY changed)
   Q_PROPERTY(QString noteGravity MEMBER m_noteGravity NOTIFY changed)
@@ -135,11 +138,13 @@ private:
   static Read read(store::Store& store, const BeverageId& id);
   void fill(const Read& read);
   void showTicks();
+  void showTooEarly();
   void clearNote();
   void saveNote(bool again);
 
   Rows m_allergens, m_makers, m_lots, m_notes;
   BeverageId m_id;
+  Beverage m_drink;  ///< as it stands in the store
   std::vector<Taster> m_people;
   std::set<Allergen> m_allergensTicked;
   std::vector<TasterId> m_makersTicked;
@@ -151,6 +156,9 @@ private:
   int m_lotAt = -1, m_moveAt = -1, m_moveKind = 0, m_noteKind = 5;
   QString m_lotName, m_lotPackaged, m_lotBest, m_lotMl, m_lotStorage, m_lotSource, m_moveLot, m_moveBottles;
   int m_noteLevel = -1;
+  QString m_earlyHeadline;
+  QStringList m_earlyLines;
+  bool m_earlyUrgent = false;
   QString m_recipe, m_noteWord;
   QString m_noteDay, m_noteGravity, m_noteText, m_noteReplaced, m_again;
   std::optional<NoteId> m_replaces;

@@ -7,6 +7,7 @@
 #include "ui/voice.h"
 #include "words/drinks.h"
 #include "words/numbers.h"
+#include "words/too_early.h"
 
 #include <algorithm>
 
@@ -64,6 +65,18 @@ void BeverageModel::saveNote(bool again) {
   } catch (const Problem& problem) {
     fail(problem);
   }
+}
+
+void BeverageModel::showTooEarly() {
+  m_earlyHeadline.clear();
+  m_earlyLines.clear();
+  m_earlyUrgent = false;
+  if (m_isNew || m_drink.origin == Origin::reference) return;
+  const planning::TooEarly early = planning::tooEarly(m_drink, m_lotValues, m_noteValues, today());
+  const words::TooEarlyWords said = words::tooEarlyWords(voice(), m_drink, m_lotValues, early);
+  m_earlyHeadline = shown(said.headline);
+  for (const auto* lines : {&said.lines, &said.bottles, &said.cautions}) m_earlyLines += shownAll(*lines);
+  m_earlyUrgent = !early.gushedOn.empty();
 }
 
 void BeverageModel::leaveAgain() {

@@ -39,6 +39,11 @@ PageFrame {
         visible: !root.model.isNew && !root.model.editing
         model: root.model
     }
+    TooEarlyPart {
+        width: parent.width
+        visible: root.model.earlyHeadline !== "" && !root.model.isNew && !root.model.editing
+        model: root.model
+    }
     NotesPart {
         width: parent.width
         visible: !root.model.isNew && !root.model.editing
