@@ -13,7 +13,7 @@ namespace {
 
 Json shelfJson(const exchange::Brought& brought) {
   return {{"beverages", brought.beverages}, {"lots", brought.lots}, {"notes", brought.notes}, {"tasters", brought.tasters}, {"words", brought.words}, {"merged_words", brought.mergedWords},
-          {"retired_words", brought.retiredWords}, {"already_there", brought.alreadyThere}};
+          {"retired_words", brought.retiredWords}, {"series", brought.series}, {"already_there", brought.alreadyThere}};
 }
 
 Json idsJson(const std::vector<SessionId>& sessions) {
@@ -56,7 +56,7 @@ void describeImport(CLI::App& app, Command::Work& chosen) {
     for (const std::string& file : *files) {
       const exchange::Brought one = exchange::importFile(*store, desk.clock(), desk.chance(), file);
       all.beverages += one.beverages, all.lots += one.lots, all.notes += one.notes, all.tasters += one.tasters, all.alreadyThere += one.alreadyThere;
-      all.words += one.words, all.mergedWords += one.mergedWords, all.retiredWords += one.retiredWords;
+      all.series += one.series, all.words += one.words, all.mergedWords += one.mergedWords, all.retiredWords += one.retiredWords;
       all.sessions.insert(all.sessions.end(), one.sessions.begin(), one.sessions.end());
       all.leftOut.insert(all.leftOut.end(), one.leftOut.begin(), one.leftOut.end());
     }

@@ -126,8 +126,9 @@ SessionId planFromFile(store::Store& store, Clock& clock, Chance& chance, const 
   const Document document = readDocument(path);
   const Node file(document);
   requireForm(file);
-  if (file.has("sessions") && !file.at("sessions").json().empty())
-    file.at("sessions").refuse(Trouble::notAChoice, {{"text", "sessions"}, {"choices", "plan, beverages, lots, notes, tasters, words"}});
+  for (const char* key : {"sessions", "series"})
+    if (file.has(key) && !file.at(key).json().empty())
+      file.at(key).refuse(Trouble::notAChoice, {{"text", key}, {"choices", "plan, beverages, lots, notes, tasters, words"}});
   store::Together together(store);
   Brought brought;
   bringShelf(store, clock, file, brought);

@@ -144,7 +144,7 @@ Taster tasterFrom(const Node& node) {
 }  // namespace
 
 void requireForm(const Node& file) {
-  file.onlyKeys({"format", "version", "written_by", "written_at", "about", "beverages", "lots", "notes", "tasters", "words", "merged_words", "retired_words", "plan", "sessions"});
+  file.onlyKeys({"format", "version", "written_by", "written_at", "about", "beverages", "lots", "notes", "tasters", "words", "merged_words", "retired_words", "plan", "sessions", "series"});
   if (!file.has("format") || !file.at("format").json().is_string() || file.at("format").text(60) != "oddglass") file.refuse("this is no file of Oddglass");
   const auto version = file.at("version").whole(1, 1000000);
   if (version > formVersion) file.at("version").refuse(Trouble::fileNewer, {{"version", std::to_string(version)}});

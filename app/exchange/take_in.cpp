@@ -1,5 +1,6 @@
 #include "exchange/take_in.h"
 
+#include "exchange/series_json.h"
 #include "exchange/session_json.h"
 #include "exchange/shelf_json.h"
 #include "store/together.h"
@@ -51,7 +52,7 @@ Brought put(store::Store& store, Clock& clock, const std::filesystem::path& path
   const Document document = readDocument(path);
   const Node file(document);
   requireForm(file);
-  for (const char* key : {"sessions", "plan"})
+  for (const char* key : {"sessions", "series", "plan"})
     if (file.has(key) && !file.at(key).json().empty())
       file.at(key).refuse(Trouble::notAChoice, {{"text", key}, {"choices", "beverages, lots, notes, tasters, words"}});
   Brought brought;
@@ -66,6 +67,7 @@ Brought importFile(store::Store& store, Clock& clock, Chance& chance, const std:
   const Node file(document);
   requireForm(file);
   requireShelf(file);
+  requireSeries(file);
   auto sessions = sessionsOf(file);
   nameThem(file, sessions);
   for (const InFile& in : sessions)
@@ -91,6 +93,7 @@ Brought importFile(store::Store& store, Clock& clock, Chance& chance, const std:
     }
     brought.sessions.push_back(in.record->id);
   }
+  bringSeries(store, clock, file, brought);
   together.commit();
   return brought;
 }
@@ -100,6 +103,7 @@ std::vector<CheckedSession> verifyFile(const std::filesystem::path& path) {
   const Node file(document);
   requireForm(file);
   requireShelf(file);
+  requireSeries(file);
   std::vector<CheckedSession> checked;
   for (const InFile& in : sessionsOf(file)) {
     CheckedSession session{in.node.at("id").uid<struct SessionTag>(), in.node.at("title").text(200), !in.record, {}};

@@ -15,6 +15,7 @@ struct Brought {
   int beverages = 0, lots = 0, notes = 0, tasters = 0;  ///< new on the shelf
   int words = 0;                        ///< own tasting words that are new here
   int mergedWords = 0, retiredWords = 0; ///< words that were merged or retired by the file
+  int series = 0;                       ///< aging series that are new here
   int alreadyThere = 0;                 ///< records whose id was known; they stay as they are here
   std::vector<SessionId> sessions;      ///< sessions that came whole
   std::vector<SessionId> leftOut;       ///< sessions whose key was never opened where the file was written: a plan alone cannot be carried on here

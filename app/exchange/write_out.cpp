@@ -2,6 +2,7 @@
 
 #include "domain/problem.h"
 #include "exchange/file_out.h"
+#include "exchange/series_json.h"
 #include "exchange/session_json.h"
 #include "exchange/shelf_json.h"
 #include "session/look.h"
@@ -57,6 +58,7 @@ canon::Json interchangeOfAll(store::Store& store, Clock& clock) {
   file["sessions"] = canon::Json::array();
   for (const auto& line : session::sessions(store))
     if (line.state != State::draft) file["sessions"].push_back(sessionJson(session::record(store, line.id)));
+  writeSeries(store, file);
   return file;
 }
 

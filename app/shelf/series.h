@@ -34,6 +34,17 @@ std::vector<Series> allSeries(store::Store& store, bool includeArchived = false)
 void archive(store::Store& store, Clock& clock, const SeriesId& id);
 void bringBack(store::Store& store, const SeriesId& id);
 
+/// That a series' old pages were opened while one of its sittings was sealed.
+struct SeriesSeen {
+  SessionId session;
+  Millis at = 0;
+};
+std::vector<SeriesSeen> seenOf(store::Store& store, const SeriesId& series);
+
+/// A series from elsewhere under its own id, checked like one that is begun here; false where its id is known already. A sitting whose session is not in this store
+/// is one that was not planned yet. Problems as `save`; sittings (alreadyThere for another series' session; notAChoice for one that did not pour the batch).
+bool bring(store::Store& store, Clock& clock, Series series, const std::vector<SeriesSeen>& seen = {});
+
 /// Throws a series away none of whose sittings is sealed. Problem seriesBegun.
 void discard(store::Store& store, const SeriesId& id);
 
