@@ -13,7 +13,7 @@ namespace oddglass {
 /// was expected about. No names, words, promises or log.
 struct OwnSession {
   RevealedSession session;
-  std::vector<Slot> own;          ///< lots compared that this person made: a batch in the plan, and theirs on the shelf
+  std::vector<Slot> own;          ///< lots compared that this person made: a batch in the plan, and theirs on the shelf; none beside a reference of their own
   std::optional<Place> seat;      ///< where they sat as a maker, by name or nickname; nothing where they did not, or asked to be only in the sums
   std::map<Place, int> known;     ///< others who are known beyond this session: the same number stands for the same person in all of them
   bool isExpected = false;        ///< the plan holds what this person expected

@@ -31,6 +31,7 @@ Demo loadDemo(store::Store& store, Clock& clock, Chance& chance, const std::file
   put(store, clock, folder / "shelf.json");
   for (const auto& evening : evenings(folder))
     for (const SessionId& session : importFile(store, clock, chance, evening, CameFrom::demo).sessions) demo.revealed.push_back(session);
+  for (const SessionId& session : importFile(store, clock, chance, folder / "two_years.json", CameFrom::demo).sessions) demo.revealed.push_back(session);
   demo.waiting = planFromFile(store, clock, chance, folder / "plan.json", CameFrom::demo);
   demo.sealMark = session::seal(store, clock, chance, demo.waiting).sealMark;
   together.commit();

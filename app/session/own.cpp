@@ -65,9 +65,12 @@ class OwnReader {
     const Plan& plan = own.session.plan;
     own.isExpected = isBrewer_ && plan.expectationPc && own.session.cameFrom != CameFrom::import;
     const auto item = plan.sheet ? itemOf(plan) : std::nullopt;
-    if (own.seat)
+    const auto isTheirs = [&](const PlannedLot& lot) { return lot.origin == Origin::batch && made_.contains(lot.lot); };
+    const auto held = heldAgainst(plan.lots, plan.marked);
+    // Beside a drink of their own, such as its cold twin, nobody leans to their own.
+    if (own.seat && std::ranges::none_of(plan.lots, [&](const PlannedLot& lot) { return lot.slot == held && isTheirs(lot); }))
       for (const PlannedLot& lot : plan.lots)
-        if (lot.role == LotRole::compared && lot.origin == Origin::batch && made_.contains(lot.lot)) own.own.push_back(lot.slot);
+        if (lot.role == LotRole::compared && isTheirs(lot)) own.own.push_back(lot.slot);
     if (plan.sheet ? !item || (own.own.empty() && !own.isExpected) : !own.isExpected) return false;
     readPeople(id, own);
     readSaid(id, own.session);

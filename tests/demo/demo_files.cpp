@@ -3,8 +3,11 @@
 #include "demo/demo_evenings.h"
 #include "demo/demo_methods.h"
 #include "demo/demo_sheets.h"
+#include "demo/demo_years.h"
 #include "exchange/write_out.h"
 #include "shelf/vocabulary.h"
+
+#include <algorithm>
 
 using namespace oddglass;
 
@@ -62,6 +65,7 @@ std::map<std::string, std::string> demoFiles() {
   constexpr Millis written = 1785571200000;  // 1 August 2026, 8:00 UTC
   canon::Json shelf = exchange::interchangeOfAll(*demo.store, demo.clock);
   shelf.erase("sessions");
+  shelf.erase("series");
   canon::Json plan{{"format", "oddglass"}, {"version", 1}, {"written_by", shelf["written_by"]}, {"plan", meadPlan()}};
   std::map<std::string, std::string> files{
       {"shelf.json", text(shelf, written)},
@@ -71,5 +75,11 @@ std::map<std::string, std::string> demoFiles() {
   int number = 2;
   for (const PlayedEvening& evening : more)
     files["evening_" + std::to_string(++number) + ".json"] = text(exchange::interchange(*demo.store, demo.clock, evening.session), written, evening.shows);
+  const auto years = two_years::play(demo);
+  canon::Json all = exchange::interchangeOfAll(*demo.store, demo.clock);
+  auto& sessions = all["sessions"];
+  for (std::size_t i = sessions.size(); i-- > 0;)
+    if (std::ranges::find(years.sessions, SessionId{sessions[i]["id"].get<std::string>()}) == years.sessions.end()) sessions.erase(i);
+  files["two_years.json"] = text(all, written, "Two years of one recipe: three batches, one of them followed as it ages, and a bought mead of two vintages.");
   return files;
 }

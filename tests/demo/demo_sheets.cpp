@@ -1,17 +1,8 @@
 #include "demo/demo_sheets.h"
 
-#include <functional>
-
 using namespace oddglass;
 
 namespace {
-
-/// What somebody says to a question about a cup: which lot is in it, and which cup of that lot it is for them (1 or 2).
-struct Said {
-  std::optional<int> value{};
-  std::string words{};
-};
-using Script = std::function<Said(int place, const SheetItem& item, Slot lot, int cupOfLot)>;
 
 SheetItem ask(ItemKind kind, const char* word = "", std::optional<int> limit = std::nullopt, bool isMain = false) {
   SheetItem item;
@@ -61,10 +52,18 @@ tasting::HandIn filledIn(DemoShelf& demo, const session::PourSheet& sheet, const
 }
 
 SessionId play(DemoShelf& demo, Draft draft, const std::vector<const char*>& names, Millis begins, const Script& script, const char* decision) {
+  demo.clock.set(begins);
+  draft.id = session::newDraft(*demo.store, demo.clock, demo.chance, draft.title);
+  return carryOut(demo, draft, names, begins, script, decision);
+}
+
+}  // namespace
+
+SessionId carryOut(DemoShelf& demo, Draft draft, const std::vector<const char*>& names, Millis begins, const Script& script, const char* decision, bool allSigned) {
   Millis now = begins;
   const auto later = [&](int minutes) { demo.clock.set(now += minutes * minute); };
-  demo.clock.set(now);
-  const SessionId id = draft.id = session::newDraft(*demo.store, demo.clock, demo.chance, draft.title);
+  const SessionId id = draft.id;
+  draft.tasters.clear();
   for (const char* name : names) draft.tasters.push_back(demo.people.at(name));
   session::saveDraft(*demo.store, demo.clock, draft);
   session::seal(*demo.store, demo.clock, demo.chance, id);
@@ -75,7 +74,7 @@ SessionId play(DemoShelf& demo, Draft draft, const std::vector<const char*>& nam
   int place = 0;
   for (const char* name : names) {
     later(1);
-    tasting::sit(*demo.store, demo.clock, id, {{++place}, demo.people.at(name), place % 3 == 2 ? ShownAs::loose : ShownAs::signedName, true, true, true, false});
+    tasting::sit(*demo.store, demo.clock, id, {{++place}, demo.people.at(name), place % 3 == 2 && !allSigned ? ShownAs::loose : ShownAs::signedName, true, true, true, false});
   }
   for (int at = 1; at <= place; ++at) {
     const auto flight = tasting::nextFlight(*demo.store, id, {at}).value();
@@ -90,8 +89,6 @@ SessionId play(DemoShelf& demo, Draft draft, const std::vector<const char*>& nam
   session::decide(*demo.store, demo.clock, demo.chance, id, decision);
   return id;
 }
-
-}  // namespace
 
 PlayedEvening playMarkedCup(DemoShelf& demo) {
   Draft draft = sheetDraftOf(demo, "How far is the heather mead from the bought one?", "An evening with mead", {demo.mead, demo.boughtMead, demo.boughtMeadOlder}, Question::lacks,

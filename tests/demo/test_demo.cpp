@@ -56,6 +56,10 @@ TEST_CASE("The demo verifies, in the program and by the script") {
     std::filesystem::copy_file(folder / name, scratch / name);
     CHECK(outsideCheck(scratch / name) == 0);
   }
+  const auto years = exchange::verifyFile(folder / "two_years.json");
+  CHECK(years.size() == 9);
+  for (const auto& each : years) CHECK(each.found.holds());
+  CHECK(outsideCheck(folder / "two_years.json") == 0);
 }
 
 // Exact binomial with one in three: of ten, seven right are the fewest that guessing reaches at most once in twenty; of seven, five are
@@ -64,7 +68,7 @@ TEST_CASE("One evening of the demo is enough to show a difference, the other is 
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == 14);
+  REQUIRE(demo.revealed.size() == 23);
   CHECK(counted(session::revealed(*store, demo.revealed[0])) == std::pair{8, 10});
   CHECK(counted(session::revealed(*store, demo.revealed[1])) == std::pair{3, 7});
   CHECK(session::revealed(*store, demo.revealed[1]).said.size() == 1);
@@ -77,7 +81,7 @@ TEST_CASE("Every evening of the demo says what its file says it shows") {
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == 14);
+  REQUIRE(demo.revealed.size() == 23);
   const words::Voice voice;
   struct Expected {
     Method method;
@@ -120,7 +124,7 @@ TEST_CASE("Every evening with score sheets says what its file says it shows") {
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == 14);
+  REQUIRE(demo.revealed.size() == 23);
   const words::Voice voice;
   const auto read = [&](std::size_t evening) {
     const RevealedSession session = session::revealed(*store, demo.revealed[evening - 1]);

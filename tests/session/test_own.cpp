@@ -1,6 +1,7 @@
 // A person's tastings are read without the rest of the sessions, and say the same as the whole of them.
 #include "session/own.h"
 
+#include "aging_evenings.h"
 #include "own_evenings.h"
 #include "session/erase.h"
 #include "trouble.h"
@@ -76,6 +77,12 @@ TEST_CASE("a maker who asked to be only in the sums is not found again") {
   OwnEvenings evenings;
   evenings.tell(evenings.proud(), std::nullopt, {{5, ShownAs::loose}});
   CHECK(ofMaker(evenings).sessions.empty());
+}
+
+TEST_CASE("beside the cold twin of their own drink nobody leans to their own") {
+  testing::AgingEvenings evening;
+  evening.hold(1, 1765200000000, [](int, int, const SheetItem& item, Slot, int) -> testing::Said { return {item.kind == ItemKind::check ? 0 : 5}; });
+  CHECK(session::ownTastings(*evening.store, evening.maker).sessions.empty());
 }
 
 TEST_CASE("nothing is read before the key is open, nor of a broken seal") {
