@@ -80,6 +80,7 @@ class BeverageModel : public oddglass::ui::PageModel {
   Q_PROPERTY(oddglass::ui::Rows* notes READ notes CONSTANT)
   Q_PROPERTY(QString earlyHeadline MEMBER m_earlyHeadline NOTIFY changed)   ///< *Too early?*, of a batch; empty for a reference
   Q_PROPERTY(QStringList earlyLines MEMBER m_earlyLines NOTIFY changed)
+  Q_PROPERTY(QStringList earlyCautions MEMBER m_earlyCautions NOTIFY changed)
   Q_PROPERTY(bool earlyUrgent MEMBER m_earlyUrgent NOTIFY changed)          ///< a bottle gushed
   Q_PROPERTY(QString noteDay MEMBER m_noteDay NOTIFY changed)
   Q_PROPERTY(int noteKind MEMBER m_noteKind NOTIFY changed)
@@ -157,7 +158,7 @@ private:
   QString m_lotName, m_lotPackaged, m_lotBest, m_lotMl, m_lotStorage, m_lotSource, m_moveLot, m_moveBottles;
   int m_noteLevel = -1;
   QString m_earlyHeadline;
-  QStringList m_earlyLines;
+  QStringList m_earlyLines, m_earlyCautions;
   bool m_earlyUrgent = false;
   QString m_recipe, m_noteWord;
   QString m_noteDay, m_noteGravity, m_noteText, m_noteReplaced, m_again;

@@ -70,12 +70,14 @@ void BeverageModel::saveNote(bool again) {
 void BeverageModel::showTooEarly() {
   m_earlyHeadline.clear();
   m_earlyLines.clear();
+  m_earlyCautions.clear();
   m_earlyUrgent = false;
   if (m_isNew || m_drink.origin == Origin::reference) return;
   const planning::TooEarly early = planning::tooEarly(m_drink, m_lotValues, m_noteValues, today());
   const words::TooEarlyWords said = words::tooEarlyWords(voice(), m_drink, m_lotValues, early);
   m_earlyHeadline = shown(said.headline);
-  for (const auto* lines : {&said.lines, &said.bottles, &said.cautions}) m_earlyLines += shownAll(*lines);
+  for (const auto* lines : {&said.lines, &said.bottles}) m_earlyLines += shownAll(*lines);
+  m_earlyCautions = shownAll(said.cautions);
   m_earlyUrgent = !early.gushedOn.empty();
 }
 

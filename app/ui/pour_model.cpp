@@ -59,7 +59,7 @@ void PourModel::show() {
     row.where = tr("place %1, %2").arg(line.place.value)
                     .arg(m_sheet->hasMarked && line.position == Position{1} ? tr("the marked cup (write R on it)") : positionWord(line.position, m_sheet->cupsPerFlight));
     if (m_byPlace && m_sheet->rounds > 1) row.where = tr("%1, round %2").arg(row.where).arg(line.round.value);
-    if (m_byPlace) row.where += tr(": %1").arg(shown(m_sheet->nameOf(line.slot)));
+    if (m_byPlace || line.spare > 0) row.where += tr(": %1").arg(shown(m_sheet->nameOf(line.slot)));
     row.spare = line.spare > 0;
     row.ticked = line.isPoured;
     if (line.isSpilled) row.note = tr("spilled; the spare stands in");
@@ -68,14 +68,17 @@ void PourModel::show() {
     rows.push_back(row);
     m_order.push_back(line.code);
   };
+  const QString onlySpilled = tr("Spare codes: pour one only where its cup was spilled");
   if (m_byPlace) {
     for (const session::PourLine& line : m_sheet->placeByPlace)
-      add(line, line.spare > 0 ? tr("Spare codes, only for spilled cups")
-                               : tr("Place %1, from left to right as the taster sees it").arg(line.place.value));
+      add(line, line.spare > 0 ? onlySpilled : tr("Place %1, from left to right as the taster sees it").arg(line.place.value));
   } else {
     for (const session::PourLot& lot : m_sheet->bottleByBottle)
       for (const session::PourLine& line : lot.lines)
-        add(line, m_sheet->rounds > 1 ? tr("Round %1: %2").arg(line.round.value).arg(shown(lot.name)) : shown(lot.name));
+        if (line.spare == 0) add(line, m_sheet->rounds > 1 ? tr("Round %1: %2").arg(line.round.value).arg(shown(lot.name)) : shown(lot.name));
+    for (const session::PourLot& lot : m_sheet->bottleByBottle)
+      for (const session::PourLine& line : lot.lines)
+        if (line.spare > 0) add(line, onlySpilled);
   }
   m_cups.set(rows);
   emit changed();

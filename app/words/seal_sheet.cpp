@@ -42,6 +42,14 @@ void addCups(const Voice& voice, const SheetSealFacts& facts, std::vector<std::s
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Of {samples} cups everybody gets {cups}."), {{"samples", whole(voice, facts.outlook.samples)}, {"cups", whole(voice, facts.outlook.cups)}}));
 }
 
+/// The limit of all of them, where it is one and there are several; empty otherwise.
+std::string sharedLimit(const Voice& voice, const std::vector<SheetItem>& items) {
+  std::vector<std::string> limits;
+  for (const SheetItem& item : items)
+    if (item.isMain) limits.push_back(item.limit ? limitPoints(voice, item.kind, *item.limit) : std::string());
+  return limits.size() > 1 && std::ranges::count(limits, limits.front()) == std::ssize(limits) ? limits.front() : std::string();
+}
+
 std::string mainQuestion(const Voice& voice, const SheetItem& item) {
   const std::string name = questionName(voice, item.kind, item.part, item.word);
   if (!item.limit) return name;
@@ -50,12 +58,14 @@ std::string mainQuestion(const Voice& voice, const SheetItem& item) {
 
 // What is judged, and what is only looked at.
 void addJudging(const Voice& voice, const SheetSealFacts& facts, std::vector<std::string>& lines) {
+  const std::string limit = sharedLimit(voice, facts.draft.sheet.items);
   std::vector<std::string> about;
   for (const SheetItem& item : facts.draft.sheet.items)
-    if (item.isMain) about.push_back(mainQuestion(voice, item));
+    if (item.isMain) about.push_back(limit.empty() ? mainQuestion(voice, item) : questionName(voice, item.kind, item.part, item.word));
   const auto others = static_cast<int>(facts.draft.sheet.items.size() - about.size());
   if (about.empty()) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "No question is what the plan is about: all are looked at afterwards, as hints.")));
   else lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The plan is about {questions}."), {{"questions", listed(voice, about)}}));
+  if (!limit.empty()) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "In each of them a gap of up to {limit} does not matter."), {{"limit", limit}}));
   if (!about.empty() && others > 0)
     lines.push_back(sayCount(voice, QT_TRANSLATE_NOOP("words", "1 more question is looked at afterwards, as a hint."), QT_TRANSLATE_NOOP("words", "{n} more questions are looked at afterwards, as hints."), others));
   const Values chance{{"chance", risk(voice, facts.draft.alphaPm)}};

@@ -17,10 +17,10 @@ std::string readingLine(const Voice& voice, const TooEarly& early) {
   const Values values{{"last", early.last ? gravity(voice, *early.last) : ""}, {"day", early.lastDay}, {"since", early.since ? gravity(voice, *early.since) : ""},
                       {"then", early.sinceDay}, {"long", daysLong(voice, early.days)}};
   switch (early.gravity) {
-    case GravityWatch::none: return say(voice, QT_TRANSLATE_NOOP("words", "No gravity was read. One reading, and another some days later, say whether it still works."));
-    case GravityWatch::one: return say(voice, QT_TRANSLATE_NOOP("words", "Read once: {last} on {day}. One reading cannot say whether it still works."), values);
+    case GravityWatch::none: return say(voice, QT_TRANSLATE_NOOP("words", "No gravity was read. One reading, and another some days later, say whether it still ferments."));
+    case GravityWatch::one: return say(voice, QT_TRANSLATE_NOOP("words", "Read once: {last} on {day}. One reading cannot say whether it still ferments."), values);
     case GravityWatch::tooClose: return say(voice, QT_TRANSLATE_NOOP("words", "{last} on {day}, {since} on {then}: {long} apart say little."), values);
-    case GravityWatch::falling: return say(voice, QT_TRANSLATE_NOOP("words", "{since} on {then}, {last} on {day}: it fell within {long}, so it still works."), values);
+    case GravityWatch::falling: return say(voice, QT_TRANSLATE_NOOP("words", "{since} on {then}, {last} on {day}: it fell within {long}, so it still ferments."), values);
     case GravityWatch::rising: return say(voice, QT_TRANSLATE_NOOP("words", "{since} on {then}, {last} on {day}: gravity does not rise by itself. One of the two was read wrong, or something was added."), values);
     case GravityWatch::steady:
       return say(voice, QT_TRANSLATE_NOOP("words", "{last} on {day}, {since} on {then}: no fall that a hydrometer shows, over {long}. Slow yeast, or sugar added later, would not show in it."), values);

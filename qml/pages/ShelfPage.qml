@@ -35,24 +35,26 @@ PageFrame {
         visible: root.model.loaded && root.model.beverages.count === 0
         text: root.model.anything ? qsTr("Nothing on the shelf has that name.") : qsTr("Nothing here yet. Start with the drink you are proudest of.")
     }
-    Column {
-        width: parent.width
+    after: [
+        Column {
+            width: parent.width
 
-        Repeater {
-            model: root.model.beverages
+            Repeater {
+                model: root.model.beverages
 
-            RowLink {
-                required property int index
-                required property string name
-                required property bool archived
-                required line
+                RowLink {
+                    required property int index
+                    required property string name
+                    required property bool archived
+                    required line
 
-                objectName: "beverage" + index
-                width: root.columnWidth
-                text: archived ? qsTr("%1 (put away)").arg(name) : name
-                faded: archived
-                onClicked: root.model.open(index)
+                    objectName: "beverage" + index
+                    width: root.columnWidth
+                    text: archived ? qsTr("%1 (put away)").arg(name) : name
+                    faded: archived
+                    onClicked: root.model.open(index)
+                }
             }
         }
-    }
+    ]
 }

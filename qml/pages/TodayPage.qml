@@ -26,33 +26,35 @@ PageFrame {
     ]
     Component.onCompleted: model.load()
 
-    Column {
-        width: parent.width
-        visible: root.model.sessions.count > 0
-        spacing: 8
-
-        SectionTitle {
-            width: parent.width
-            text: qsTr("Tastings")
-        }
+    after: [
         Column {
             width: parent.width
+            visible: root.model.sessions.count > 0
+            spacing: 8
 
-            Repeater {
-                model: root.model.sessions
+            SectionTitle {
+                width: parent.width
+                text: qsTr("Tastings")
+            }
+            Column {
+                width: parent.width
 
-                RowLink {
-                    required property int index
-                    required property string title
-                    required line
-                    required shape
+                Repeater {
+                    model: root.model.sessions
 
-                    objectName: "session" + index
-                    width: root.columnWidth
-                    text: title
-                    onClicked: root.model.open(index)
+                    RowLink {
+                        required property int index
+                        required property string title
+                        required line
+                        required shape
+
+                        objectName: "session" + index
+                        width: root.columnWidth
+                        text: title
+                        onClicked: root.model.open(index)
+                    }
                 }
             }
         }
-    }
+    ]
 }

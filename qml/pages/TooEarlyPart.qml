@@ -30,4 +30,14 @@ Column {
             text: modelData
         }
     }
+    Repeater {
+        model: root.model.earlyCautions
+
+        Small {
+            required property string modelData
+
+            width: root.width
+            text: modelData
+        }
+    }
 }

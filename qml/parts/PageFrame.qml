@@ -2,7 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Controls.Basic
 
-// A page: where one is, what it says, its evidence, and one main action at the end of the reading line.
+// A page: where one is, what it says, its evidence, and one main action at the end of the reading line. What grows without end, such as a list, comes after it.
 FocusScope {
     id: root
 
@@ -15,6 +15,7 @@ FocusScope {
     property bool primaryShown: root.primary !== ""
     default property alias content: body.data
     property alias links: links.data
+    property alias after: after.data
     readonly property real columnWidth: column.width
 
     signal primaryRequested()
@@ -106,6 +107,13 @@ FocusScope {
                     topPadding: primary.visible ? (primary.button.height - Theme.target) / 2 : 0
                     spacing: 24
                 }
+            }
+            Column {
+                id: after
+
+                width: parent.width
+                visible: children.length > 0
+                spacing: 24
             }
         }
     }

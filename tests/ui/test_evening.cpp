@@ -14,6 +14,16 @@ TEST_CASE("a whole evening by mouse, from an empty store to a verdict") {
   at.shoot("pour_door");
   at.click("primaryButton");
   at.shoot("pour_sheet");
+  // Cups first, bottle by bottle; the codes for spilled cups come after all of them, under a heading of their own.
+  ui::Rows& cups = *at.app().property("pour").value<ui::PourModel*>()->cups();
+  bool inSpares = false;
+  for (int row = 0; row < cups.rowCount(); ++row) {
+    const auto cup = cups.at<ui::PourRow>(row);
+    if (cup.spare && !inSpares) CHECK(cup.section.contains(QStringLiteral("Spare codes")));
+    inSpares = inSpares || cup.spare;
+    CHECK(cup.spare == inSpares);
+  }
+  CHECK(inSpares);
   at.click("primaryButton");
   REQUIRE(at.app().router()->page() == Page::Places);
   at.shoot("places_empty");
