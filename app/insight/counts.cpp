@@ -1,6 +1,7 @@
 #include "insight/counts.h"
 
 #include "canon/folded.h"
+#include "domain/vocabulary.h"
 #include "insight/points.h"
 #include "stats/checks/checked.h"
 #include "stats/ranks/friedman.h"
@@ -8,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <tuple>
 
 namespace oddglass::insight {
@@ -123,6 +125,18 @@ SplitLine splitOf(const SheetItem& item, const Plan& plan, const Sheets<Flight>&
   return line;
 }
 
+/// The program's own tasting words by all their names. Words added at a table are left out: a finding does not change with today's list.
+const std::map<std::string, std::string>& builtInNames() {
+  static const std::map<std::string, std::string> names = [] {
+    std::map<std::string, std::string> all;
+    for (const TastingWord& word : builtInWords()) all.emplace(canon::folded(word.text), word.text);
+    for (const TastingWord& word : builtInWords())
+      for (const std::string& name : word.alsoCalled) all.emplace(canon::folded(name), word.text);
+    return all;
+  }();
+  return names;
+}
+
 template <class Flight>
 SaidLine saidOf(const SheetItem& item, const Sheets<Flight>& sheets, const std::vector<Slot>& lots) {
   SaidLine line{item.item, item.kind, std::vector<int>(lots.size(), 0), std::vector<int>(lots.size(), 0), {}};
@@ -132,12 +146,16 @@ SaidLine saidOf(const SheetItem& item, const Sheets<Flight>& sheets, const std::
     ++line.asked[lot];
     if (answer.value) ++line.none[lot];
     if (answer.words.empty()) continue;
-    const std::string key = canon::folded(answer.words);
+    const std::string written = canon::folded(answer.words);
+    const auto known = builtInNames().find(written);
+    const std::string key = known == builtInNames().end() ? written : canon::folded(known->second);
     const auto at = static_cast<std::size_t>(std::ranges::find(folded, key) - folded.begin());
     if (at == folded.size()) {
       folded.push_back(key);
       line.words.push_back({answer.words, std::vector<int>(lots.size(), 0)});
     }
+    // Two names of one word count together, under the word's own.
+    if (canon::folded(line.words[at].word) != written) line.words[at].word = known->second;
     ++line.words[at].people[lot];
   }
   const auto all = [](const WordCount& word) {

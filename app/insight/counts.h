@@ -66,7 +66,7 @@ struct SplitLine {
 
 /// Words that somebody wrote about the lots, most often named first.
 struct WordCount {
-  std::string word;                 ///< as it was first written
+  std::string word;                 ///< as it was written; where two names of one tasting word were, its own
   std::vector<int> people;          ///< for each coded lot
 };
 struct SaidLine {
@@ -95,7 +95,7 @@ struct Counts {
 };
 
 /// From one group's sheets; the columns are the coded lots in the order of the plan. Sources: stats/right, stats/checks, stats/ranks. Words are
-/// counted as names are compared: without case, in one Unicode form.
+/// counted as names are compared: without case, in one Unicode form; names of one of the program's own tasting words count together.
 template <class Flight>
 Counts countsOf(const Plan& plan, const Sheets<Flight>& sheets);
 

@@ -212,6 +212,23 @@ TEST_CASE("ranks, behaviour, points split and words are counted lot by lot") {
   CHECK(counts.said[0].none == std::vector<int>{0, 4, 0});
 }
 
+TEST_CASE("names of one tasting word are one complaint, and words of nobody's list stay as they were written") {
+  SheetTable table(2);
+  const Item worst = table.ask(ItemKind::worst);
+  const char* first[]{"papery", "Wet cardboard", "paper", "a little papery", "eggy"};
+  for (int place = 1; place <= 5; ++place) {
+    table.write(place, worst, 1, first[place - 1]);
+    table.write(place, worst, 2, "Eggy");
+  }
+  const auto said = sheetFindingsOf(table.session).counts.said[0];
+  REQUIRE(said.words.size() == 3);
+  CHECK(said.words[0].word == "Eggy");   // as it was first written: nobody used another name
+  CHECK(said.words[0].people == std::vector<int>{1, 5});
+  CHECK(said.words[1].word == "wet cardboard");
+  CHECK(said.words[1].people == std::vector<int>{3, 0});
+  CHECK(said.words[2].word == "a little papery");
+}
+
 TEST_CASE("cups the pourer was not sure of, flights set aside and people who were forgotten leave the numbers") {
   SheetTable table(2, {own, bought});
   const Item line = table.ask(ItemKind::line, "sweet");
