@@ -29,8 +29,8 @@ LotMean meanOf(Slot lot, const std::vector<Score>& people, double level) {
   if (line.people < 2) return line;
   const stats::Estimated mean = stats::meanOf(line.values, level);
   line.mean = mean.estimate;
-  line.why = line.people < 3 ? std::optional(stats::Reason::fewTasters) : mean.why;
-  if (line.people >= 3) {
+  line.why = line.people < fewestForARange ? std::optional(stats::Reason::fewTasters) : mean.why;
+  if (line.people >= fewestForARange) {
     line.low = mean.low;
     line.high = mean.high;
   }

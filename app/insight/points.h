@@ -8,6 +8,9 @@
 
 namespace oddglass::insight {
 
+/// People below which an average has no range, and a gap no verdict (own rule).
+constexpr int fewestForARange = 3;
+
 /// Where the panel puts one lot on one question's scale.
 struct LotMean {
   Slot lot;

@@ -141,7 +141,7 @@ SheetFindings sheetFindingsOf(const RevealedSession& session) {
     findings.why = NoVerdict::sealBroken;
     takeVerdicts(findings);
   }
-  findings.hasVerdicts = !findings.why && findings.target && findings.people >= 3;
+  findings.hasVerdicts = !findings.why && findings.target && findings.people >= fewestForARange;
   findings.next = nextOf(findings, plan);
   findings.deviations = deviationsOf(session);
   findings.cautions = sheetCautionsOf(findings, plan);

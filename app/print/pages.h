@@ -50,6 +50,8 @@ class Pages {
   void rule();
   /// A table whose head stands on every page. Where its columns would be too narrow, each row is set below the other as "head: cell".
   void table(const figures::Table& table);
+  /// How high its head and its first row are, of a long row the first lines: what must not fall apart.
+  double startOf(const figures::Table& table) const;
   /// A figure, whole, as wide as the column or narrower. It is laid out for `figureWidth` points.
   void figure(const figures::Figure& figure);
   /// A text at a place of one's own; gives its height.

@@ -88,6 +88,14 @@ void stacked(Pages& pages, const figures::Table& table) {
 
 }  // namespace
 
+double Pages::startOf(const figures::Table& table) const {
+  if (table.headers.empty() || table.rows.empty()) return 0;
+  const auto columns = columnsOf(table, width());
+  if (!columns) return 3 * leading(cellType);
+  const int head = tallest(laid(table.headers, *columns, headType)), row = std::min(4, tallest(laid(table.rows.front(), *columns, cellType)));
+  return head * leading(headType) + row * leading(cellType) + 18;
+}
+
 void Pages::table(const figures::Table& table) {
   if (table.headers.empty() || table.rows.empty()) return;
   const auto columns = columnsOf(table, width());
@@ -102,7 +110,7 @@ void Pages::table(const figures::Table& table) {
     drawPart(*this, head, *columns, 0, tallest(head));
     rule();
   };
-  need(headHeight + 2 * leading(cellType));
+  need(startOf(table));
   drawHead();
   for (const auto& cells : table.rows) {
     const std::vector<SetText> row = laid(cells, *columns, cellType);

@@ -61,13 +61,15 @@ std::optional<figures::StripPicture> answersPicture(const words::Voice& voice, c
     figures::StripRow row;
     row.label = words::capitalised(words::lotNamed(voice, plan, lot.lot));
     row.count = words::people(voice, lot.people);
+    std::string all;
     for (std::size_t i = 0; i < lot.values.size();) {
       const auto times = static_cast<int>(std::ranges::count(lot.values, lot.values[i]));
       row.heaps.push_back({lot.values[i], times, words::heapLine(voice, row.label, line.kind, lot.values[i], times)});
-      picture.table.rows.push_back({row.label, words::points(voice, line.kind, lot.values[i]), words::whole(voice, times)});
+      all += (all.empty() ? "" : ", ") + words::points(voice, line.kind, lot.values[i]) + (times > 1 ? " (" + words::whole(voice, times) + ")" : std::string());
       told.push_back(row.heaps.back().readOut + '.');
       i += static_cast<std::size_t>(times);
     }
+    picture.table.rows.push_back({row.label, all.empty() ? "–" : all, words::whole(voice, lot.people)});
     picture.rows.push_back(std::move(row));
   }
   picture.sentence = allLines(told);

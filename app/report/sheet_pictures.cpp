@@ -23,7 +23,7 @@ figures::GapVerdict drawn(insight::GapVerdict verdict) {
 }  // namespace
 
 std::optional<figures::GapPicture> gapPicture(const words::Voice& voice, const RevealedSession& session, const insight::SheetFindings& findings, Slot lot) {
-  if (!findings.target || findings.why) return std::nullopt;
+  if (!findings.target || findings.why || findings.people < insight::fewestForARange) return std::nullopt;
   const words::GapPictureWords text = words::gapPictureWords(voice, session.plan, *findings.target, lot);
   figures::GapPicture picture;
   picture.title = text.title;

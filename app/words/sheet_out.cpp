@@ -74,14 +74,14 @@ void speakGood(CameOut& out, const Voice& voice, const Plan& plan, const SheetFi
   out.shape = Shape::ring;
   out.word = say(voice, QT_TRANSLATE_NOOP("words", "a score"));
   if (liking == findings.points.end()) {
-    out.headline = say(voice, QT_TRANSLATE_NOOP("words", "This is what people found in it."));
+    out.headline = findings.people == 1 ? say(voice, QT_TRANSLATE_NOOP("words", "This is what one person found in it.")) : say(voice, QT_TRANSLATE_NOOP("words", "This is what people found in it."));
     return;
   }
   std::vector<std::string> lines;
   for (const insight::LotMean& lot : liking->lots)
     if (plan.lots[static_cast<std::size_t>(lot.lot.value) - 1].role == LotRole::compared) lines.push_back(meanLine(voice, plan, *liking, lot));
   if (lines.size() == 1) out.headline = lines.front();
-  else out.headline = say(voice, QT_TRANSLATE_NOOP("words", "This is how people liked them."));
+  else out.headline = findings.people == 1 ? say(voice, QT_TRANSLATE_NOOP("words", "This is how one person liked them.")) : say(voice, QT_TRANSLATE_NOOP("words", "This is how people liked them."));
   out.notSaid = say(voice, QT_TRANSLATE_NOOP("words", "Friends are kind, and a score by itself says little: read it beside a bought drink, and beside the same drink poured twice."));
 }
 
@@ -103,7 +103,9 @@ std::string movedLine(const Voice& voice, const SheetFindings& findings) {
 
 OutSection questionSection(const Voice& voice, const Plan& plan, const SheetFindings& findings, const PointsLine& line) {
   OutSection section{capitalised(questionName(voice, line.kind, line.part, line.word)), {}, {}, {}, About::points, line.item};
-  for (const LotGap& gap : line.gaps) section.lines.push_back(gapLine(voice, plan, findings, line, gap));
+  // Of one or two people it is said once, above, that nothing can be told of gaps.
+  if (findings.people >= insight::fewestForARange)
+    for (const LotGap& gap : line.gaps) section.lines.push_back(gapLine(voice, plan, findings, line, gap));
   if (line.rangeLow)
     section.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The reference's own vintages lie {low} to {high} apart from the one you chose."),
                                 {{"low", points(voice, line.kind, *line.rangeLow)}, {"high", points(voice, line.kind, *line.rangeHigh)}}));
@@ -158,7 +160,7 @@ CameOut sheetOut(const Voice& voice, const RevealedSession& session, const Sheet
   else if (plan.question == Question::lacks && findings.hasVerdicts) speakGaps(out, voice, plan, findings);
   else speakGood(out, voice, plan, findings);
   out.count = say(voice, QT_TRANSLATE_NOOP("words", "{people} filled in a sheet."), {{"people", people(voice, findings.people)}});
-  if (findings.people < 3 && !findings.why) out.range = say(voice, QT_TRANSLATE_NOOP("words", "With fewer than three people there is no range and no verdict: look at the answers themselves."));
+  if (findings.people < insight::fewestForARange && !findings.why) out.range = say(voice, QT_TRANSLATE_NOOP("words", "With fewer than three people there is no range and no verdict: look at the answers themselves."));
   out.missed = movedLine(voice, findings);
   for (const PointsLine& line : findings.points)
     if (line.isMain) out.sections.push_back(questionSection(voice, plan, findings, line));

@@ -42,7 +42,7 @@ PointsPictureWords pointsPictureWords(const Voice& voice, const insight::PointsL
   words.why = say(voice, QT_TRANSLATE_NOOP("words", "too few people, or all alike: no range"));
   words.meanHeaders = {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "average")), say(voice, QT_TRANSLATE_NOOP("words", "from")),
                        say(voice, QT_TRANSLATE_NOOP("words", "to")), say(voice, QT_TRANSLATE_NOOP("words", "people"))};
-  words.answerHeaders = {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "points")), say(voice, QT_TRANSLATE_NOOP("words", "people"))};
+  words.answerHeaders = {say(voice, QT_TRANSLATE_NOOP("words", "Drink")), say(voice, QT_TRANSLATE_NOOP("words", "points; in brackets, given by several")), say(voice, QT_TRANSLATE_NOOP("words", "people"))};
   return words;
 }
 
