@@ -50,10 +50,7 @@ struct RecipeEvenings : SheetEvening {
     clock.set(at);
     session = session::planSheet(*store, clock, chance, "An evening", poured, std::move(items));
     Draft draft = session::draft(*store, session);
-    draft.tasters = friends;
-    draft.tasters.push_back(maker);
-    draft.pourer = pourer;
-    draft.cupMl = 15;
+    invite(draft);
     draft.careSettled = true;
     session::saveDraft(*store, clock, draft);
   }

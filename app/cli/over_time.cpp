@@ -67,7 +67,7 @@ Json overTimeJson(const Series& series, const insight::OverTime& over) {
   json["mentions"] = Json::array();
   for (const auto& each : over.mentions) {
     Json counts = Json::array();
-    for (const auto& count : each.counts) counts.push_back({{"sitting", count.sitting}, {"batch", count.batch}, {"batch_of", count.batchOf}, {"control", count.control}, {"control_of", count.controlOf}});
+    for (const auto& count : each.counts) counts.push_back({{"sitting", count.sitting}, {"batch", count.batch}, {"batch_of", count.batchOf}, {"control", count.control}, {"control_of", count.controlOf}, {"noticers", count.noticers}, {"noticers_of", count.noticersOf}});
     json["mentions"].push_back({{"word", each.question.word}, {"counts", std::move(counts)}});
   }
   return json;

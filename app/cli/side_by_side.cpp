@@ -4,6 +4,7 @@
 #include "domain/day.h"
 #include "domain/names.h"
 #include "domain/problem.h"
+#include "report/gap_rows.h"
 #include "session/about_lots.h"
 #include "session/same_again.h"
 #include "session/sittings.h"
@@ -18,23 +19,13 @@
 namespace oddglass::cli {
 namespace {
 
-std::string_view wordFor(insight::BatchLink link) {
+std::string_view linkWord(insight::BatchLink link) {
   switch (link) {
     case insight::BatchLink::together: return "together";
     case insight::BatchLink::reference: return "shared lot";
     case insight::BatchLink::none: break;
   }
   return "none";
-}
-
-std::string_view wordFor(insight::GapVerdict verdict) {
-  switch (verdict) {
-    case insight::GapVerdict::less: return "less";
-    case insight::GapVerdict::more: return "more";
-    case insight::GapVerdict::within: return "within the limit";
-    case insight::GapVerdict::cannotTell: break;
-  }
-  return "cannot tell yet";
 }
 
 Json questionJson(const LotQuestion& question) { return {{"kind", nameOf(question.kind)}, {"part", nameOf(question.part)}, {"word", question.word}}; }
@@ -51,7 +42,7 @@ Json columnJson(const Batch& batch, const insight::BatchColumn& column, const Ba
 Json gapJson(const insight::SideBySide& found, const insight::BatchGap& gap) {
   Json json = questionJson(found.lines[static_cast<std::size_t>(gap.line)].question);
   json.update({{"people", gap.people}, {"base", numberOrNull(gap.base)}, {"other", numberOrNull(gap.other)}, {"limit", numberOrNull(gap.limit)}, {"limit_low", numberOrNull(gap.limitLow)},
-               {"limit_high", numberOrNull(gap.limitHigh)}, {"p_adjusted", numberOrNull(gap.pDifference)}, {"p_limit_adjusted", numberOrNull(gap.pWithin)}, {"verdict", wordFor(gap.verdict)}});
+               {"limit_high", numberOrNull(gap.limitHigh)}, {"p_adjusted", numberOrNull(gap.pDifference)}, {"p_limit_adjusted", numberOrNull(gap.pWithin)}, {"verdict", report::nameOfVerdict(gap.verdict)}});
   json["difference"] = estimatedJson(gap.difference, {});
   return json;
 }
@@ -62,7 +53,7 @@ Json stepJson(const insight::SideBySide& found, const BatchTastings& tastings, c
     for (const int each : all) ids.push_back(tastings.about.sessions[static_cast<std::size_t>(each)].id.text);
     return ids;
   };
-  Json json{{"base", step.base}, {"other", step.other}, {"link", wordFor(step.link)}, {"shared_lot", step.shared ? Json(tastings.lots[static_cast<std::size_t>(*step.shared)].text) : Json()},
+  Json json{{"base", step.base}, {"other", step.other}, {"link", linkWord(step.link)}, {"shared_lot", step.shared ? Json(tastings.lots[static_cast<std::size_t>(*step.shared)].text) : Json()},
             {"base_sessions", sessions(step.baseSessions)}, {"other_sessions", sessions(step.otherSessions)}, {"people", step.people}, {"changed", step.changed.size()},
             {"base_age_months", numberOrNull(step.baseAge)}, {"other_age_months", numberOrNull(step.otherAge)}, {"one_age_on", step.sameAgeOn ? Json(*step.sameAgeOn) : Json()}, {"questions", Json::array()}};
   if (step.link == insight::BatchLink::none) json["why"] = "never poured together, nor beside a shared bottle";
@@ -83,7 +74,7 @@ Json sideBySideJson(const std::vector<Batch>& batches, const BatchTastings& tast
   for (const insight::BatchMentions& mentions : found.mentions) {
     Json one = questionJson(mentions.question);
     one["counts"] = Json::array();
-    for (const auto& count : mentions.counts) one["counts"].push_back({{"ticked", count.ticked}, {"asked", count.asked}});
+    for (const auto& count : mentions.counts) one["counts"].push_back({{"ticked", count.ticked}, {"asked", count.asked}, {"noticers_ticked", count.noticersTicked}, {"noticers", count.noticers}});
     json["mentions"].push_back(std::move(one));
   }
   for (const insight::BatchStep& step : found.steps) json["steps"].push_back(stepJson(found, tastings, step));

@@ -68,6 +68,10 @@ BatchStep stepTo(int other, const SideBySide& found, const HadLots& had) {
   return linked(other - 1);
 }
 
+bool isNoticer(const Noticers& noticers, const std::set<std::string>& words, const AboutLots& about, int person) {
+  return std::ranges::any_of(words, [&](const std::string& word) { return notices(noticers, word, about, person); });
+}
+
 void markWords(SideBySide& found, const MergedQuestions& merged, const std::vector<SaidOf>& said, const AboutLots& about, const std::vector<WordNow>& words) {
   for (std::size_t q = 0; q < merged.all.size(); ++q) {
     BatchLine& line = found.lines[q];
@@ -86,7 +90,7 @@ void markWords(SideBySide& found, const MergedQuestions& merged, const std::vect
 
 }  // namespace
 
-SideBySide sideBySideOf(const std::vector<Batch>& batches, const BatchTastings& tastings, const std::vector<WordNow>& words, std::optional<int> good) {
+SideBySide sideBySideOf(const std::vector<Batch>& batches, const BatchTastings& tastings, const std::vector<WordNow>& words, std::optional<int> good, const Noticers& noticers) {
   SideBySide found;
   found.good = good;
   const HadLots had = whoHad(tastings.about, tastings.lots);
@@ -118,8 +122,13 @@ SideBySide sideBySideOf(const std::vector<Batch>& batches, const BatchTastings& 
       std::map<int, bool> people;
       for (const auto& [key, value] : ticked[q])
         if (std::get<2>(key) == column.lot) people[std::get<1>(key)] |= value > 0;
-      const auto named = std::ranges::count_if(people, [](const auto& each) { return each.second; });
-      mentions.counts.push_back({static_cast<int>(named), static_cast<int>(people.size())});
+      BatchMentions::Count count;
+      for (const auto& [person, hasTicked] : people) {
+        const bool isOne = isNoticer(noticers, ticks.askedAs[q], tastings.about, person);
+        ++count.asked, count.ticked += hasTicked;
+        count.noticers += isOne, count.noticersTicked += isOne && hasTicked;
+      }
+      mentions.counts.push_back(count);
     }
     found.mentions.push_back(std::move(mentions));
   }

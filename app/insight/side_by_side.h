@@ -44,6 +44,7 @@ struct BatchMentions {
   LotQuestion question;
   struct Count {
     int ticked = 0, asked = 0;             ///< people
+    int noticersTicked = 0, noticers = 0;  ///< of these, those known to notice the word
   };
   std::vector<Count> counts;
 };
@@ -90,14 +91,14 @@ struct SideBySide {
   int comparisons = 0;                        ///< how many differences were judged together
 };
 
-/// Sets batches side by side. `words` are those of the tastings' questions. Each batch is held against the one before it, or, where these two have no link, against
+/// Sets batches side by side. `words` are those of the tastings' questions, `noticers` who is known to notice them. Each batch is held against the one before it, or, where these two have no link, against
 /// the latest earlier one that has; with `good` every other batch is held against that one.
 /// Of a batch with several lots the one that was poured together with most of the others counts, then the one with most links, then the one tasted most often.
 /// The unit is the person. Poured together: each person's own difference, over the sessions averaged first. Through a shared lot: each batch minus that lot,
 /// by those who sat at both; several such lots: the one with most people.
 /// Verdicts at alpha 0.05, in the order within, less or more, cannot tell; under three people, or without spread, cannot tell.
 /// Source: Student's t over people (paired); Schuirmann 1987 for the limit; Holm 1979 over all steps and questions.
-SideBySide sideBySideOf(const std::vector<Batch>& batches, const BatchTastings& tastings, const std::vector<WordNow>& words, std::optional<int> good = std::nullopt);
+SideBySide sideBySideOf(const std::vector<Batch>& batches, const BatchTastings& tastings, const std::vector<WordNow>& words, std::optional<int> good = std::nullopt, const Noticers& noticers = {});
 
 /// The lots of a tasting that would link the batches: of each one that has bottles, and beside those that are drunk a lot that stood beside them and has some
 /// (`free` for each of the tastings' lots). Fewer than two: no bottle is left that could.

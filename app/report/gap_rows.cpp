@@ -14,6 +14,16 @@ figures::GapVerdict drawn(insight::GapVerdict verdict) {
   return figures::GapVerdict::unclear;
 }
 
+const char* nameOfVerdict(insight::GapVerdict verdict) {
+  switch (verdict) {
+    case insight::GapVerdict::less: return "less";
+    case insight::GapVerdict::more: return "more";
+    case insight::GapVerdict::within: return "within the limit";
+    case insight::GapVerdict::cannotTell: break;
+  }
+  return "cannot tell yet";
+}
+
 void shareLimit(figures::GapPicture& picture) {
   const auto first = picture.rows.front().limit;
   if (!first || !std::ranges::all_of(picture.rows, [&](const figures::GapRow& row) { return row.limit == first; })) return;

@@ -91,7 +91,9 @@ AboutLots answersIn(SQLite::Database& db, std::vector<std::pair<std::int64_t, Lo
       if (lot == lots.end() || !kind || !part) continue;
       const std::string uid = rows.getColumn(0).getString();
       const std::string who = uid.empty() ? std::to_string(at) + '/' + std::to_string(rows.getColumn(1).getInt()) : uid;
-      const int person = people.emplace(who, static_cast<int>(people.size())).first->second;
+      const auto [known, isNew] = people.emplace(who, static_cast<int>(people.size()));
+      if (isNew) about.who.push_back({uid});
+      const int person = known->second;
       const LotQuestion question{*kind, *part, rows.getColumn(5).getString(), rows.getColumn(6).getInt(), rows.getColumn(7).getInt()};
       questions.emplace(question, 0);
       raw.push_back({{at, person, static_cast<int>(lot - lots.begin()), 0, rows.getColumn(8).getInt()}, question});

@@ -6,6 +6,8 @@
 #include "words/over_time.h"
 #include "words/sheet_out.h"
 
+#include <algorithm>
+
 namespace oddglass::words {
 namespace {
 
@@ -50,10 +52,13 @@ OutSection mentionsSection(const Voice& voice, const insight::OverTime& over, co
   section.heading = capitalised(mentions.question.word);
   section.headers = {say(voice, QT_TRANSLATE_NOOP("words", "age")), say(voice, QT_TRANSLATE_NOOP("words", "batch"))};
   if (over.control != ControlKind::none) section.headers.push_back(say(voice, QT_TRANSLATE_NOOP("words", "control")));
+  const bool hasNoticers = std::ranges::any_of(mentions.counts, [](const auto& each) { return each.noticersOf > 0; });
+  if (hasNoticers) section.headers.push_back(say(voice, QT_TRANSLATE_NOOP("words", "batch, by those known to notice it")));
   for (const auto& each : mentions.counts) {
-    const auto of = [&](int count, int all) { return say(voice, QT_TRANSLATE_NOOP("words", "{count} of {all}"), {{"count", whole(voice, count)}, {"all", whole(voice, all)}}); };
+    const auto of = [&](int count, int all) { return countOf(voice, count, all); };
     std::vector<std::string> row{ageName(voice, over.sittings[static_cast<std::size_t>(each.sitting)].age), of(each.batch, each.batchOf)};
     if (over.control != ControlKind::none) row.push_back(of(each.control, each.controlOf));
+    if (hasNoticers) row.push_back(of(each.noticers, each.noticersOf));
     section.rows.push_back(std::move(row));
   }
   section.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "How many ticked it, of those who were asked. Counts are shown, not judged.")));

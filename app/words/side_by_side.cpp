@@ -77,6 +77,12 @@ void addHeadline(const Voice& voice, const std::vector<std::string>& names, cons
   out.headline = say(voice, QT_TRANSLATE_NOOP("words", "Nothing is shown to have moved."));
 }
 
+std::string tickedCell(const Voice& voice, const insight::BatchMentions::Count& count) {
+  if (count.asked == 0) return "–";
+  const Values values{{"count", countOf(voice, count.ticked, count.asked)}, {"noticers", countOf(voice, count.noticersTicked, count.noticers)}};
+  return count.noticers > 0 ? say(voice, QT_TRANSLATE_NOOP("words", "{count}; {noticers} of those known to notice it"), values) : values.at("count");
+}
+
 void addColumnRows(const Voice& voice, const std::vector<Batch>& batches, const BatchTastings& tastings, const SideBySide& found, SideBySideWords& out) {
   out.headers = {std::string()};
   out.headers.insert(out.headers.end(), out.columns.begin(), out.columns.end());
@@ -104,7 +110,7 @@ void addColumnRows(const Voice& voice, const std::vector<Batch>& batches, const 
   }
   for (const insight::BatchMentions& mentions : found.mentions) {
     std::vector<std::string> row{say(voice, QT_TRANSLATE_NOOP("words", "{word}, ticked by"), {{"word", questionName(voice, mentions.question.kind, mentions.question.part, mentions.question.word)}})};
-    for (const auto& count : mentions.counts) row.push_back(count.asked == 0 ? std::string("–") : countOf(voice, count.ticked, count.asked));
+    for (const auto& count : mentions.counts) row.push_back(tickedCell(voice, count));
     out.rows.push_back(std::move(row));
   }
   if (!found.lines.empty() || !found.mentions.empty())

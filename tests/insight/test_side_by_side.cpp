@@ -270,6 +270,13 @@ TEST_CASE("ticked words are counted by people over those who were asked") {
   CHECK(found.mentions[0].counts[0].asked == 5);
   CHECK(found.mentions[0].counts[1].ticked == 2);
   CHECK(found.mentions[0].counts[1].asked == 6);
+  CHECK(found.mentions[0].counts[1].noticers == 0);
+
+  // Two of them are known to notice butter, one of those who ticked it.
+  bench.tastings.about.who = {{"a"}, {"b"}, {"c"}, {""}, {"e"}, {"f"}};
+  const SideBySide known = sideBySideOf(bench.batches, bench.tastings, bench.words, std::nullopt, {{"butter", {{"b"}, {"c"}, {""}}}});
+  CHECK(known.mentions[0].counts[1].noticers == 2);
+  CHECK(known.mentions[0].counts[1].noticersTicked == 1);
 }
 
 TEST_CASE("of several bottlings the one with most links counts, and what would link the batches is what is left of them") {

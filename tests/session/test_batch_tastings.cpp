@@ -48,6 +48,7 @@ TEST_CASE("answers about batches come with whatever stood beside them, and only 
   CHECK(tastings.about.sessions.size() == 2);
   CHECK(tastings.about.answers.size() == 48);
   CHECK(tastings.about.people == 6);
+  CHECK(tastings.about.who == evening.friends);
 }
 
 TEST_CASE("a plan of lots takes the bought one as reference, and pages stay closed while a look at one of the lots is sealed") {

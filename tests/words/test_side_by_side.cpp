@@ -115,6 +115,9 @@ TEST_CASE("what moved is told with its range, its people, its ages and how many 
   CHECK(out.rows[1][1] == "12 months (6 people)");
   CHECK(out.rows[3] == std::vector<std::string>{"honey, of 100", "38 (6 people)", "one person only"});
   CHECK(out.rows[5] == std::vector<std::string>{"butter, ticked by", "0 of 5", "2 of 6"});
+  beside.found.mentions[0].counts[1].noticers = 2;
+  beside.found.mentions[0].counts[1].noticersTicked = 1;
+  CHECK(beside.words().rows[5][2] == "2 of 6; 1 of 2 of those known to notice it");
 }
 
 TEST_CASE("several things changed together cannot say which did it") {
