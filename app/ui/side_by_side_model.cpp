@@ -98,7 +98,7 @@ void SideBySideModel::show(const BesideRead& read) {
   for (const Recipe& each : read.recipes) {
     RecipeRow row;
     row.name = shown(each.name);
-    row.line = each.name == read.recipe ? tr("shown below") : tr("%n batch(es)", nullptr, each.batches);
+    row.line = each.name == read.recipe ? tr("shown below") : each.batches == 1 ? tr("1 batch") : tr("%1 batches").arg(each.batches);
     recipes.push_back(row);
   }
   m_recipes.set(recipes);
