@@ -66,6 +66,9 @@ SessionId planSheet(store::Store& store, Clock& clock, Chance& chance, const std
       draft.sheet.roles.push_back(isReference ? LotRole::reference : LotRole::compared);
       if (isReference) draft.question = Question::lacks;
     }
+    // Vintages by themselves: all but the first are held against it.
+    if (std::ranges::find(draft.sheet.roles, LotRole::compared) == draft.sheet.roles.end())
+      for (std::size_t i = 1; i < draft.sheet.roles.size(); ++i) draft.sheet.roles[i] = LotRole::compared;
     draft.id = newDraft(store, clock, chance, title);
     saveDraft(store, clock, draft);
     return draft.id;

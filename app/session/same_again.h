@@ -15,7 +15,7 @@ SessionId planAgain(store::Store& store, Clock& clock, Chance& chance, const Ses
 /// The questions of a sealed sheet, as they are planned anew.
 std::vector<SheetItem> questionsOf(const Plan& plan);
 
-/// A new plan of a score sheet for these lots, a reference among them as one; begun and saved. `sheet` are its questions.
+/// A new plan of a score sheet for these lots, references among them as such; of references alone the first one. Begun and saved. `sheet` are its questions.
 /// Problem unknown (a lot that is not there).
 SessionId planSheet(store::Store& store, Clock& clock, Chance& chance, const std::string& title, const std::vector<LotId>& lots, std::vector<SheetItem> sheet);
 

@@ -59,7 +59,8 @@ public:
   OverTimeModel(const Stage& stage, QObject* parent);
   Rows* series() { return &m_series; }
   Rows* sittings() { return &m_sittings; }
-  Rows* asked() { return &m_asked, m_seen; }
+  Rows* asked() { return &m_asked; }
+  Rows* seen() { return &m_seen; }
   Q_INVOKABLE void load();
   Q_INVOKABLE void choose(int row);
   /// Plans the next sitting, or begins a series where there is none.

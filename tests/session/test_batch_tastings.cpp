@@ -59,6 +59,10 @@ TEST_CASE("a plan of lots takes the bought one as reference, and pages stay clos
   CHECK(draft.sheet.roles == std::vector<LotRole>{LotRole::compared, LotRole::reference});
   CHECK(session::draft(*evening.store, session::planSheet(*evening.store, evening.clock, evening.chance, "links", {evening.lots[0], evening.lots[1]}, {})).question == Question::good);
 
+  const LotId older = evening.addLot(shelf::lot(*evening.store, evening.bought).beverage, "vintage 1");
+  const Draft vintages = session::draft(*evening.store, session::planSheet(*evening.store, evening.clock, evening.chance, "vintages", {evening.bought, older}, {}));
+  CHECK(vintages.sheet.roles == std::vector<LotRole>{LotRole::reference, LotRole::compared});
+
   Series series;
   series.title = "Hedge mead grows old";
   series.batch = evening.lots[0];
