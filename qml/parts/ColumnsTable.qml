@@ -28,6 +28,7 @@ Column {
 
             width: root.width
             Accessible.role: Accessible.List
+            Accessible.name: root.headers.slice(1 + first, 1 + first + count).join(", ")
 
             Row {
                 width: block.width
@@ -47,7 +48,6 @@ Column {
                         bottomPadding: 6
                         text: modelData
                         font.weight: Font.DemiBold
-                        wrapMode: Text.Wrap
                     }
                 }
             }
