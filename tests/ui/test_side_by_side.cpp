@@ -41,18 +41,14 @@ void holdTogether(RecipeEvenings& evening, Millis at, const std::vector<LotId>& 
 }
 
 void lookAll(test::Window& at, const std::string& name) {
-  for (const bool dark : {false, true}) {
-    at.app().preferences()->setLight(dark ? ui::Preferences::Light::Dark : ui::Preferences::Light::Bright);
-    for (const QSize size : {QSize(1280, 800), QSize(900, 600)}) {
-      at.window().resize(size);
-      at.nextFrame();
-      CHECK(test::cutOff(at) == "");
-      CHECK(test::silent(at.window().contentItem()) == "");
-      CHECK(test::nameless(at.window().contentItem()) == "");
-      at.shoot(name + '_' + std::to_string(size.width()) + (dark ? "_dark" : "_light"));
-    }
+  for (const test::Look& look : test::looks()) {
+    wear(at, look);
+    CHECK(test::cutOff(at) == "");
+    CHECK(test::silent(at.window().contentItem()) == "");
+    CHECK(test::nameless(at.window().contentItem()) == "");
+    at.shoot(name + '_' + look.name);
   }
-  at.app().preferences()->setLight(ui::Preferences::Light::Bright);
+  wear(at, test::looks().front());
 }
 
 }  // namespace
@@ -91,11 +87,6 @@ TEST_CASE("what moved between batches, in every look of the window, and a tastin
   CHECK(besidePage(at).steps()->at<ui::FigureRow>(0).says.contains(QStringLiteral("Two things changed together.")));
   CHECK(besidePage(at).steps()->at<ui::FigureRow>(2).says.contains(QStringLiteral("not comparable")));
   lookAll(at, "side_three");
-  at.app().preferences()->setTextPercent(200);
-  at.nextFrame();
-  CHECK(test::cutOff(at) == "");
-  at.shoot("side_three_large");
-  at.app().preferences()->setTextPercent(100);
   at.click("sideBase2");
   CHECK(besidePage(at).steps()->at<ui::FigureRow>(0).heading.contains(QStringLiteral("the good one")));
   at.click("sidePick");
@@ -114,9 +105,33 @@ TEST_CASE("batches with long names stand beside each other without being cut") {
   evening.store.reset();
   test::Window at(evening.folder.path().string());
   at.click("navSideBySide");
-  at.window().resize(900, 600);
-  at.nextFrame();
-  CHECK(test::cutOff(at) == "");
-  at.shoot("side_long_900");
+  lookAll(at, "side_long");
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("the reference book tells what is left of the bought drinks, and a tasting is planned beside one") {
+  RecipeEvenings evening;
+  Lot old = shelf::lot(*evening.store, evening.bought);
+  old.packagedOn = "2023-05-01";
+  old.bestBefore = "2025-05-01";
+  old.storage = "cellar, 12 degrees";
+  old.source = "the shop by the bridge";
+  shelf::save(*evening.store, evening.chance, old);
+  const LotId newer = evening.addLot(old.beverage, "vintage 3, from the second case that was bought for the winter");
+  holdTogether(evening, december, {evening.bought, newer});
+  shelf::count(*evening.store, evening.clock, evening.bought, 1);
+  evening.store.reset();
+  test::Window at(evening.folder.path().string());
+  at.click("navReferences");
+  CHECK(at.text("headline").find("One lot is down to its last bottle.") != std::string::npos);
+  CHECK(test::isShown(at, "Past its best-before (2025-05-01)"));
+  CHECK(test::isShown(at, "Honey: from "));
+  lookAll(at, "references");
+  at.click("referencePlan1");
+  REQUIRE(at.app().router()->page() == Page::Question);
+  at.click("navReferences");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::Beverage);
+  CHECK(at.app().findChild<ui::BeverageModel*>()->property("origin").toInt() == 1);
   CHECK(at.complaints() == "");
 }
