@@ -1,11 +1,13 @@
 #include "report/side_pictures.h"
 
+#include "domain/sheet.h"
 #include "report/gap_rows.h"
 #include "words/sheet_out.h"
 #include "words/sheet_picture.h"
 #include "words/side_by_side.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace oddglass::report {
@@ -24,6 +26,20 @@ figures::GapRow stepRow(const words::Voice& voice, const std::vector<std::string
   row.readOut = words::batchGapLine(voice, names, found, step, gap);
   row.why = why;
   return row;
+}
+
+// Far enough for every interval.
+double intervalReach(const figures::GapPicture& picture) {
+  double furthest = 0;
+  for (const figures::GapRow& row : picture.rows)
+    if (row.interval) furthest = std::max({furthest, std::abs(row.interval->low), std::abs(row.interval->high)});
+  return figures::evenReach(furthest);
+}
+
+// No two answers lie further apart.
+double widestGap(ItemKind kind) {
+  const AnswerForm form = answerForm(kind);
+  return form.low && form.high ? *form.high - *form.low : 1.0;
 }
 
 }  // namespace
@@ -51,7 +67,7 @@ std::vector<figures::GapPicture> stepPictures(const words::Voice& voice, const s
   std::vector<figures::GapPicture> list;
   for (auto& [kind, picture] : pictures) {
     shareLimit(picture);
-    const double reach = figures::gapReach(picture);
+    const double reach = std::max(figures::gapReach(picture), std::min(intervalReach(picture), widestGap(kind)));
     picture.scale.low = -reach;
     picture.scale.high = reach;
     list.push_back(std::move(picture));

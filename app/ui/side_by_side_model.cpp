@@ -171,7 +171,7 @@ void SideBySideModel::showFindings(const BesideRead& read) {
   m_table.set(table);
   m_steps.set(steps);
   m_linkable = isOpen && read.batches.size() > 1;
-  m_primary = m_linkable ? tr("Plan a tasting that links them") : read.hasBatches ? tr("Choose batches") : tr("Put a batch on the shelf");
+  m_primary = m_linkable ? tr("Plan a tasting that links them") : m_hasBatches && !m_picking ? tr("Choose batches") : tr("Put a batch on the shelf");
   m_primaryReason = m_linkable && read.links.empty() ? tr("No bottle is left that would link them. Keep one back of the next batch, or buy a lot that each can stand beside.") : QString();
 }
 
@@ -209,7 +209,7 @@ void SideBySideModel::open(const BeverageId& batch) {
 
 void SideBySideModel::goOn() {
   if (!m_linkable) {
-    if (!m_hasBatches) return go(Router::Page::Shelf);
+    if (!m_hasBatches || m_picking) return go(Router::Page::Shelf);
     return pick(true);
   }
   ask([ids = m_shown](Cellar& cellar) {

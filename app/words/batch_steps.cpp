@@ -47,8 +47,8 @@ std::string ageLine(const Voice& voice, Values values, const BatchStep& step) {
   if (!step.baseAge || !step.otherAge) return say(voice, QT_TRANSLATE_NOOP("words", "The day of bottling of one of them is not known, so neither is its age at tasting."));
   values["baseAge"] = ageName(voice, *step.baseAge);
   values["otherAge"] = ageName(voice, *step.otherAge);
-  return agesDiffer(step) ? say(voice, QT_TRANSLATE_NOOP("words", "At tasting {base} was {baseAge} old, {other} {otherAge}: what moved may be age."), values)
-                          : say(voice, QT_TRANSLATE_NOOP("words", "At tasting {base} was {baseAge} old, {other} {otherAge}."), values);
+  return agesDiffer(step) ? say(voice, QT_TRANSLATE_NOOP("words", "At tasting {base} was {baseAge} old and {other} was {otherAge} old: what moved may be age."), values)
+                          : say(voice, QT_TRANSLATE_NOOP("words", "At tasting {base} was {baseAge} old and {other} was {otherAge} old."), values);
 }
 
 std::string adviceLine(const Voice& voice, Values values, const BatchStep& step, const std::string& today) {
@@ -91,7 +91,7 @@ std::string batchGapLine(const Voice& voice, const std::vector<std::string>& nam
   switch (gap.verdict) {
     case GapVerdict::less: return say(voice, QT_TRANSLATE_NOOP("words", "{what}: {other} less than {base}, by {by} {of} ({range}), {people}."), values);
     case GapVerdict::more: return say(voice, QT_TRANSLATE_NOOP("words", "{what}: {other} more than {base}, by {by} {of} ({range}), {people}."), values);
-    case GapVerdict::within: return say(voice, QT_TRANSLATE_NOOP("words", "{what}: {other} within your limit of {base} (no more than {limit}; here between {here}), {people}."), values);
+    case GapVerdict::within: return say(voice, QT_TRANSLATE_NOOP("words", "{what}: {other} within your limit of {base} (no more than {limit}; here {here}), {people}."), values);
     case GapVerdict::cannotTell: break;
   }
   if (gap.difference.low && gap.difference.high) return say(voice, QT_TRANSLATE_NOOP("words", "{what}: cannot tell yet; anything from {range} {of} fits, {people}."), values);

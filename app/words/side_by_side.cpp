@@ -114,7 +114,7 @@ void addColumnRows(const Voice& voice, const std::vector<Batch>& batches, const 
     out.rows.push_back(std::move(row));
   }
   if (!found.lines.empty() || !found.mentions.empty())
-    out.underTable = say(voice, QT_TRANSLATE_NOOP("words", "Averages as they were given, each on its own evening: no line joins them. What may be compared stands below. Ticks are counted, not judged."));
+    out.underTable = say(voice, QT_TRANSLATE_NOOP("words", "Averages as they were given, each on its own evening: no line joins them. What may be compared is told by itself, with its range. Ticks are counted, not judged."));
 }
 
 std::vector<std::string> markLines(const Voice& voice, const SideBySide& found) {

@@ -87,6 +87,9 @@ TEST_CASE("what moved between batches, in every look of the window, and a tastin
   CHECK(besidePage(at).steps()->at<ui::FigureRow>(0).says.contains(QStringLiteral("Two things changed together.")));
   CHECK(besidePage(at).steps()->at<ui::FigureRow>(2).says.contains(QStringLiteral("not comparable")));
   lookAll(at, "side_three");
+  at.scrollTo(at.item("sideBase0"));
+  at.nextFrame();
+  at.shoot("side_three_table");
   at.click("sideBase2");
   CHECK(besidePage(at).steps()->at<ui::FigureRow>(0).heading.contains(QStringLiteral("the good one")));
   at.click("sidePick");

@@ -103,7 +103,7 @@ TEST_CASE("what moved is told with its range, its people, its ages and how many 
   const BatchStepWords& step = out.steps[0];
   CHECK(step.heading == "Hedge mead 2 beside Hedge mead 1");
   CHECK(step.lines[0] == "Poured together on 2026-03-01: 6 people had both.");
-  CHECK(step.lines[1] == "At tasting Hedge mead 1 was 12 months old, Hedge mead 2 3 months: what moved may be age.");
+  CHECK(step.lines[1] == "At tasting Hedge mead 1 was 12 months old and Hedge mead 2 was 3 months old: what moved may be age.");
   CHECK(step.lines[2] == "One thing was changed: another yeast. What moved may come of it, or of what nobody wrote down.");
   CHECK(step.gaps[0] == "Honey: Hedge mead 2 more than Hedge mead 1, by 12 of 100 (4 to 20), 6 people.");
   CHECK(step.gaps[1] == "Smoke: cannot tell yet; anything from −9 to 11 of 100 fits, 6 people.");
@@ -167,7 +167,7 @@ TEST_CASE("within the limit of the good one, nothing shown, and nothing to judge
   SideBySideWords out = beside.words();
   CHECK(out.shape == Shape::bars);
   CHECK(out.steps[0].heading == "Hedge mead 2 beside the good one, Hedge mead 1");
-  CHECK(out.steps[0].gaps[0] == "Honey: Hedge mead 2 within your limit of the good one (no more than 10 of 100; here between −4 to 7), 6 people.");
+  CHECK(out.steps[0].gaps[0] == "Honey: Hedge mead 2 within your limit of the good one (no more than 10 of 100; here −4 to 7), 6 people.");
   beside.found.steps[0].gaps[1].verdict = GapVerdict::cannotTell;
   CHECK(beside.words().shape == Shape::ring);
   for (insight::BatchGap& gap : beside.found.steps[0].gaps) gap = Beside::gap(gap.line, 1, -9, 11, GapVerdict::cannotTell);
