@@ -122,6 +122,9 @@ TEST_CASE("what the looks have shown, in every look of the window") {
   at.app().preferences()->setTextPercent(100);
   at.click("aged1FigureNumbers");
   at.shoot("over_time_numbers");
+  at.scrollTo(at.item("seen0FigureNumbers"));
+  at.nextFrame();
+  at.shoot("over_time_seen");
   at.type("calendarFile", evening.folder.path().string() + "/looks.ics");
   at.click("calendarWrite");
   CHECK(std::filesystem::exists(evening.folder / "looks.ics"));
