@@ -68,6 +68,13 @@ BatchStep stepTo(int other, const SideBySide& found, const HadLots& had) {
   return linked(other - 1);
 }
 
+// A word that was always asked under one name keeps it.
+LotQuestion underItsName(const MergedQuestions& merged, std::size_t at) {
+  LotQuestion question = merged.all[at];
+  if (merged.askedAs[at].size() == 1) question.word = *merged.askedAs[at].begin();
+  return question;
+}
+
 bool isNoticer(const Noticers& noticers, const std::set<std::string>& words, const AboutLots& about, int person) {
   return std::ranges::any_of(words, [&](const std::string& word) { return notices(noticers, word, about, person); });
 }
@@ -101,7 +108,7 @@ SideBySide sideBySideOf(const std::vector<Batch>& batches, const BatchTastings& 
 
   for (std::size_t q = 0; q < points.all.size(); ++q) {
     BatchLine line;
-    line.question = points.all[q];
+    line.question = underItsName(points, q);
     for (const BatchColumn& column : found.columns) {
       std::map<int, std::pair<double, int>> people;
       for (const auto& [key, value] : said[q])
@@ -117,7 +124,7 @@ SideBySide sideBySideOf(const std::vector<Batch>& batches, const BatchTastings& 
   markWords(found, points, said, tastings.about, words);
 
   for (std::size_t q = 0; q < ticks.all.size(); ++q) {
-    BatchMentions mentions{ticks.all[q], {}};
+    BatchMentions mentions{underItsName(ticks, q), {}};
     for (const BatchColumn& column : found.columns) {
       std::map<int, bool> people;
       for (const auto& [key, value] : ticked[q])

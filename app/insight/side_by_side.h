@@ -33,7 +33,7 @@ struct BatchMean {
 
 /// One question over all batches. Words that count as one today are one question.
 struct BatchLine {
-  LotQuestion question;                    ///< under the name that the word has today
+  LotQuestion question;                    ///< under the one name it was asked by, or the name that the word has today
   std::vector<std::string> formerly;       ///< other names it was asked under in these tastings
   std::vector<std::string> changedOn;      ///< days between the first and the last of these tastings on which the word was renamed, merged or taken apart
   std::vector<BatchMean> means;            ///< for each batch

@@ -47,6 +47,9 @@ std::string ageLine(const Voice& voice, Values values, const BatchStep& step) {
   if (!step.baseAge || !step.otherAge) return say(voice, QT_TRANSLATE_NOOP("words", "The day of bottling of one of them is not known, so neither is its age at tasting."));
   values["baseAge"] = ageName(voice, *step.baseAge);
   values["otherAge"] = ageName(voice, *step.otherAge);
+  if (step.baseSessions.size() > 1 || step.otherSessions.size() > 1)
+    return agesDiffer(step) ? say(voice, QT_TRANSLATE_NOOP("words", "At these tastings {base} was {baseAge} old and {other} was {otherAge} old on average: what moved may be age."), values)
+                            : say(voice, QT_TRANSLATE_NOOP("words", "At these tastings {base} was {baseAge} old and {other} was {otherAge} old on average."), values);
   return agesDiffer(step) ? say(voice, QT_TRANSLATE_NOOP("words", "At tasting {base} was {baseAge} old and {other} was {otherAge} old: what moved may be age."), values)
                           : say(voice, QT_TRANSLATE_NOOP("words", "At tasting {base} was {baseAge} old and {other} was {otherAge} old."), values);
 }

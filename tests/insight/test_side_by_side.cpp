@@ -256,6 +256,16 @@ TEST_CASE("a word that was renamed between two tastings is one question, and mar
   CHECK(found.lines[0].changedOn == std::vector<std::string>{"2025-03-01"});
   CHECK(found.steps[0].link == BatchLink::reference);
   CHECK(found.steps[0].gaps[0].people == 10);
+
+  // Another name of a word that was asked by no other is left as it stands, and nothing is marked.
+  Bench once(2, {lineOf("honeyed")});
+  once.words = {{"honeyed", "honey", {}}};
+  const int session = once.session("2025-02-01");
+  once.say(session, 0, one);
+  once.say(session, 1, two);
+  CHECK(once.found().lines[0].question.word == "honeyed");
+  CHECK(once.found().lines[0].formerly.empty());
+  CHECK(once.found().steps[0].gaps.size() == 1);
 }
 
 TEST_CASE("ticked words are counted by people over those who were asked") {
