@@ -16,7 +16,7 @@ namespace {
 
 /// Two batches beside each other in two words, written by hand.
 struct Beside {
-  std::vector<Batch> batches{2};
+  std::vector<oddglass::Batch> batches{2};
   BatchTastings tastings;
   insight::SideBySide found;
 
@@ -223,5 +223,5 @@ TEST_CASE("no sentence about batches claims too much, whatever came out") {
   CHECK(sideBySideWords(Voice{}, {}, {}, {}, "").headline == "There is no batch here yet.");
   insight::SideBySide one;
   one.columns.resize(1);
-  CHECK(sideBySideWords(Voice{}, std::vector<Batch>(1), {}, one, "").headline == "One batch has nothing to stand beside yet.");
+  CHECK(sideBySideWords(Voice{}, std::vector<oddglass::Batch>(1), {}, one, "").headline == "One batch has nothing to stand beside yet.");
 }
