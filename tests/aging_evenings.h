@@ -30,12 +30,7 @@ struct AgingEvenings : SheetEvening {
   void planned(int number) {
     session = session::planSitting(*store, clock, chance, series, number, number == 1 ? sheetOf() : std::vector<SheetItem>());
     Draft draft = session::draft(*store, session);
-    if (number == 1) {
-      draft.tasters = friends;
-      draft.tasters.push_back(maker);
-      draft.pourer = pourer;
-      draft.cupMl = 15;
-    }
+    if (number == 1) invite(draft);
     draft.careSettled = true;
     session::saveDraft(*store, clock, draft);
   }

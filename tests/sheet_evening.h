@@ -40,6 +40,14 @@ struct SheetEvening : Evening {
     return draft;
   }
 
+  /// Everybody is invited to a draft and somebody pours.
+  void invite(Draft& draft) const {
+    draft.tasters = friends;
+    draft.tasters.push_back(maker);
+    draft.pourer = pourer;
+    draft.cupMl = 15;
+  }
+
   void sealAndSit() {
     seal();
     sheet = session::openPourSheet(*store, clock, session);

@@ -145,15 +145,6 @@ void describeSeries(CLI::App& app, Command::Work& chosen) {
   });
 }
 
-std::vector<SheetItem> sheetNamed(const words::Voice& voice, const Given& given) {
-  static const std::vector<std::pair<std::string, words::ReadySheet>> sheets{{"guests", words::ReadySheet::guests}, {"beer", words::ReadySheet::beer}, {"mead", words::ReadySheet::mead},
-                                                                             {"cider", words::ReadySheet::cider}, {"wine", words::ReadySheet::wine}};
-  if (!given.isGiven()) return {};
-  std::vector<std::string> names;
-  for (const auto& each : sheets) names.push_back(each.first);
-  return words::readyItems(voice, std::ranges::find(sheets, given.oneOf(names), &std::pair<std::string, words::ReadySheet>::first)->second);
-}
-
 void describeSitting(CLI::App& app, Command::Work& chosen) {
   Command command(app, chosen, "sitting", "Plans a sitting of a series: the same table as last time, or for the first one a sheet");
   const auto which = command.argument("SERIES", "The beginning of its id");
@@ -191,6 +182,15 @@ void describeCalendar(CLI::App& app, Command::Work& chosen) {
 }
 
 }  // namespace
+
+std::vector<SheetItem> sheetNamed(const words::Voice& voice, const Given& given) {
+  static const std::vector<std::pair<std::string, words::ReadySheet>> sheets{{"guests", words::ReadySheet::guests}, {"beer", words::ReadySheet::beer}, {"mead", words::ReadySheet::mead},
+                                                                             {"cider", words::ReadySheet::cider}, {"wine", words::ReadySheet::wine}};
+  if (!given.isGiven()) return {};
+  std::vector<std::string> names;
+  for (const auto& each : sheets) names.push_back(each.first);
+  return words::readyItems(voice, std::ranges::find(sheets, given.oneOf(names), &std::pair<std::string, words::ReadySheet>::first)->second);
+}
 
 SeriesId seriesOf(store::Store& store, const Given& given) { return shelf::seriesNamed(store, idStart(given)); }
 

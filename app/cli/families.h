@@ -36,6 +36,8 @@ void describeOrder(CLI::App& app, Command::Work& chosen);
 void describeTrend(CLI::App& app, Command::Work& chosen);
 void describeAges(CLI::App& app, Command::Work& chosen);
 void describeOverTime(CLI::App& app, Command::Work& chosen);
+void describeSideBySide(CLI::App& app, Command::Work& chosen);
+void describeReferences(CLI::App& app, Command::Work& chosen);
 void describeScores(CLI::App& app, Command::Work& chosen);
 void describeProfile(CLI::App& app, Command::Work& chosen);
 void describeRatings(CLI::App& app, Command::Work& chosen);

@@ -4,9 +4,12 @@
 #include "cli/why.h"
 #include "domain/names.h"
 #include "domain/problem.h"
+#include "insight/bottle_watch.h"
 #include "session/about_lots.h"
 #include "session/record.h"
 #include "session/sittings.h"
+#include "shelf/lots.h"
+#include "shelf/notes.h"
 #include "shelf/series.h"
 #include "words/over_time.h"
 
@@ -64,16 +67,26 @@ Json overTimeJson(const Series& series, const insight::OverTime& over) {
   json["mentions"] = Json::array();
   for (const auto& each : over.mentions) {
     Json counts = Json::array();
-    for (const auto& count : each.counts) counts.push_back({{"sitting", count.sitting}, {"batch", count.batch}, {"batch_of", count.batchOf}, {"control", count.control}, {"control_of", count.controlOf}});
+    for (const auto& count : each.counts) counts.push_back({{"sitting", count.sitting}, {"batch", count.batch}, {"batch_of", count.batchOf}, {"control", count.control}, {"control_of", count.controlOf}, {"noticers", count.noticers}, {"noticers_of", count.noticersOf}});
     json["mentions"].push_back({{"word", each.question.word}, {"counts", std::move(counts)}});
   }
   return json;
 }
 
-std::vector<std::string> overTimeLines(const words::Voice& voice, store::Store& store, const Series& series, const insight::OverTime& over) {
+Json seenJson(const Series& series, const std::vector<Note>& notes) {
+  Json seen = Json::array();
+  for (const insight::SeenInBottle& each : insight::seenInBottle(series, notes)) {
+    Json looks = Json::array();
+    for (const auto& look : each.looks) looks.push_back({{"age_months", look.age}, {"day", look.day}, {"level", look.level}});
+    seen.push_back({{"kind", nameOf(each.kind)}, {"looks", std::move(looks)}});
+  }
+  return seen;
+}
+
+std::vector<std::string> overTimeLines(const words::Voice& voice, store::Store& store, const Series& series, const insight::OverTime& over, const std::vector<Note>& notes) {
   const auto sittings = session::sittingsNow(store, series.id);
   const session::SittingNow* next = session::nextSitting(sittings);
-  const words::OverTimeWords said = words::overTimeWords(voice, series, over, next ? next->dueOn : std::string());
+  const words::OverTimeWords said = words::overTimeWords(voice, series, over, next ? next->dueOn : std::string(), notes);
   std::vector<std::string> lines{series.title, said.word + ": " + said.headline};
   addLines(lines, said.lines);
   addLines(lines, said.cautions);
@@ -87,6 +100,11 @@ std::vector<std::string> overTimeLines(const words::Voice& voice, store::Store& 
   }
   for (const words::OutSection& section : said.round)
     for (const std::string& line : section.lines) lines.push_back("  " + line);
+  for (const words::OutSection& section : said.seen) {
+    lines.push_back(section.heading);
+    for (const std::string& line : section.lines) lines.push_back("  " + line);
+    for (const auto& row : section.rows) lines.push_back("  " + row[0] + ": " + row[1]);
+  }
   if (!said.next.empty()) lines.push_back(said.next);
   return lines;
 }
@@ -103,7 +121,13 @@ void describeOverTime(CLI::App& app, Command::Work& chosen) {
     if (session::sealedSitting(*store, series.id) && !*anyway) throw Problem(Trouble::pagesClosed, "SERIES", {{"text", series.title}});
     if (*anyway) session::openOldPages(*store, desk.clock(), series.id);
     const insight::OverTime over = insight::overTimeOf(series, session::aboutLots(*store, series));
-    return {overTimeJson(series, over), overTimeLines(desk.voice(), *store, series, over)};
+    const std::vector<Note> notes = shelf::notesOf(*store, shelf::lot(*store, series.batch).beverage);
+    Answer answer{overTimeJson(series, over), overTimeLines(desk.voice(), *store, series, over, notes)};
+    answer.json["seen"] = seenJson(series, notes);
+    answer.json["deeds"] = Json::array();
+    for (const Note& note : notes)
+      if (!note.word.empty()) answer.json["deeds"].push_back({{"done_on", note.doneOn}, {"kind", nameOf(note.kind)}, {"against", note.word}, {"text", note.text}});
+    return answer;
   });
 }
 

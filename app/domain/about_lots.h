@@ -2,6 +2,8 @@
 
 #include "domain/plan.h"
 
+#include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -41,6 +43,10 @@ struct AboutLots {
   std::vector<LotQuestion> questions;   ///< rising
   std::vector<LotAnswer> answers;       ///< by session, then person, question, cup
   int people = 0;
+  std::vector<TasterId> who;            ///< for each person who they are; empty for a loose taster. Never shown: only to tell whether they are known to notice a word
 };
+
+/// For a tasting word, as it stands on the sheet, who is known to notice it.
+using Noticers = std::map<std::string, std::set<TasterId>>;
 
 }  // namespace oddglass

@@ -181,7 +181,7 @@ MainChange mainChangeOf(const Series& series, const AboutLots& about, const Over
   return main;
 }
 
-TimeMentions mentionsOf(int question, const Series& series, const AboutLots& about, const OverTime& over, const std::map<int, int>& sittingOf) {
+TimeMentions mentionsOf(int question, const Series& series, const AboutLots& about, const OverTime& over, const std::map<int, int>& sittingOf, const Noticers& noticers) {
   TimeMentions mentions;
   mentions.question = about.questions[static_cast<std::size_t>(question)];
   for (std::size_t i = 0; i < over.sittings.size(); ++i) mentions.counts.push_back({static_cast<int>(i)});
@@ -189,6 +189,7 @@ TimeMentions mentionsOf(int question, const Series& series, const AboutLots& abo
     const auto [sitting, person, lot] = key;
     auto& count = mentions.counts[static_cast<std::size_t>(sitting)];
     if (lot == 0) ++count.batchOf, count.batch += value > 0;
+    if (lot == 0 && notices(noticers, mentions.question.word, about, person)) ++count.noticersOf, count.noticers += value > 0;
     if (lot == 1 && hasControl(series)) ++count.controlOf, count.control += value > 0;
   }
   return mentions;
@@ -196,7 +197,14 @@ TimeMentions mentionsOf(int question, const Series& series, const AboutLots& abo
 
 }  // namespace
 
-OverTime overTimeOf(const Series& series, const AboutLots& about) {
+bool notices(const Noticers& noticers, const std::string& word, const AboutLots& about, int person) {
+  const auto known = noticers.find(word);
+  if (known == noticers.end() || static_cast<std::size_t>(person) >= about.who.size()) return false;
+  const TasterId& who = about.who[static_cast<std::size_t>(person)];
+  return !who.empty() && known->second.contains(who);
+}
+
+OverTime overTimeOf(const Series& series, const AboutLots& about, const Noticers& noticers) {
   OverTime over;
   over.control = series.control;
   std::map<int, int> sittingOf;
@@ -210,7 +218,7 @@ OverTime overTimeOf(const Series& series, const AboutLots& about) {
   over.atBothEnds = over.sittings.back().alsoAtFirst;
   for (std::size_t q = 0; q < about.questions.size(); ++q) {
     if (hasPoints(about.questions[q].kind)) over.lines.push_back(lineOf(static_cast<int>(q), series, about, over, sittingOf));
-    if (about.questions[q].kind == ItemKind::check) over.mentions.push_back(mentionsOf(static_cast<int>(q), series, about, over, sittingOf));
+    if (about.questions[q].kind == ItemKind::check) over.mentions.push_back(mentionsOf(static_cast<int>(q), series, about, over, sittingOf, noticers));
   }
   std::erase_if(over.lines, [](const TimeLine& line) { return line.dots.empty(); });
   judge(over.lines);

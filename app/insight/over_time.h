@@ -57,6 +57,7 @@ struct TimeMentions {
     int sitting = 0;
     int batch = 0, batchOf = 0;            ///< people who checked it, of those who were asked
     int control = 0, controlOf = 0;
+    int noticers = 0, noticersOf = 0;      ///< of the batch, among those known to notice the word
   };
   std::vector<Count> counts;
 };
@@ -91,8 +92,11 @@ struct OverTime {
 };
 
 /// Works out a series from the panel's answers about its batch and, where it has one, its control (the lots of `about` in this order). Sittings without answers
-/// about both are left out. Verdicts at alpha 0.05, two-sided; a change within the limit by two one-sided tests.
+/// about both are left out. `noticers`: who is known to notice a word. Verdicts at alpha 0.05, two-sided; a change within the limit by two one-sided tests.
 /// Sources: stats/trend; the main comparison by Student's t over people (paired); Holm 1979 over the lines.
-OverTime overTimeOf(const Series& series, const AboutLots& about);
+OverTime overTimeOf(const Series& series, const AboutLots& about, const Noticers& noticers = {});
+
+/// True for a person who is known to notice a word.
+bool notices(const Noticers& noticers, const std::string& word, const AboutLots& about, int person);
 
 }  // namespace oddglass::insight

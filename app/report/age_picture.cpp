@@ -2,6 +2,7 @@
 
 #include "domain/day.h"
 #include "words/age_picture.h"
+#include "words/bottle_watch.h"
 #include "words/drinks.h"
 #include "words/numbers.h"
 #include "words/over_time.h"
@@ -38,10 +39,7 @@ std::vector<MarkedNote> markedNotes(const Series& series, const insight::OverTim
   return marked;
 }
 
-std::string noteLine(const words::Voice& voice, const MarkedNote& marked) {
-  const std::string what = marked.note->text.empty() ? words::noteKindName(voice, marked.note->kind) : marked.note->text;
-  return marked.letter + "  " + marked.note->doneOn + ": " + what;
-}
+std::string markLine(const words::Voice& voice, const MarkedNote& marked) { return marked.letter + "  " + words::noteLine(voice, *marked.note); }
 
 void addFittedLine(figures::AgePicture& picture, const insight::TimeLine& line) {
   if (picture.dots.size() < 3 || !line.trend.slope.estimate) return;
@@ -83,15 +81,51 @@ std::optional<figures::AgePicture> agePicture(const words::Voice& voice, const S
     picture.dots.push_back(std::move(drawn));
   }
   addFittedLine(picture, line);
-  for (const MarkedNote& each : markedNotes(series, over, notes)) picture.notes.push_back({each.age, each.letter, noteLine(voice, each)});
+  for (const MarkedNote& each : markedNotes(series, over, notes)) picture.notes.push_back({each.age, each.letter, markLine(voice, each)});
   const words::OutSection table = words::timeTable(voice, over, line);
   picture.table = {table.headers, table.rows};
   return picture;
 }
 
+std::optional<figures::AgePicture> mentionPicture(const words::Voice& voice, const Series& series, const insight::OverTime& over, const insight::TimeMentions& mentions, const std::vector<Note>& notes) {
+  const words::AgePictureWords said = words::mentionPictureWords(voice, mentions);
+  figures::AgePicture picture;
+  picture.title = said.title;
+  picture.sentence = said.sentence;
+  picture.lastAge = lastAgeOf(over);
+  picture.scale = {0.0, 1.0, said.low, said.high, {}};
+  for (const auto& count : mentions.counts) {
+    if (count.batchOf == 0) continue;
+    const double age = over.sittings[static_cast<std::size_t>(count.sitting)].age;
+    const std::string label = words::mentionDotLabel(voice, age, count.batch, count.batchOf);
+    picture.dots.push_back({age, label, static_cast<double>(count.batch) / count.batchOf, std::nullopt, label});
+  }
+  if (picture.dots.empty()) return std::nullopt;
+  for (const MarkedNote& each : markedNotes(series, over, notes)) picture.notes.push_back({each.age, each.letter, markLine(voice, each)});
+  const words::OutSection table = words::mentionsSection(voice, over, mentions, notes);
+  picture.table = {table.headers, table.rows};
+  return picture;
+}
+
+figures::AgePicture seenPicture(const words::Voice& voice, const insight::SeenInBottle& seen) {
+  const words::AgePictureWords said = words::seenPictureWords(voice, seen.kind);
+  figures::AgePicture picture;
+  picture.title = said.title;
+  picture.sentence = said.sentence;
+  picture.scale = {0.0, 3.0, said.low, said.high, {}};
+  for (const auto& look : seen.looks) {
+    const std::string age = words::ageName(voice, look.age), level = words::noteLevelName(voice, seen.kind, look.level);
+    picture.lastAge = std::max(picture.lastAge, look.age);
+    picture.dots.push_back({look.age, age, static_cast<double>(look.level), std::nullopt, words::seenDotSentence(voice, age, level)});
+    picture.table.rows.push_back({age, level});
+  }
+  picture.table.headers = words::seenHeaders(voice);
+  return picture;
+}
+
 std::vector<std::string> noteLines(const words::Voice& voice, const Series& series, const insight::OverTime& over, const std::vector<Note>& notes) {
   std::vector<std::string> lines;
-  for (const MarkedNote& each : markedNotes(series, over, notes)) lines.push_back(noteLine(voice, each));
+  for (const MarkedNote& each : markedNotes(series, over, notes)) lines.push_back(markLine(voice, each));
   return lines;
 }
 

@@ -1,5 +1,6 @@
 #include "domain/names.h"
 #include "insight/sheet_map.h"
+#include "report/gap_rows.h"
 #include "report/json_plan.h"
 #include "report/made.h"
 #include "report/sheet_report.h"
@@ -10,16 +11,6 @@ namespace oddglass::report {
 namespace {
 
 using insight::SheetFindings;
-
-const char* nameOfVerdict(insight::GapVerdict verdict) {
-  switch (verdict) {
-    case insight::GapVerdict::less: return "less";
-    case insight::GapVerdict::more: return "more";
-    case insight::GapVerdict::within: return "within the limit";
-    case insight::GapVerdict::cannotTell: break;
-  }
-  return "cannot tell yet";
-}
 
 const char* nameOfStep(insight::NextStep step) {
   switch (step) {

@@ -1,5 +1,6 @@
 #include "report/sheet_pictures.h"
 
+#include "report/gap_rows.h"
 #include "words/lots.h"
 #include "words/sheet_map.h"
 #include "words/sheet_out.h"
@@ -8,20 +9,6 @@
 #include <algorithm>
 
 namespace oddglass::report {
-namespace {
-
-figures::GapVerdict drawn(insight::GapVerdict verdict) {
-  switch (verdict) {
-    case insight::GapVerdict::less: return figures::GapVerdict::less;
-    case insight::GapVerdict::more: return figures::GapVerdict::more;
-    case insight::GapVerdict::within: return figures::GapVerdict::within;
-    case insight::GapVerdict::cannotTell: break;
-  }
-  return figures::GapVerdict::unclear;
-}
-
-}  // namespace
-
 std::optional<figures::GapPicture> gapPicture(const words::Voice& voice, const RevealedSession& session, const insight::SheetFindings& findings, Slot lot) {
   if (!findings.target || findings.why || findings.people < insight::fewestForARange) return std::nullopt;
   const words::GapPictureWords text = words::gapPictureWords(voice, session.plan, *findings.target, lot);
@@ -51,12 +38,7 @@ std::optional<figures::GapPicture> gapPicture(const words::Voice& voice, const R
     picture.rows.push_back(std::move(row));
   }
   if (picture.rows.empty()) return std::nullopt;
-  // One limit of all rows is drawn through all of them.
-  const auto first = picture.rows.front().limit;
-  if (first && std::ranges::all_of(picture.rows, [&](const figures::GapRow& row) { return row.limit == first; })) {
-    picture.limit = first;
-    for (figures::GapRow& row : picture.rows) row.limit.reset();
-  }
+  shareLimit(picture);
   const double reach = figures::gapReach(picture);
   picture.scale = {-reach, reach, text.less, text.more, {}};
   return picture;

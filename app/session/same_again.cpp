@@ -1,5 +1,6 @@
 #include "session/same_again.h"
 
+#include "domain/names.h"
 #include "domain/same_setup.h"
 #include "session/plan_now.h"
 #include "store/log.h"
@@ -23,7 +24,7 @@ SheetItem questionOf(const SheetItem& item) {
 
 SheetDraft sheetFrom(const Plan& plan) {
   SheetDraft sheet;
-  for (const SheetItem& item : plan.items) sheet.items.push_back(questionOf(item));
+  sheet.items = questionsOf(plan);
   for (const PlannedLot& lot : plan.lots) sheet.roles.push_back(lot.role);
   sheet.hasDuplicate = plan.sheet->hasDuplicate;
   sheet.cupsAtOnce = std::max(2, cupsAtOnceOf(plan));
@@ -43,6 +44,36 @@ void invite(SQLite::Database& db, std::int64_t session, Draft& draft) {
 }
 
 }  // namespace
+
+std::vector<SheetItem> questionsOf(const Plan& plan) {
+  std::vector<SheetItem> items;
+  for (const SheetItem& item : plan.items) items.push_back(questionOf(item));
+  return items;
+}
+
+SessionId planSheet(store::Store& store, Clock& clock, Chance& chance, const std::string& title, const std::vector<LotId>& lots, std::vector<SheetItem> sheet) {
+  return store::write(store, [&](SQLite::Database& db) {
+    Draft draft;
+    draft.title = title;
+    draft.method = Method::sheet;
+    draft.methodChosen = true;
+    draft.question = Question::good;
+    draft.lots = lots;
+    draft.sheet.items = std::move(sheet);
+    for (const LotId& lot : lots) {
+      auto row = store::bound(db, "SELECT b.origin FROM lot l JOIN beverage b ON b.id = l.beverage_id WHERE l.uid = ?", lot.text);
+      const bool isReference = row.executeStep() && row.getColumn(0).getString() == nameOf(Origin::reference);
+      draft.sheet.roles.push_back(isReference ? LotRole::reference : LotRole::compared);
+      if (isReference) draft.question = Question::lacks;
+    }
+    // Vintages by themselves: all but the first are held against it.
+    if (std::ranges::find(draft.sheet.roles, LotRole::compared) == draft.sheet.roles.end())
+      for (std::size_t i = 1; i < draft.sheet.roles.size(); ++i) draft.sheet.roles[i] = LotRole::compared;
+    draft.id = newDraft(store, clock, chance, title);
+    saveDraft(store, clock, draft);
+    return draft.id;
+  });
+}
 
 Draft sameAgain(store::Store& store, const SessionId& session) {
   return store::read(store, [&](SQLite::Database& db) {

@@ -12,4 +12,11 @@ Draft sameAgain(store::Store& store, const SessionId& session);
 /// The same, begun and saved.
 SessionId planAgain(store::Store& store, Clock& clock, Chance& chance, const SessionId& session);
 
+/// The questions of a sealed sheet, as they are planned anew.
+std::vector<SheetItem> questionsOf(const Plan& plan);
+
+/// A new plan of a score sheet for these lots, references among them as such; of references alone the first one. Begun and saved. `sheet` are its questions.
+/// Problem unknown (a lot that is not there).
+SessionId planSheet(store::Store& store, Clock& clock, Chance& chance, const std::string& title, const std::vector<LotId>& lots, std::vector<SheetItem> sheet);
+
 }  // namespace oddglass::session

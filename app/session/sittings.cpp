@@ -118,6 +118,19 @@ std::optional<SessionId> sealedSitting(store::Store& store, const SeriesId& seri
   return std::nullopt;
 }
 
+std::optional<SeriesId> closedSeries(store::Store& store, const std::vector<LotId>& lots) {
+  return store::read(store, [&](SQLite::Database& db) -> std::optional<SeriesId> {
+    for (const LotId& lot : lots) {
+      auto row = store::bound(db, R"sql(
+        SELECT r.uid FROM lot o JOIN series r ON r.lot_id = o.id OR r.control_id = o.id JOIN series_sitting t ON t.series_id = r.id
+          JOIN session_state s ON s.session_id = t.session_id AND s.state IN ('sealed', 'tasting', 'closed')
+         WHERE o.uid = ? AND NOT EXISTS (SELECT 1 FROM series_seen x WHERE x.session_id = t.session_id AND x.series_id = r.id) LIMIT 1)sql", lot.text);
+      if (row.executeStep()) return SeriesId{row.getColumn(0).getString()};
+    }
+    return std::nullopt;
+  });
+}
+
 std::optional<SeriesId> seriesOf(store::Store& store, const SessionId& session) {
   return store::read(store, [&](SQLite::Database& db) -> std::optional<SeriesId> {
     auto row = store::bound(db, "SELECT s.uid FROM series_sitting t JOIN series s ON s.id = t.series_id JOIN session e ON e.id = t.session_id WHERE e.uid = ?", session.text);

@@ -7,6 +7,8 @@
 #include "shelf/folded.h"
 #include "shelf/rows.h"
 
+#include <algorithm>
+
 namespace oddglass::shelf {
 namespace {
 
@@ -89,6 +91,13 @@ std::vector<Lot> lotsOf(store::Store& store, const BeverageId& beverage, bool in
   });
 }
 
+std::vector<Lot> lotsOldestFirst(store::Store& store, const BeverageId& beverage) {
+  std::vector<Lot> all = lotsOf(store, beverage, true);
+  std::ranges::reverse(all);
+  std::ranges::stable_sort(all, {}, [](const Lot& lot) { return std::pair(lot.packagedOn.empty(), lot.packagedOn); });
+  return all;
+}
+
 Lot lot(store::Store& store, const LotId& id) {
   return store::read(store, [&](SQLite::Database& db) {
     auto row = store::bound(db, lots("WHERE l.uid = ?").c_str(), id.text);
@@ -149,6 +158,15 @@ std::vector<StockMove> moves(store::Store& store, const LotId& lot) {
     while (rows.executeStep()) all.push_back({lot, known<StockChange>(rows.getColumn(0)), rows.getColumn(1).getInt(), rows.getColumn(2).getInt64()});
     return all;
   });
+}
+
+std::vector<int> freeToPour(store::Store& store, const std::vector<LotId>& ids) {
+  std::vector<int> free;
+  for (const LotId& id : ids) {
+    const Lot one = lot(store, id);
+    free.push_back(one.archived ? 0 : std::max(0, freeBottles(one)));
+  }
+  return free;
 }
 
 std::vector<LotId> lotsCalled(store::Store& store, const std::string& text) {

@@ -17,6 +17,9 @@ LotId save(store::Store& store, Chance& chance, Lot lot);
 /// Lots of one drink with their counts, the newest bottling first, those without a day last.
 std::vector<Lot> lotsOf(store::Store& store, const BeverageId& beverage, bool includeArchived = false);
 
+/// All of them, those put away too, the oldest bottling first, those without a day last.
+std::vector<Lot> lotsOldestFirst(store::Store& store, const BeverageId& beverage);
+
 /// One lot with its counts; Problem unknown ("lot").
 Lot lot(store::Store& store, const LotId& id);
 
@@ -32,6 +35,9 @@ void bringBackLot(store::Store& store, const LotId& id);
 
 /// Bottles of a lot that no sealed session needs.
 inline int freeBottles(const Lot& lot) { return lot.bottles - lot.held; }
+
+/// For each of these lots its free bottles; none for a lot that is put away. Problem unknown ("lot").
+std::vector<int> freeToPour(store::Store& store, const std::vector<LotId>& lots);
 
 /// Books a change of stock. `bottles` is the number that came or went, above 0, whatever the change; its sign follows from the change.
 /// Problems: lot (unknown), bottles (outOfRange 1 to 100000, and when more would go than there are), change (notAChoice for counted: say `count`).

@@ -31,11 +31,18 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_keeping = new KeepingModel(stage, this);
   m_overTime = new OverTimeModel(stage, this);
   m_beginSeries = new BeginSeriesModel(stage, this);
+  m_sideBySide = new SideBySideModel(stage, this);
+  m_references = new ReferencesModel(stage, this);
 
   connect(m_worker.get(), &Worker::slowChanged, this, &App::workingChanged);
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
   connect(m_room, &RoomModel::planRequested, m_draft, &DraftModel::open);
   connect(m_overTime, &OverTimeModel::planRequested, m_draft, &DraftModel::open);
+  connect(m_sideBySide, &SideBySideModel::planRequested, m_draft, &DraftModel::open);
+  connect(m_beverage, &BeverageModel::sideBySideRequested, m_sideBySide, &SideBySideModel::open);
+  connect(m_references, &ReferencesModel::planRequested, m_draft, &DraftModel::open);
+  connect(m_references, &ReferencesModel::beverageRequested, m_beverage, &BeverageModel::open);
+  connect(m_references, &ReferencesModel::newReferenceRequested, m_beverage, &BeverageModel::openNewReference);
   connect(m_beginSeries, &BeginSeriesModel::begun, m_overTime, &OverTimeModel::open);
   connect(m_shelf, &ShelfModel::beverageRequested, m_beverage, &BeverageModel::open);
   connect(m_shelf, &ShelfModel::newBeverageRequested, m_beverage, &BeverageModel::openNew);

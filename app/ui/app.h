@@ -16,11 +16,13 @@
 #include "ui/people_model.h"
 #include "ui/pour_model.h"
 #include "ui/preferences.h"
+#include "ui/references_model.h"
 #include "ui/room_model.h"
 #include "ui/router.h"
 #include "ui/seat_model.h"
 #include "ui/sheet_model.h"
 #include "ui/shelf_model.h"
+#include "ui/side_by_side_model.h"
 #include "ui/today_model.h"
 #include "ui/typing_model.h"
 #include "ui/word_model.h"
@@ -61,6 +63,8 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::TypingModel* typeIn MEMBER m_typeIn CONSTANT)
   Q_PROPERTY(oddglass::ui::KeepingModel* keeping MEMBER m_keeping CONSTANT)
   Q_PROPERTY(oddglass::ui::OverTimeModel* overTime MEMBER m_overTime CONSTANT)
+  Q_PROPERTY(oddglass::ui::SideBySideModel* sideBySide MEMBER m_sideBySide CONSTANT)
+  Q_PROPERTY(oddglass::ui::ReferencesModel* references MEMBER m_references CONSTANT)
   Q_PROPERTY(oddglass::ui::BeginSeriesModel* beginSeries MEMBER m_beginSeries CONSTANT)
 
 public:
@@ -107,6 +111,8 @@ private:
   KeepingModel* m_keeping;
   OverTimeModel* m_overTime;
   BeginSeriesModel* m_beginSeries;
+  SideBySideModel* m_sideBySide;
+  ReferencesModel* m_references;
 };
 
 }  // namespace oddglass::ui

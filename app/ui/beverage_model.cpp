@@ -38,9 +38,10 @@ void BeverageModel::open(const BeverageId& id) {
   });
 }
 
-void BeverageModel::openNew() {
-  ask([](Cellar& cellar) { return shelf::people(cellar.store()); }, [this](std::vector<Taster> people) {
+void BeverageModel::openBlank(Origin origin) {
+  ask([](Cellar& cellar) { return shelf::people(cellar.store()); }, [this, origin](std::vector<Taster> people) {
     Read blank;
+    blank.beverage.origin = origin;
     blank.people = std::move(people);
     for (const Taster& person : blank.people)
       if (person.isBrewer) blank.beverage.makers.push_back(person.id);

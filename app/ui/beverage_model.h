@@ -104,9 +104,12 @@ public:
   bool noteIsDeed() const;
 
   void open(const BeverageId& id);
-  void openNew();
+  void openNew() { openBlank(Origin::batch); }
+  void openNewReference() { openBlank(Origin::reference); }
   Q_INVOKABLE void save();
   Q_INVOKABLE void archive(bool archived);
+  /// This batch beside the others of its recipe.
+  Q_INVOKABLE void setBeside() { emit sideBySideRequested(m_id); }
   Q_INVOKABLE void tickAllergen(int row);
   Q_INVOKABLE void tickMaker(int row);
   Q_INVOKABLE void newLot();
@@ -125,10 +128,14 @@ public:
   Q_INVOKABLE void withdrawNote(int row);
   Q_INVOKABLE void leaveCorrection();
 
+signals:
+  void sideBySideRequested(const oddglass::BeverageId& batch);
+
 protected:
   void fail(const Problem& problem) override;
 
 private:
+  void openBlank(Origin origin);
   Beverage formValue() const;
   struct Read {
     Beverage beverage;

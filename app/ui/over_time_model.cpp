@@ -58,10 +58,34 @@ AgedRead readAged(store::Store& store, const SeriesId& wanted, bool opened) {
   return read;
 }
 
+FigureRow rowWith(const words::OutSection& section, std::optional<figures::AgePicture> picture) {
+  FigureRow row;
+  row.heading = shown(section.heading);
+  row.says = shownAll(section.lines).join(QLatin1Char('\n'));
+  if (picture) row.figure.layOut = [picture = std::move(*picture)](double width, const figures::Measure& measure) { return figures::ageFigure(picture, width, measure); };
+  return row;
+}
+
+std::vector<FigureRow> askedRows(const AgedRead& read, const words::OverTimeWords& out) {
+  std::vector<FigureRow> rows;
+  const std::size_t lines = read.over.lines.size();
+  for (std::size_t i = 0; i < out.round.size(); ++i)
+    rows.push_back(rowWith(out.round[i], i < lines ? report::agePicture(voice(), read.series, read.over, read.over.lines[i], read.notes)
+                                                   : report::mentionPicture(voice(), read.series, read.over, read.over.mentions[i - lines], read.notes)));
+  return rows;
+}
+
+std::vector<FigureRow> seenRows(const AgedRead& read, const words::OverTimeWords& out) {
+  std::vector<FigureRow> rows;
+  const auto seen = insight::seenInBottle(read.series, read.notes);
+  for (std::size_t i = 0; i < out.seen.size(); ++i) rows.push_back(rowWith(out.seen[i], i < seen.size() ? std::optional(report::seenPicture(voice(), seen[i])) : std::nullopt));
+  return rows;
+}
+
 }  // namespace
 
 OverTimeModel::OverTimeModel(const Stage& stage, QObject* parent)
-    : PageModel(stage, parent), m_series(SeriesRow::staticMetaObject, this), m_sittings(SittingRow::staticMetaObject, this), m_asked(AgedRow::staticMetaObject, this) {
+    : PageModel(stage, parent), m_series(SeriesRow::staticMetaObject, this), m_sittings(SittingRow::staticMetaObject, this), m_asked(FigureRow::staticMetaObject, this), m_seen(FigureRow::staticMetaObject, this) {
   nameFields({"out"});
 }
 
@@ -96,27 +120,18 @@ void OverTimeModel::show(const AgedRead& read) {
   const session::SittingNow* next = session::nextSitting(read.now);
   m_next = next ? tr("Next look: %1.").arg(shown(next->dueOn)) : QString();
   m_primary = !m_anything ? tr("Begin a series") : !next ? tr("Begin another series") : next->session ? tr("Go on with the next look") : tr("Plan the next look");
-  std::vector<AgedRow> asked;
+  std::vector<FigureRow> asked, seen;
   if (m_anything && !m_closed) {
-    const words::OverTimeWords out = words::overTimeWords(voice(), read.series, read.over, {});
+    const words::OverTimeWords out = words::overTimeWords(voice(), read.series, read.over, {}, read.notes);
     m_shape = read.over.sittings.empty() ? QString() : shapeName(out.shape);
     m_headline = shown(out.headline);
     m_lines = shownAll(out.lines) + (read.over.sittings.empty() ? QStringList() : shownAll(out.cautions));
     m_notes = shownAll(report::noteLines(voice(), read.series, read.over, read.notes));
-    for (std::size_t i = 0; i < out.round.size(); ++i) {
-      AgedRow row;
-      row.heading = shown(out.round[i].heading);
-      row.says = shownAll(out.round[i].lines).join(QLatin1Char('\n'));
-      if (i < read.over.lines.size()) {
-        if (auto picture = report::agePicture(voice(), read.series, read.over, read.over.lines[i], read.notes))
-          row.figure.layOut = [picture = std::move(*picture)](double width, const figures::Measure& measure) { return figures::ageFigure(picture, width, measure); };
-      } else {
-        for (const auto& cells : out.round[i].rows) row.says += QLatin1Char('\n') + shownAll(cells).join(QStringLiteral(" · "));
-      }
-      asked.push_back(row);
-    }
+    asked = askedRows(read, out);
+    seen = seenRows(read, out);
   }
   m_asked.set(asked);
+  m_seen.set(seen);
   showSittings(read);
   m_calendarFile = QString::fromStdString((read.folder / "looks.ics").string());
   emit changed();

@@ -2,7 +2,7 @@
 #include <QObject>
 #include "domain/series.h"
 #include "session/sittings.h"
-#include "ui/figure_item.h"
+#include "ui/figure_row.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
 
@@ -33,19 +33,6 @@ public:
   QString deed;  ///< empty where nothing is to be done
 };
 
-/// One question over the sittings.
-struct AgedRow {
-  Q_GADGET
-  Q_PROPERTY(QString heading MEMBER heading)
-  Q_PROPERTY(QString says MEMBER says)
-  Q_PROPERTY(oddglass::ui::FigureSource figure READ drawn)
-
-public:
-  QString heading, says;  ///< `says`: a sentence a line
-  FigureSource figure;
-  FigureSource drawn() const { return figure; }
-};
-
 /// Over time: what the sittings of an aging batch have shown, and the next one to plan.
 class OverTimeModel : public oddglass::ui::PageModel {
   Q_OBJECT
@@ -66,12 +53,14 @@ class OverTimeModel : public oddglass::ui::PageModel {
   Q_PROPERTY(oddglass::ui::Rows* series READ series CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* sittings READ sittings CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* asked READ asked CONSTANT)
+  Q_PROPERTY(oddglass::ui::Rows* seen READ seen CONSTANT)
 
 public:
   OverTimeModel(const Stage& stage, QObject* parent);
   Rows* series() { return &m_series; }
   Rows* sittings() { return &m_sittings; }
   Rows* asked() { return &m_asked; }
+  Rows* seen() { return &m_seen; }
   Q_INVOKABLE void load();
   Q_INVOKABLE void choose(int row);
   /// Plans the next sitting, or begins a series where there is none.
@@ -98,7 +87,7 @@ private:
   bool m_loaded = false, m_anything = false, m_closed = false;
   QString m_title, m_shape, m_headline, m_next, m_primary, m_told, m_calendarFile;
   QStringList m_lines, m_notes;
-  Rows m_series, m_sittings, m_asked;
+  Rows m_series, m_sittings, m_asked, m_seen;
 };
 
 }  // namespace oddglass::ui

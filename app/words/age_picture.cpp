@@ -1,5 +1,6 @@
 #include "words/age_picture.h"
 
+#include "words/drinks.h"
 #include "words/mark.h"
 #include "words/numbers.h"
 #include "words/over_time.h"
@@ -42,6 +43,27 @@ std::string ageDotSentence(const Voice& voice, const insight::TimeLine& line, co
   values["low"] = points(voice, line.question.kind, *dot.low);
   values["high"] = points(voice, line.question.kind, *dot.high);
   return say(voice, QT_TRANSLATE_NOOP("words", "At {age}: {value} {of} ({low} to {high}), {people}."), values);
+}
+
+AgePictureWords mentionPictureWords(const Voice& voice, const insight::TimeMentions& mentions) {
+  AgePictureWords words{say(voice, QT_TRANSLATE_NOOP("words", "{what}: who ticked it of the batch, of those who were asked, by age"), {{"what", capitalised(mentions.question.word)}}),
+                        say(voice, QT_TRANSLATE_NOOP("words", "nobody")), say(voice, QT_TRANSLATE_NOOP("words", "everybody")), {}};
+  words.sentence = words.title;
+  return words;
+}
+
+std::string mentionDotLabel(const Voice& voice, double age, int ticked, int asked) {
+  return say(voice, QT_TRANSLATE_NOOP("words", "{age}, {count}"), {{"age", ageName(voice, age)}, {"count", countOf(voice, ticked, asked)}});
+}
+
+AgePictureWords seenPictureWords(const Voice& voice, NoteKind kind) {
+  AgePictureWords words{say(voice, QT_TRANSLATE_NOOP("words", "{what} by age, as it was noted"), {{"what", capitalised(noteKindName(voice, kind))}}), noteLevelName(voice, kind, 0), noteLevelName(voice, kind, 3), {}};
+  words.sentence = words.title;
+  return words;
+}
+
+std::string seenDotSentence(const Voice& voice, const std::string& age, const std::string& level) {
+  return say(voice, QT_TRANSLATE_NOOP("words", "At {age}: {level}"), {{"age", age}, {"level", level}});
 }
 
 }  // namespace oddglass::words

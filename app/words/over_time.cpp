@@ -1,5 +1,6 @@
 #include "words/over_time.h"
 
+#include "words/bottle_watch.h"
 #include "words/mark.h"
 #include "words/numbers.h"
 #include "words/sheet_out.h"
@@ -137,21 +138,6 @@ std::string peakLine(const Voice& voice, const TimeLine& line) {
   return say(voice, QT_TRANSLATE_NOOP("words", "Liking was highest at {age}; anything from {low} to {high} fits these answers."), values);
 }
 
-OutSection mentionsSection(const Voice& voice, const OverTime& over, const insight::TimeMentions& mentions) {
-  OutSection section;
-  section.heading = capitalised(mentions.question.word);
-  section.headers = {say(voice, QT_TRANSLATE_NOOP("words", "age")), say(voice, QT_TRANSLATE_NOOP("words", "batch"))};
-  if (over.control != ControlKind::none) section.headers.push_back(say(voice, QT_TRANSLATE_NOOP("words", "control")));
-  for (const auto& each : mentions.counts) {
-    const auto of = [&](int count, int all) { return say(voice, QT_TRANSLATE_NOOP("words", "{count} of {all}"), {{"count", whole(voice, count)}, {"all", whole(voice, all)}}); };
-    std::vector<std::string> row{ageName(voice, over.sittings[static_cast<std::size_t>(each.sitting)].age), of(each.batch, each.batchOf)};
-    if (over.control != ControlKind::none) row.push_back(of(each.control, each.controlOf));
-    section.rows.push_back(std::move(row));
-  }
-  section.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "How many ticked it, of those who were asked. Counts are shown, not judged.")));
-  return section;
-}
-
 }  // namespace
 
 OutSection timeTable(const Voice& voice, const OverTime& over, const TimeLine& line) {
@@ -213,7 +199,7 @@ std::string setupLine(const Voice& voice, const std::vector<SetupPart>& parts) {
   return say(voice, QT_TRANSLATE_NOOP("words", "Set otherwise than at the first sitting: {parts}."), {{"parts", listed(voice, names)}});
 }
 
-OverTimeWords overTimeWords(const Voice& voice, const Series& series, const OverTime& over, const std::string& nextOn) {
+OverTimeWords overTimeWords(const Voice& voice, const Series& series, const OverTime& over, const std::string& nextOn, const std::vector<Note>& notes) {
   OverTimeWords out;
   out.shape = isConfounded(over) ? Shape::dash : changeShape(over.main.verdict);
   out.word = isConfounded(over) ? say(voice, QT_TRANSLATE_NOOP("words", "cannot be known")) : wordOf(voice, out.shape);
@@ -227,8 +213,12 @@ OverTimeWords overTimeWords(const Voice& voice, const Series& series, const Over
   if (over.control == ControlKind::none) out.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Cannot be known here: without a kept-back bottle, a changed drink and a changed day cannot be told apart.")));
   if (over.control == ControlKind::reference) out.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The bought drink has an age of its own: if it changes, the difference changes too.")));
   out.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Tasters knew neither which cup was the batch nor how it was kept. That it was this age they could guess.")));
-  for (const TimeLine& line : over.lines) out.round.push_back(timeTable(voice, over, line));
-  for (const auto& mentions : over.mentions) out.round.push_back(mentionsSection(voice, over, mentions));
+  for (const TimeLine& line : over.lines) {
+    out.round.push_back(timeTable(voice, over, line));
+    if (const std::string deeds = deedsLine(voice, line.question.word, notes); !deeds.empty()) out.round.back().lines.push_back(deeds);
+  }
+  for (const auto& mentions : over.mentions) out.round.push_back(mentionsSection(voice, over, mentions, notes));
+  out.seen = seenSections(voice, series, over, notes);
   if (!nextOn.empty()) out.next = say(voice, QT_TRANSLATE_NOOP("words", "Next look: {date}."), {{"date", nextOn}});
   return out;
 }

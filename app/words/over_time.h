@@ -13,12 +13,13 @@ struct OverTimeWords {
   std::string headline;                 ///< the one comparison that the series was begun for
   std::vector<std::string> lines;       ///< what it rests on, what it does not say
   std::vector<std::string> cautions;    ///< what cannot be known
-  std::vector<OutSection> round;        ///< looking round: one question each
+  std::vector<OutSection> round;        ///< looking round: one question each, lines first, then ticked words
+  std::vector<OutSection> seen;         ///< what was seen or smelled in the bottle, not blind; then deeds against faults that were not asked about
   std::string next;                     ///< the next look
 };
 
-/// Findings of a series in sentences. `nextOn` is the day of the next sitting that is to come; empty where there is none.
-OverTimeWords overTimeWords(const Voice& voice, const Series& series, const insight::OverTime& over, const std::string& nextOn);
+/// Findings of a series in sentences, with what is noted of its batch. `nextOn` is the day of the next sitting that is to come; empty where there is none.
+OverTimeWords overTimeWords(const Voice& voice, const Series& series, const insight::OverTime& over, const std::string& nextOn, const std::vector<Note>& notes = {});
 
 /// One question over the sittings: what it came to, and its numbers as a table.
 OutSection timeTable(const Voice& voice, const insight::OverTime& over, const insight::TimeLine& line);

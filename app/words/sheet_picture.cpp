@@ -7,8 +7,10 @@
 
 namespace oddglass::words {
 
-GapPictureWords gapPictureWords(const Voice& voice, const Plan& plan, Slot target, Slot lot) {
-  const Values values{{"drink", lotNamed(voice, plan, lot)}, {"reference", lotNamed(voice, plan, target)}};
+GapPictureWords gapPictureWords(const Voice& voice, const Plan& plan, Slot target, Slot lot) { return gapWordsBetween(voice, lotNamed(voice, plan, lot), lotNamed(voice, plan, target)); }
+
+GapPictureWords gapWordsBetween(const Voice& voice, const std::string& drink, const std::string& reference) {
+  const Values values{{"drink", drink}, {"reference", reference}};
   return {say(voice, QT_TRANSLATE_NOOP("words", "{drink} beside {reference}"), values),
           values.at("reference"),
           say(voice, QT_TRANSLATE_NOOP("words", "the reference's own range")),

@@ -17,6 +17,9 @@ struct GapPictureWords {
 };
 GapPictureWords gapPictureWords(const Voice& voice, const Plan& plan, Slot target, Slot lot);
 
+/// The same by names.
+GapPictureWords gapWordsBetween(const Voice& voice, const std::string& drink, const std::string& reference);
+
 /// The verdict of a gap in a word or three: "less", "within the limit", "cannot tell yet".
 std::string gapWord(const Voice& voice, insight::GapVerdict verdict);
 /// How many people it is from: "8 people".

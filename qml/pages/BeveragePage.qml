@@ -22,6 +22,12 @@ PageFrame {
             onClicked: root.model.editing = true
         },
         LinkButton {
+            objectName: "beverageBeside"
+            visible: !root.model.isNew && !root.model.editing && root.model.origin === 0
+            text: qsTr("Set it beside its recipe's other batches")
+            onClicked: root.model.setBeside()
+        },
+        LinkButton {
             objectName: "beverageArchive"
             visible: !root.model.isNew
             text: root.model.archived ? qsTr("Put it back on the shelf") : qsTr("Put it away")

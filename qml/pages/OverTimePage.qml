@@ -145,10 +145,25 @@ PageFrame {
     Repeater {
         model: root.model.asked
 
-        AgedPart {
+        FigurePart {
             required property int index
 
             objectName: "aged" + index
+            width: root.columnWidth
+        }
+    }
+    SectionTitle {
+        width: parent.width
+        visible: root.model.seen.count > 0
+        text: qsTr("Seen in the bottle")
+    }
+    Repeater {
+        model: root.model.seen
+
+        FigurePart {
+            required property int index
+
+            objectName: "seen" + index
             width: root.columnWidth
         }
     }

@@ -63,6 +63,7 @@ FocusScope {
 
                 NavLink { objectName: "navToday"; width: parent.width; text: qsTr("Today"); here: root.router.page === Router.Today; onClicked: root.router.go(Router.Today) }
                 NavLink { objectName: "navShelf"; width: parent.width; text: qsTr("Shelf"); here: root.router.page === Router.Shelf; onClicked: root.router.go(Router.Shelf) }
+                NavLink { objectName: "navReferences"; width: parent.width; text: qsTr("Reference book"); here: root.router.page === Router.References; onClicked: root.router.go(Router.References) }
                 NavLink { objectName: "navRoom"; width: parent.width; text: qsTr("You and the room"); here: root.router.page === Router.Room; onClicked: root.router.go(Router.Room) }
                 NavLink {
                     objectName: "navOverTime"
@@ -71,6 +72,7 @@ FocusScope {
                     here: root.router.page === Router.OverTime || root.router.page === Router.BeginSeries
                     onClicked: root.router.go(Router.OverTime)
                 }
+                NavLink { objectName: "navSideBySide"; width: parent.width; text: qsTr("Side by side"); here: root.router.page === Router.SideBySide; onClicked: root.router.go(Router.SideBySide) }
                 NavLink { objectName: "navPeople"; width: parent.width; text: qsTr("People"); here: root.router.page === Router.People; onClicked: root.router.go(Router.People) }
                 NavLink {
                     objectName: "navWords"

@@ -43,6 +43,8 @@ FocusScope {
         case Router.OpenKey: return loader.setSource("OpenKeyPage.qml", {model: app.key, router: app.router});
         case Router.CameOut: return loader.setSource("CameOutPage.qml", {model: app.cameOut});
         case Router.History: return loader.setSource("HistoryPage.qml", {model: app.history});
+        case Router.SideBySide: return loader.setSource("SideBySidePage.qml", {model: app.sideBySide});
+        case Router.References: return loader.setSource("ReferencesPage.qml", {model: app.references});
         case Router.Room: return loader.setSource("RoomPage.qml", {model: app.room});
         case Router.People: return loader.setSource("PeoplePage.qml", {model: app.people});
         case Router.Words: return loader.setSource("WordsPage.qml", {model: app.words});

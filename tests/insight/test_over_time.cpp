@@ -182,6 +182,11 @@ TEST_CASE("checked words are counted over those who were asked, and nothing is w
   CHECK(over.mentions[0].counts[1].batchOf == 5);
   CHECK(over.mentions[0].counts[1].control == 0);
   CHECK(over.mentions[0].counts[1].controlOf == 5);
+  CHECK(over.mentions[0].counts[1].noticersOf == 0);
+  shelf.about.who = {{"a"}, {"b"}, {"c"}, {"d"}, {"e"}};
+  const OverTime known = overTimeOf(shelf.series, shelf.about, {{"vinegar", {{"a"}, {"e"}}}});
+  CHECK(known.mentions[0].counts[1].noticers == 1);
+  CHECK(known.mentions[0].counts[1].noticersOf == 2);
 
   const OverTime nothing = overTimeOf(shelf.series, AboutLots{});
   CHECK(nothing.sittings.empty());

@@ -3,6 +3,7 @@
 #include "ui/journey.h"
 
 #include <QTimer>
+#include <catch2/catch.hpp>
 
 namespace oddglass::test {
 

@@ -1,5 +1,6 @@
 // A batch over time through the real window: a series begun, its next look planned, what its looks have shown, and its pages closed while one is sealed.
 #include "aging_evenings.h"
+#include "shelf/notes.h"
 #include "ui/fits.h"
 #include "ui/journey.h"
 
@@ -83,12 +84,26 @@ TEST_CASE("a series is begun and its first look planned without a mouse") {
 
 TEST_CASE("what the looks have shown, in every look of the window") {
   testing::AgingEvenings evening;
+  const BeverageId drink = shelf::lot(*evening.store, evening.mine).beverage;
+  for (const auto& [day, kind, level, word] : {std::tuple("2025-12-08", NoteKind::haze, std::optional(2), ""), std::tuple("2026-02-24", NoteKind::haze, std::optional(0), ""),
+                                               std::tuple("2026-03-01", NoteKind::racked, std::optional<int>(), "vinegar")}) {
+    Note note;
+    note.beverage = drink;
+    note.doneOn = day;
+    note.kind = kind;
+    note.level = level;
+    note.word = word;
+    shelf::add(*evening.store, evening.chance, note);
+  }
   test::Window at(heldThree(evening));
   at.click("navOverTime");
   CHECK(at.text("headline") == "Sitting 4, which this series was begun for, has not been held yet.");
   REQUIRE(agedPage(at).asked()->count() == 3);
-  CHECK(agedPage(at).asked()->at<ui::AgedRow>(1).says.contains(QStringLiteral("rose since 2025-12-08")));
+  CHECK(agedPage(at).asked()->at<ui::FigureRow>(1).says.contains(QStringLiteral("rose since 2025-12-08")));
   CHECK(agedPage(at).sittings()->count() == 4);
+  REQUIRE(agedPage(at).seen()->count() == 1);
+  CHECK(agedPage(at).seen()->at<ui::FigureRow>(0).figure.isDrawn());
+  CHECK(agedPage(at).asked()->at<ui::FigureRow>(2).says.contains(QStringLiteral("Done against it: racked (2026-03-01)")));
   for (const bool dark : {false, true}) {
     at.app().preferences()->setLight(dark ? ui::Preferences::Light::Dark : ui::Preferences::Light::Bright);
     for (const QSize size : {QSize(1280, 800), QSize(900, 600)}) {
@@ -107,6 +122,9 @@ TEST_CASE("what the looks have shown, in every look of the window") {
   at.app().preferences()->setTextPercent(100);
   at.click("aged1FigureNumbers");
   at.shoot("over_time_numbers");
+  at.scrollTo(at.item("seen0FigureNumbers"));
+  at.nextFrame();
+  at.shoot("over_time_seen");
   at.type("calendarFile", evening.folder.path().string() + "/looks.ics");
   at.click("calendarWrite");
   CHECK(std::filesystem::exists(evening.folder / "looks.ics"));

@@ -1,7 +1,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 
-// One question over the sittings: its heading, what it came to, and its figure.
+// A part of a page: its heading, what it came to, and its figure.
 Column {
     id: root
 
@@ -13,11 +13,13 @@ Column {
 
     Body {
         width: root.width
+        visible: text !== ""
         text: root.heading
         font.weight: Font.DemiBold
     }
     Body {
         width: root.width
+        visible: text !== ""
         text: root.says
     }
     Figure {
