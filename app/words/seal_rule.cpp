@@ -1,6 +1,7 @@
 #include "words/seal_rule.h"
 
 #include "domain/flight_form.h"
+#include "words/lots.h"
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
@@ -93,6 +94,10 @@ void addPeopleBeside(const Voice& voice, int makers, const std::string& pourer, 
 
 std::vector<std::string> sealRule(const Voice& voice, const SealFacts& facts) {
   std::vector<std::string> lines{methodLine(voice, facts.method, facts.attribute), whoLine(voice, facts)};
+  if (facts.question == Question::notice) {
+    const auto at = static_cast<std::size_t>(facts.expected.value_or(Slot{1}).value - 1);
+    lines.push_back(knownLine(voice, at < facts.drinks.size() ? facts.drinks[at] : std::string(), facts.attribute, facts.dose));
+  }
   if (formOf(facts.method).hasMarked) lines.push_back(markedRule(voice, facts));
   if (facts.evenings > 1) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The rounds are spread over {n} evenings."), {{"n", whole(voice, facts.evenings)}}));
   addMakers(voice, facts.makers, lines);

@@ -44,6 +44,8 @@ FocusScope {
         case Router.CameOut: return loader.setSource("CameOutPage.qml", {model: app.cameOut});
         case Router.History: return loader.setSource("HistoryPage.qml", {model: app.history});
         case Router.Room: return loader.setSource("RoomPage.qml", {model: app.room});
+        case Router.OpenRound: return loader.setSource("OpenRoundPage.qml", {model: app.openRound});
+        case Router.Card: return loader.setSource("CardPage.qml", {model: app.card});
         case Router.People: return loader.setSource("PeoplePage.qml", {model: app.people});
         case Router.Words: return loader.setSource("WordsPage.qml", {model: app.words});
         case Router.Word: return loader.setSource("WordPage.qml", {model: app.word});
