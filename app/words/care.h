@@ -37,6 +37,9 @@ struct CarePage {
 
 CarePage care(const Voice& voice, const CareFacts& facts);
 
+/// What goes for a drink that something was added to on purpose.
+std::string dosedLine(const Voice& voice);
+
 /// What an allergen is called.
 std::string allergenName(const Voice& voice, Allergen allergen);
 

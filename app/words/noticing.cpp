@@ -49,6 +49,7 @@ std::string coverageLine(const Voice& voice, const std::vector<std::string>& unn
 
 std::string wordNoticedLine(const Voice& voice, const insight::WordNoticed& word) {
   const Values values{{"word", quoted(voice, word.word)}, {"known", whole(voice, word.known)}};
+  if (word.known == 0) return sayCount(voice, QT_TRANSLATE_NOOP("words", "{word}: nobody here is known to notice it; 1 person tried."), QT_TRANSLATE_NOOP("words", "{word}: nobody here is known to notice it; {n} people tried."), word.people, values);
   return sayCount(voice, QT_TRANSLATE_NOOP("words", "{word}: {known} of the 1 who tried it is known to notice it."), QT_TRANSLATE_NOOP("words", "{word}: {known} of the {n} who tried it are known to notice it."), word.people, values);
 }
 

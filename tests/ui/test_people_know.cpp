@@ -13,8 +13,8 @@ using Page = ui::Router::Page;
 
 namespace {
 
-std::string says(QObject& model, const char* property) { return model.property(property).toString().toStdString(); }
-int linesIn(QObject& model, const char* property) { return static_cast<int>(model.property(property).toStringList().size()); }
+std::string propertyOf(QObject& model, const char* property) { return model.property(property).toString().toStdString(); }
+int linesOf(QObject& model, const char* property) { return static_cast<int>(model.property(property).toStringList().size()); }
 
 /// Three opened score sheets in a store that is closed again.
 struct Sheets : testing::OwnEvenings {
@@ -36,28 +36,28 @@ TEST_CASE("a card is asked for, handed over, read, and let be seen; before that 
   auto& card = *at.app().findChild<ui::CardModel*>();
   at.click("navPeople");
   at.click("person0");
-  CHECK(says(people, "cardLine").find("has no card") != std::string::npos);
+  CHECK(propertyOf(people, "cardLine").find("has no card") != std::string::npos);
   at.click("cardShow");
-  CHECK(says(people, "cardLine").find("It is shown to them first") != std::string::npos);
+  CHECK(propertyOf(people, "cardLine").find("It is shown to them first") != std::string::npos);
   CHECK_FALSE(at.item("cardRead"));
   at.click("cardShow");
   REQUIRE(at.page() == "Card");
   CHECK(at.text("headline") == "This is for Friend A. Others look away.");
-  CHECK(linesIn(card, "scores") == 0);
+  CHECK(linesOf(card, "scores") == 0);
   CHECK_FALSE(test::isShown(at, "for the same cups"));
   at.click("primaryButton");
-  CHECK(linesIn(card, "scores") > 3);
+  CHECK(linesOf(card, "scores") > 3);
   CHECK(test::isShown(at, "for the same cups"));
   at.click("cardLet");
   REQUIRE(at.page() == "People");
-  CHECK(linesIn(card, "scores") == 0);
-  CHECK(says(card, "headline").empty());
+  CHECK(linesOf(card, "scores") == 0);
+  CHECK(propertyOf(card, "headline").empty());
   if (!at.item("cardRead")) at.click("person0");
   at.click("cardRead");
-  CHECK(linesIn(people, "cardLines") > 3);
+  CHECK(linesOf(people, "cardLines") > 3);
   at.click("cardBack");
   CHECK_FALSE(at.item("cardRead"));
-  CHECK(linesIn(people, "cardLines") == 0);
+  CHECK(linesOf(people, "cardLines") == 0);
   CHECK(at.complaints() == "");
 }
 
@@ -73,10 +73,10 @@ TEST_CASE("after the reveal people score once more with the labels known, place 
   for (const int place : {0, 4}) {
     at.click("openPlace" + std::to_string(place));
     CHECK(test::isShown(at, "Others look away"));
-    CHECK(says(open, "reason") == "Each of the drinks needs an answer first.");
+    CHECK(propertyOf(open, "reason") == "Each of the drinks needs an answer first.");
     at.click("openLot0_8");
     at.click("openLot1_2");
-    CHECK(says(open, "reason").empty());
+    CHECK(propertyOf(open, "reason").empty());
     at.click("primaryButton");
     CHECK(open.places()->at<ui::OpenPlaceRow>(place).done);
     CHECK_FALSE(at.item("openLot0_8"));
@@ -98,7 +98,7 @@ TEST_CASE("what one knows is there is asked as a question, sealed with its word,
     REQUIRE(at.page() == "Question");
     auto& draft = *at.app().findChild<ui::DraftModel*>();
     at.click("question5");
-    CHECK(says(draft, "notYet") == "Say what there is to notice.");
+    CHECK(propertyOf(draft, "notYet") == "Say what there is to notice.");
     at.type("attribute", "butter");
     at.type("dose", "half a drop a litre");
     at.click("primaryButton");
@@ -107,9 +107,9 @@ TEST_CASE("what one knows is there is asked as a question, sealed with its word,
     CHECK(test::isShown(at, "What was added is an ingredient"));
     at.click("primaryButton");
     REQUIRE(at.page() == "Seal");
-    CHECK(says(draft, "sealQuestion") == "Can anyone notice “butter” in Heather mead, bottled in March, beside Bought mead, vintage 2?");
+    CHECK(propertyOf(draft, "sealQuestion") == "Can anyone notice “butter” in Heather mead, bottled in March, beside Bought mead, vintage 2?");
     at.click("primaryButton");
-    REQUIRE(says(draft, "sealMark").size() > 8);
+    REQUIRE(propertyOf(draft, "sealMark").size() > 8);
     CHECK(at.complaints() == "");
   }
   const auto store = store::Store::open(evening.folder / "cellar.oddglass", store::Access::write, evening.clock, evening.chance);

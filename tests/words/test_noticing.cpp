@@ -49,7 +49,8 @@ TEST_CASE("what somebody noticed is said with its count, never as a mark") {
   CHECK(noticedLines(voice, noticedOf(4, 6, 1))[0] == "“butter”: 4 of 6 right, in one tasting. Not shown yet; that is not “does not notice it”.");
   CHECK(noticedLines(voice, noticedOf(0, 0, 0)).size() == 1);
   CHECK(wordNoticedLine(voice, {"butter", 5, 2}) == "“butter”: 2 of the 5 who tried it are known to notice it.");
-  CHECK(wordNoticedLine(voice, {"butter", 1, 0}) == "“butter”: 0 of the 1 who tried it is known to notice it.");
+  CHECK(wordNoticedLine(voice, {"butter", 1, 0}) == "“butter”: nobody here is known to notice it; 1 person tried.");
+  CHECK(wordNoticedLine(voice, {"butter", 1, 1}) == "“butter”: 1 of the 1 who tried it is known to notice it.");
 }
 
 TEST_CASE("getting better is said with counts and a range, and as too little known before") {
