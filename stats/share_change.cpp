@@ -5,39 +5,29 @@
 #include "stats/posterior.h"
 
 #include <boost/math/quadrature/gauss.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
 
 #include <algorithm>
 #include <cmath>
-#include <utility>
-#include <vector>
+#include <cstdint>
 
 namespace oddglass::stats {
 namespace {
 
-/// The shares before, with the weight of each: Gauss's rule over their quantiles, in panels that shorten towards both ends, where the quantiles bend most.
-std::vector<std::pair<double, double>> weighed(const SharePosterior& before) {
-  static constexpr double ends[]{0.0, 1e-4, 1e-2, 0.1, 0.5, 0.9, 0.99, 0.9999, 1.0};
-  using Rule = boost::math::quadrature::gauss<double, 20>;
-  std::vector<std::pair<double, double>> shares;
-  for (std::size_t i = 1; i < std::size(ends); ++i) {
-    const double middle = 0.5 * (ends[i] + ends[i - 1]), half = 0.5 * (ends[i] - ends[i - 1]);
-    for (std::size_t node = 0; node < Rule::abscissa().size(); ++node)
-      for (const double side : {-1.0, 1.0}) shares.emplace_back(before.quantile(middle + side * half * Rule::abscissa()[node]), half * Rule::weights()[node]);
-  }
-  return shares;
+/// P(after - before <= change). What stood before is gone over in even panels; beyond 1 - change it always holds.
+double atMostChange(const SharePosterior& before, const SharePosterior& after, double change) {
+  constexpr int panels = 8;
+  const double from = std::max(0.0, -change), to = std::min(1.0, 1.0 - change), width = (to - from) / panels;
+  const auto both = [&](double share) { return before.density(share) * (1.0 - after.above(std::clamp(share + change, 0.0, 1.0))); };
+  double sum = before.above(to);
+  for (int panel = 0; panel < panels; ++panel) sum += boost::math::quadrature::gauss<double, 20>::integrate(both, from + panel * width, from + (panel + 1) * width);
+  return sum;
 }
 
-double changeAt(const std::vector<std::pair<double, double>>& before, const SharePosterior& after, double probability) {
-  const auto atMostChange = [&](double change) {
-    double sum = 0.0;
-    for (const auto& [share, weight] : before) sum += weight * (1.0 - after.above(std::clamp(share + change, 0.0, 1.0)));
-    return sum;
-  };
-  double low = -1.0, high = 1.0;
-  for (int step = 0; step < 40; ++step) {
-    const double middle = 0.5 * (low + high);
-    (atMostChange(middle) < probability ? low : high) = middle;
-  }
+double changeAt(const SharePosterior& before, const SharePosterior& after, double probability) {
+  const auto beyond = [&](double change) { return atMostChange(before, after, change) - probability; };
+  std::uintmax_t steps = 60;
+  const auto [low, high] = boost::math::tools::toms748_solve(beyond, -1.0, 1.0, -probability, 1.0 - probability, boost::math::tools::eps_tolerance<double>(40), steps);
   return 0.5 * (low + high);
 }
 
@@ -47,9 +37,8 @@ std::optional<ChangeOfShare> changeOfShare(PersonCount before, PersonCount after
   requireOpenShare("level", level);
   const auto first = SharePosterior::of(before.correct, before.trials, guess), last = SharePosterior::of(after.correct, after.trials, guess);
   if (before.trials == 0 || after.trials == 0 || !first || !last) return std::nullopt;
-  const auto shares = weighed(*first);
   const double tail = 0.5 * (1.0 - level);
-  return ChangeOfShare{changeAt(shares, *last, 0.5), changeAt(shares, *last, tail), changeAt(shares, *last, 1.0 - tail)};
+  return ChangeOfShare{changeAt(*first, *last, 0.5), changeAt(*first, *last, tail), changeAt(*first, *last, 1.0 - tail)};
 }
 
 std::optional<RatioOfSpreads> ratioOfSpreads(double squaresBefore, double dfBefore, double squaresAfter, double dfAfter, double level) {
