@@ -26,6 +26,8 @@ std::string whoLine(const Voice& voice, const SealFacts& facts) {
 const char* shownSource(const SealFacts& facts) {
   if (facts.method == Method::preference)
     return QT_TRANSLATE_NOOP("words", "A preference is shown from {needed} votes of {trials} for one of them on, whichever it is. With tastes evenly parted that comes up no more often than {chance}.");
+  if (facts.question == Question::notice)
+    return QT_TRANSLATE_NOOP("words", "It counts as noticed from {needed} right answers of {trials} on. Guessing alone reaches that no more often than {chance}.");
   if (namesAThing(facts.method))
     return QT_TRANSLATE_NOOP("words", "It is shown to be more {more} from {needed} of {trials} times on. Guessing alone reaches that no more often than {chance}. Only this direction is asked about.");
   return QT_TRANSLATE_NOOP("words", "A difference is shown from {needed} right answers of {trials} on. Guessing alone reaches that no more often than {chance}.");
