@@ -43,7 +43,9 @@ bool mayAnswerOpenly(const RevealedSession& session) {
   const Plan& plan = session.plan;
   const auto reference = heldAgainst(plan.lots, plan.marked);
   return session.state == State::revealed && plan.sheet && reference && std::ranges::any_of(plan.items, isOverallLiking) &&
-         std::ranges::any_of(plan.lots, [&](const PlannedLot& lot) { return lot.role == LotRole::compared && lot.origin == Origin::batch && lot.slot != *reference; });
+         std::ranges::any_of(plan.lots, [&](const PlannedLot& lot) { return lot.role == LotRole::compared && lot.origin == Origin::batch; }) &&
+         // Beside a twin of their own nobody leans to their own.
+         std::ranges::any_of(plan.lots, [&](const PlannedLot& lot) { return lot.slot == *reference && lot.origin == Origin::reference; });
 }
 
 std::optional<OpenRound> openRound(store::Store& store, const SessionId& session) {
