@@ -29,6 +29,11 @@ double SharePosterior::above(double share) const {
   return std::clamp(boost::math::ibetac(a_, b_, guess_ + (1.0 - guess_) * share) / mass_, 0.0, 1.0);
 }
 
+double SharePosterior::density(double share) const {
+  requireShare("share", share);
+  return (1.0 - guess_) * boost::math::ibeta_derivative(a_, b_, guess_ + (1.0 - guess_) * share) / mass_;
+}
+
 double SharePosterior::mean() const {
   const double pc = a_ / (a_ + b_) * boost::math::ibetac(a_ + 1.0, b_, guess_) / mass_;
   return std::clamp((pc - guess_) / (1.0 - guess_), 0.0, 1.0);

@@ -16,6 +16,8 @@ class SharePosterior {
   double quantile(double q) const;
   /// P(pd > share), share in [0, 1].
   double above(double share) const;
+  /// The density of pd at a share in [0, 1].
+  double density(double share) const;
   double mean() const;
 
  private:

@@ -8,7 +8,9 @@
 #include "planning/recommend.h"
 #include "session/follow.h"
 #include "words/came_out.h"
+#include "words/care.h"
 #include "words/expectation.h"
+#include "words/lots.h"
 #include "words/method.h"
 #include "words/plan.h"
 #include "words/problems.h"
@@ -131,6 +133,14 @@ void addSheetOutlook(const words::Voice& voice, const planning::SheetOutlook& ou
   addLines(answer.lines, found.cautions);
 }
 
+// What is known beforehand, and the care that it takes.
+void addKnown(const words::Voice& voice, const Draft& draft, const std::vector<std::string>& lots, std::vector<std::string>& lines) {
+  if (draft.question != Question::notice) return;
+  const auto at = static_cast<std::size_t>(draft.expected.value_or(Slot{1}).value) - 1;
+  if (at < lots.size() && !draft.attribute.empty()) lines.push_back(words::knownLine(voice, lots[at], draft.attribute, draft.dose));
+  lines.push_back(words::dosedLine(voice));
+}
+
 }  // namespace
 
 Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, const planning::Spread& spread) {
@@ -142,15 +152,16 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, c
   Answer answer{Json{{"id", draft.id.text}, {"title", draft.title}, {"state", "draft"}, {"question", nameOf(draft.question)}, {"method", nameOf(draft.method)}, {"method_chosen", draft.methodChosen},
                      {"lots", std::move(lots)}, {"panel", facts.panel.size()}, {"makers", facts.makers.size()}, {"places", facts.places()}, {"rounds", draft.rounds},
                      {"cup_ml", draft.cupMl}, {"evenings", draft.evenings}, {"wave", draft.wave}, {"attribute", draft.attribute.empty() ? Json(nullptr) : Json(draft.attribute)},
-                     {"expected", draft.expected ? Json(draft.expected->value) : Json(nullptr)}, {"marked", draft.marked ? Json(draft.marked->value) : Json(nullptr)},
+                     {"expected", draft.expected ? Json(draft.expected->value) : Json(nullptr)}, {"dose", draft.dose.empty() ? Json(nullptr) : Json(draft.dose)}, {"marked", draft.marked ? Json(draft.marked->value) : Json(nullptr)},
                      {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"expectation_pc", draft.expectationPc ? Json(*draft.expectationPc) : Json(nullptr)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
                 {draft.id.text + "  " + draft.title}};
   const planning::Setup setup = session::setupOf(facts);
   try {
     const planning::Amounts amounts = planning::amountsOf(setup);
     answer.json["amounts"] = amountsJson(amounts);
-    answer.lines.push_back(words::questionLine(voice, draft.question, draft.attribute));
+    answer.lines.push_back(words::questionLine(voice, draft.question, draft.attribute, planning::claimOf(setup) == Claim::me));
     answer.lines.push_back(words::methodLine(voice, draft.method, draft.attribute));
+    addKnown(voice, draft, lotNames, answer.lines);
     answer.lines.push_back(words::panelLine(voice, setup, draft.pourer || !draft.pourerName.empty()));
     if (setup.sheet) addSheetOutlook(voice, planning::sheetOutlook(setup, draft.sheet.items, spread), answer);
     else addOutlook(voice, planning::outlookFor(setup), draft.sought, answer);

@@ -41,15 +41,33 @@ Json leanJson(const insight::Lean& lean) {
   return json;
 }
 
+Json labelJson(const insight::Label& label) {
+  Json json = estimatedJson(label.over, friendsAlike);
+  json["friends"] = label.friends;
+  json["sessions"] = label.together;
+  json["verdict"] = label.verdict == insight::LeanVerdict::kinder ? "towards their own" : label.verdict == insight::LeanVerdict::harder ? "away from their own" : verdictWord(label.verdict);
+  json["order_and_label_together"] = true;
+  if (label.why) json["why"] = *label.why == insight::NoLean::fewSessions ? "fewer than three tastings with an open round" : whyWord(*label.why);
+  return json;
+}
+
 Json headJson(const OwnSession& own) { return {{"session", own.session.id.text}, {"title", own.session.title}, {"revealed_at", own.session.revealedAt}}; }
 
 Json roomJson(const Taster& person, const OwnTastings& tastings, const insight::RoomFindings& found) {
-  Json json{{"taster", person.id.text}, {"name", person.name}, {"lean", leanJson(found.lean)}, {"per_session", Json::array()}, {"expectations", Json::array()}, {"calibration", nullptr}};
+  Json json{{"taster", person.id.text}, {"name", person.name}, {"lean", leanJson(found.lean)}, {"per_session", Json::array()}, {"label", labelJson(found.label)}, {"label_per_session", Json::array()}, {"expectations", Json::array()}, {"calibration", nullptr}};
   for (const insight::LeanLine& line : found.lean.sessions) {
     Json one = headJson(tastings.sessions[line.at]);
     one["friends"] = line.friends;
     one.update(estimatedJson(line.lean, friendsAlike));
     json["per_session"].push_back(std::move(one));
+  }
+  for (const insight::LabelLine& line : found.label.sessions) {
+    Json one = headJson(tastings.sessions[line.at]);
+    one["friends"] = line.friends;
+    one["own"] = line.own;
+    one["others"] = line.others;
+    one.update(estimatedJson(line.label, friendsAlike));
+    json["label_per_session"].push_back(std::move(one));
   }
   for (const insight::ExpectationLine& line : found.expectations) {
     Json one = headJson(tastings.sessions[line.at]);
@@ -68,6 +86,9 @@ std::vector<std::string> readableRoom(const words::RoomPage& page) {
   addLines(lines, page.lines);
   if (page.picture)
     for (const words::LeanRow& row : page.picture->rows) lines.push_back("  " + row.readOut);
+  lines.push_back(page.label.heading);
+  addLines(lines, page.label.lines);
+  for (const auto& row : page.label.rows) lines.push_back("  " + row[0] + ": " + row[1] + "; " + row[2]);
   lines.push_back(page.expected.heading);
   addLines(lines, page.expected.lines);
   for (const auto& row : page.expected.rows) lines.push_back("  " + row[0] + ": " + row[1] + "; " + row[2]);

@@ -48,8 +48,11 @@ constexpr bool hasGuessing(Method method) { return formOf(method).hasRight && !f
 /// True where one named thing is compared, and so a lot has to be expected to have more of it.
 constexpr bool namesAThing(Method method) { return method == Method::pair || method == Method::threeAfc; }
 
+/// True where a plan holds one thing by its name and the lot that has more of it: the method asks about it, or the difference is known beforehand.
+constexpr bool holdsAThing(Method method, Question question) { return namesAThing(method) || question == Question::notice; }
+
 /// True where a method answers a question: a preference is asked for as such, and what is more so of one named thing. Whether they differ may be
-/// asked of a named thing too.
+/// asked of a named thing too; whether a known difference is noticed takes a right answer that can be guessed.
 constexpr bool answers(Method method, Question question) {
   switch (question) {
     case Question::differ: return formOf(method).hasRight;
@@ -57,6 +60,7 @@ constexpr bool answers(Method method, Question question) {
     case Question::prefer: return method == Method::preference;
     case Question::good:
     case Question::lacks: return method == Method::sheet;
+    case Question::notice: return hasGuessing(method);
   }
   return false;
 }
@@ -65,7 +69,8 @@ constexpr bool answers(Method method, Question question) {
 constexpr Method usualMethod(Question question) {
   switch (question) {
     case Question::differ: return Method::triangle;
-    case Question::more: return Method::pair;
+    case Question::more:
+    case Question::notice: return Method::pair;
     case Question::prefer: return Method::preference;
     case Question::good:
     case Question::lacks: return Method::sheet;

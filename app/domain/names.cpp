@@ -30,7 +30,7 @@ ODDGLASS_NAMES(StockChange, N(added, "added"), N(counted, "counted"), N(poured, 
 ODDGLASS_NAMES(NoteKind, N(reading, "reading"), N(addition, "addition"), N(stabilised, "stabilised"), N(racked, "racked"),
                N(bottled, "bottled"), N(other, "other"), N(changed, "changed"), N(haze, "haze"), N(sediment, "sediment"), N(sulphur, "sulphur"),
                N(gusher, "gusher"));
-ODDGLASS_NAMES(Question, N(differ, "differ"), N(more, "more"), N(prefer, "prefer"), N(good, "good"), N(lacks, "lacks"));
+ODDGLASS_NAMES(Question, N(differ, "differ"), N(more, "more"), N(prefer, "prefer"), N(good, "good"), N(lacks, "lacks"), N(notice, "notice"));
 ODDGLASS_NAMES(Method, N(triangle, "triangle"), N(duoTrio, "duo-trio"), N(tetrad, "tetrad"), N(twoOutOfFive, "two-out-of-five"), N(pair, "pair"),
                N(threeAfc, "three-afc"), N(sameDifferent, "same-different"), N(aNotA, "a-not-a"), N(preference, "preference"),
                N(sheet, "sheet"));

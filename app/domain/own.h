@@ -16,6 +16,7 @@ struct OwnSession {
   std::vector<Slot> own;          ///< lots compared that this person made: a batch in the plan, and theirs on the shelf; none beside a reference of their own
   std::optional<Place> seat;      ///< where they sat as a maker, by name or nickname; nothing where they did not, or asked to be only in the sums
   std::map<Place, int> known;     ///< others who are known beyond this session: the same number stands for the same person in all of them
+  std::map<Place, std::map<Slot, int>> open{};  ///< the overall liking once more after the reveal, with the labels known; by place, one value a drink
   bool isExpected = false;        ///< the plan holds what this person expected
 };
 

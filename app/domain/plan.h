@@ -13,8 +13,8 @@
 namespace oddglass {
 
 /// Can anyone tell them apart? Is one of them more ...? Which do people prefer? How good is it really? What is it like, and what does it
-/// lack next to the reference?
-enum class Question { differ, more, prefer, good, lacks };
+/// lack next to the reference? Can my friends, or can I, taste what is known to be there (`notice`)?
+enum class Question { differ, more, prefer, good, lacks, notice };
 /// How it is asked; what a flight of each looks like stands in domain/flight_form.h. `sheet`: coded cups, each by itself, on a score sheet.
 enum class Method { triangle, duoTrio, tetrad, twoOutOfFive, pair, threeAfc, sameDifferent, aNotA, preference, sheet };
 enum class Claim { people, table, me };             ///< whom the verdict is about: people like these, this table, or me (alone)
@@ -53,8 +53,9 @@ struct Draft {
   Method method = Method::triangle;
   bool methodChosen = false;  ///< the brewer chose the method; otherwise the recommendation is followed until the seal
   std::vector<LotId> lots;    ///< two; or three for three short comparisons, each pair of them by itself; one or more on a score sheet
-  std::string attribute;      ///< "more what", for a directional pair and a 3-AFC: one word or a few, 1 to 60 letters
-  std::optional<Slot> expected;  ///< the lot that is asked about as having more of it (its place among `lots`)
+  std::string attribute;      ///< "more what", for a directional pair, a 3-AFC and a known difference: one word or a few, 1 to 60 letters
+  std::optional<Slot> expected;  ///< the lot that is asked about as having more of it, or is known to have (its place among `lots`)
+  std::string dose;           ///< of a known difference: what was done to that lot, in a few words, up to 60 letters; may be empty
   std::optional<Slot> marked;    ///< the lot in the marked cup: always this one (constant); nothing: either, drawn (balanced)
   bool mayHaveNone = false;      ///< "no preference" may be answered
   bool alsoPrefer = false;       ///< after a forced choice it is asked which was liked better
@@ -120,6 +121,7 @@ struct Plan {
   int gammaPm = 300;      ///< how much people are assumed to differ, for what could have been missed
   std::string attribute;         ///< see Draft, also for the next ones
   std::optional<Slot> expected;
+  std::string dose;
   std::optional<Slot> marked;
   bool mayHaveNone = false;
   bool alsoPrefer = false;

@@ -52,6 +52,7 @@ void readAsking(const Node& node, Draft& draft) {
 void readExtras(const Node& node, Draft& draft) {
   if (const auto attribute = node.maybe("attribute")) draft.attribute = attribute->text(60);
   if (const auto expected = node.maybe("expected")) draft.expected = Slot{expected->small(1, 3)};
+  if (const auto dose = node.maybe("dose")) draft.dose = dose->text(60);
   if (const auto marked = node.maybe("marked")) draft.marked = Slot{marked->small(1, draft.method == Method::sheet ? 40 : 2)};
   if (const auto none = node.maybe("may_have_none")) draft.mayHaveNone = none->truth();
   if (const auto prefer = node.maybe("also_prefer")) draft.alsoPrefer = prefer->truth();
@@ -93,7 +94,7 @@ void readSheet(const Node& node, Draft& draft) {
 
 Draft draftFrom(store::Store& store, const Node& node) {
   node.onlyKeys({"title", "guest_title", "question", "method", "lots", "tasters", "pourer", "pourer_name", "rounds", "cup_ml", "spares", "alpha_pm",
-                 "seeks", "limit_pm", "promises", "care_settled", "attribute", "expected", "marked", "may_have_none", "also_prefer", "stopping", "evenings",
+                 "seeks", "limit_pm", "promises", "care_settled", "attribute", "expected", "dose", "marked", "may_have_none", "also_prefer", "stopping", "evenings",
                  "wave", "lingers", "expectation_pc", "sheet"});
   Draft draft;
   draft.title = node.at("title").text(200, false);

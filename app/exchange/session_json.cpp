@@ -182,7 +182,7 @@ void requireSound(const Node& node, const Plan& plan) {
   need(plan.cupMl >= 1 && plan.cupMl <= 1000, "cup_ml", "a cup must hold 1 to 1000 ml");
   need(plan.panelPlanned >= 0 && plan.makersPlanned >= 0, "panel", "people cannot be fewer than none");
   need(answers(plan.method, plan.question), "method", "the method does not answer the question");
-  need(!namesAThing(plan.method) || (!plan.attribute.empty() && plan.expected && plan.expected->value <= 2), "method", "the method needs a thing and the lot that is asked about as having more of it");
+  need(!holdsAThing(plan.method, plan.question) || (!plan.attribute.empty() && plan.expected && plan.expected->value <= 2), "method", "the method needs a thing and the lot that is asked about as having more of it");
   need(!plan.expectationPc || (*plan.expectationPc >= 1 && *plan.expectationPc <= 99), "expectation_pc", "an expectation must be 1 to 99 in a hundred");
   need(plan.sheet ? !plan.lots.empty() && plan.lots.size() <= 40 : plan.lots.size() == 2 || (plan.lots.size() == 3 && comparesThree(plan.method) && plan.rounds % 3 == 0), "lots", "two lots are compared, or three pair by pair; a score sheet takes one or more");
   for (std::size_t i = 0; i < plan.lots.size(); ++i) need(plan.lots[i].slot == Slot{static_cast<int>(i) + 1}, "lots", "lots are numbered from 1");
@@ -219,6 +219,7 @@ Json sessionJson(const SessionRecord& record) {
   for (const auto& each : record.handIns) json["hand_ins"].push_back(handInJson(each));
   for (const auto& each : record.people) json["people"].push_back({{"place", each.place.value}, {"taster", each.taster.text}});
   if (record.key) json["key"] = keyJson(*record.key);
+  for (const auto& each : record.open) json["open"].push_back({{"place", each.place.value}, {"slot", each.slot.value}, {"item", each.item.value}, {"value", each.value}, {"at", each.at}});
   return json;
 }
 
@@ -238,7 +239,7 @@ Plan planOf(const Node& node) {
 }
 
 std::optional<SessionRecord> sessionFrom(const Node& node) {
-  node.onlyKeys({"id", "title", "guest_title", "came_from", "created_at", "state", "plan", "seal_mark", "log", "promises", "remarks", "hand_ins", "people", "key"});
+  node.onlyKeys({"id", "title", "guest_title", "came_from", "created_at", "state", "plan", "seal_mark", "log", "promises", "remarks", "hand_ins", "people", "key", "open"});
   SessionRecord record;
   record.id = node.at("id").uid<struct SessionTag>();
   record.title = node.at("title").text(200);
@@ -249,7 +250,7 @@ std::optional<SessionRecord> sessionFrom(const Node& node) {
   record.plan = planOf(node);
   record.planText = canon::canonical(node.at("plan").json());
   if (!isOpen(record.state)) {
-    for (const char* key : {"log", "hand_ins", "key"})
+    for (const char* key : {"log", "hand_ins", "key", "open"})
       if (node.has(key)) node.at(key).refuse("a session whose key was never opened has a plan and nothing else");
     return std::nullopt;
   }
@@ -278,6 +279,10 @@ std::optional<SessionRecord> sessionFrom(const Node& node) {
     record.people.push_back({known.place(each), each.at("taster").uid<struct TasterTag>(), {}, {}});
   }
   record.key = keyFrom(node.at("key"), known);
+  for (const Node& each : node.maybeList("open")) {
+    each.onlyKeys({"place", "slot", "item", "value", "at"});
+    record.open.push_back({known.place(each), known.slot(each.at("slot")), known.item(each.at("item")).item, each.at("value").small(0, 1000), each.at("at").whole(0, farthest)});
+  }
   requireOnce(node.at("promises"), record.promises, &session::RecordedPromise::outcome);
   requireOnce(node.at("remarks"), record.remarks, &session::RecordedRemark::seq);
   requireOnce(node.at("hand_ins"), record.handIns, &session::RecordedHandIn::seq);

@@ -128,6 +128,37 @@ std::vector<tasting::HandIn> readAnswers(store::Store& store, const SessionId& s
   return all;
 }
 
+namespace {
+
+Slot slotIn(store::Store& store, const SessionId& session, const CsvTable& table, const CsvRow& row, const char* column) {
+  const std::string& lot = table.text(row, column);
+  try {
+    return session::slotNamed(store, session, lot);
+  } catch (const Problem&) {
+    table.refuse(row, column, '"' + lot + "\" names none, or more than one, of this session's lots");
+  }
+}
+
+}  // namespace
+
+std::vector<session::OpenAnswers> readOpen(store::Store& store, const SessionId& session, const std::filesystem::path& file) {
+  const Plan plan = session::record(store, session).plan;
+  const CsvTable table = readCsv(file);
+  const char* lot = table.has("slot") && !table.has("lot") ? "slot" : "lot";
+  for (const char* column : {"place", lot, "value"}) table.column(column);
+  std::map<Place, session::OpenAnswers> places;
+  for (const CsvRow& row : table.rows) {
+    const Place place{table.whole(row, "place", 1, plan.places)};
+    session::OpenAnswers& answers = places[place];
+    answers.place = place;
+    const Slot slot = slotIn(store, session, table, row, lot);
+    if (!answers.values.emplace(slot, table.whole(row, "value", 1, 9)).second) table.refuse(row, lot, "place " + std::to_string(place.value) + " scores this drink twice");
+  }
+  std::vector<session::OpenAnswers> all;
+  for (auto& [place, answers] : places) all.push_back(std::move(answers));
+  return all;
+}
+
 std::vector<session::ReallyPoured> readPoured(store::Store& store, const SessionId& session, const std::filesystem::path& file) {
   const Plan plan = session::record(store, session).plan;
   const CsvTable table = readCsv(file);
@@ -140,13 +171,7 @@ std::vector<session::ReallyPoured> readPoured(store::Store& store, const Session
     const std::string& lot = table.text(row, "lot");
     if (lot.empty()) table.refuse(row, "lot", "no lot is named; write \"not sure\" when it is not known");
     std::optional<Slot> slot;
-    if (lot != "not sure") {
-      try {
-        slot = session::slotNamed(store, session, lot);
-      } catch (const Problem&) {
-        table.refuse(row, "lot", '"' + lot + "\" names none, or more than one, of this session's lots");
-      }
-    }
+    if (lot != "not sure") slot = slotIn(store, session, table, row, "lot");
     all.push_back({code, slot});
   }
   return all;

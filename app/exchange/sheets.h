@@ -1,5 +1,6 @@
 #pragma once
 
+#include "session/open_round.h"
 #include "session/pour.h"
 #include "store/store.h"
 #include "tasting/hand_in.h"
@@ -19,5 +20,9 @@ std::vector<tasting::HandIn> readAnswers(store::Store& store, const SessionId& s
 /// Reads what was really poured from CSV with the columns code, lot. `lot` is an id, a name, a number of the plan, or "not sure".
 /// Problem badFile with line and column.
 std::vector<session::ReallyPoured> readPoured(store::Store& store, const SessionId& session, const std::filesystem::path& file);
+
+/// Reads what was said of the drinks with the labels known from CSV with the columns place, lot (or slot), value. `lot` is an id, a name or a number of the plan.
+/// Problem badFile with line and column. Whether the session takes them is for session::answerOpenly.
+std::vector<session::OpenAnswers> readOpen(store::Store& store, const SessionId& session, const std::filesystem::path& file);
 
 }  // namespace oddglass::exchange

@@ -41,6 +41,24 @@ struct Lean {
   bool weaker = false;              ///< all answers show a lean, those given before anything was said aloud do not: not shown is printed
 };
 
+/// One session in which they and somebody else scored again with the labels known. The open round comes after the blind one, so that order and label
+/// cannot be told apart.
+struct LabelLine {
+  std::size_t at = 0;
+  int friends = 0;              ///< people of the panel who did both
+  double own = 0.0, others = 0.0;  ///< open minus blind of own minus reference, points: theirs, and the mean of the friends'; above 0: towards their own
+  stats::Estimated label;       ///< the first less the second
+};
+
+/// What the label did to them beyond what it did to the friends, by the contrast of the lean.
+struct Label {
+  std::vector<LabelLine> sessions;  ///< by the day of the reveal
+  stats::Estimated over;
+  int friends = 0, together = 0;
+  LeanVerdict verdict = LeanVerdict::none;   ///< kinder: the label moved them further towards their own than it moved the friends
+  std::optional<NoLean> why;                 ///< with `none`
+};
+
 /// One thing that was expected, and whether it came true; nothing where the session has no verdict, or nobody scored both.
 struct ExpectationLine {
   std::size_t at = 0;
@@ -50,12 +68,13 @@ struct ExpectationLine {
 
 struct RoomFindings {
   Lean lean;
+  Label label;
   std::vector<ExpectationLine> expectations;   ///< by the day of the reveal
   int settled = 0;                             ///< of them, known to have come true or not
   std::optional<stats::Calibration> calibration;  ///< from three settled ones
 };
 
-/// Works out both from a person's tastings at level 0.95. Sources: stats/lean.
+/// Works out all of it from a person's tastings at level 0.95. Sources: stats/lean.
 RoomFindings roomOf(const OwnTastings& tastings);
 
 }  // namespace oddglass::insight

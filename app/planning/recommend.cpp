@@ -115,11 +115,16 @@ Recommendation recommend(Question question, const Setup& given) {
     result.choices = preferred(setup);
     return result;
   }
+  // What is known beforehand has a name.
+  if (question == Question::notice) setup.thingNamed = true;
   if (!three && (question == Question::more || setup.thingNamed)) result.choices = named(setup);
   if (question != Question::more || three) {
     const auto more = unnamed(setup);
     result.choices.insert(result.choices.end(), more.begin(), more.end());
   }
+  std::erase_if(result.choices, [&](const Choice& choice) { return !answers(choice.method, question); });
+  if (question == Question::notice)
+    for (Choice& choice : result.choices) std::erase(choice.because, Because::natureUnknown);
   if (three) result.references = referencesOf(setup, result.best());
   return result;
 }

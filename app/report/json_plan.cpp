@@ -48,7 +48,7 @@ Json planOf(const Plan& plan) {
           {"alpha_pm", plan.alphaPm}, {"limit_pm", orNull(plan.limitPm)}, {"gamma_pm", plan.gammaPm}, {"rounds", plan.rounds}, {"cup_ml", plan.cupMl},
           {"ceiling_grams", plan.ceilingGrams}, {"panel_planned", plan.panelPlanned}, {"makers_planned", plan.makersPlanned},
           {"places", plan.places}, {"spares", plan.spares}, {"has_pourer", plan.hasPourer}, {"attribute", textOrNull(plan.attribute)},
-          {"expected", letter(plan, plan.expected)}, {"marked", letter(plan, plan.marked)}, {"may_have_none", plan.mayHaveNone}, {"also_prefer", plan.alsoPrefer},
+          {"expected", letter(plan, plan.expected)}, {"dose", textOrNull(plan.dose)}, {"marked", letter(plan, plan.marked)}, {"may_have_none", plan.mayHaveNone}, {"also_prefer", plan.alsoPrefer},
           {"stopping", stopping}, {"evenings", plan.evenings}, {"wave", plan.wave}, {"comparisons", plan.comparisons()}, {"lots", lots(plan)}};
   if (plan.sheet) json["sheet"] = sheetOf(plan);
   return json;

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <tuple>
 
 namespace oddglass::session {
 namespace {
@@ -36,6 +37,7 @@ class Inspector {
         lookAtRemarks();
         lookAtPours();
         lookAtPeople();
+        if (!record_.open.empty()) lookAtOpen();
       }
       lookAtPromises();
     }
@@ -237,6 +239,23 @@ class Inspector {
       if (taken == as.end() || taken->second == nameOf(ShownAs::loose) || erased_.contains(place) || !places.insert(place).second ||
           !tasters.insert(person.taster).second)
         fail("place " + std::to_string(place));
+    }
+  }
+
+  // Answers with the labels known stand beside the log: by somebody who sat and was not forgotten, to a question about each cup, once for a drink of the plan.
+  void lookAtOpen() {
+    start("open");
+    std::set<int> taken;
+    for (std::size_t i = 0; i < bodies_.size(); ++i)
+      if (record_.log[i].event == Event::placeTaken) taken.insert(bodies_[i].at("place").get<int>());
+    if (record_.state != State::revealed) fail("state");
+    std::set<std::tuple<Place, Slot, Item>> once;
+    for (const RecordedOpen& each : record_.open) {
+      const auto item = std::ranges::find(record_.plan.items, each.item, &SheetItem::item);
+      const bool isLot = std::ranges::find(record_.plan.lots, each.slot, &PlannedLot::slot) != record_.plan.lots.end();
+      const bool isAsked = item != record_.plan.items.end() && item->perCup && item->low && item->high && each.value >= *item->low && each.value <= *item->high;
+      if (!isLot || !isAsked || !taken.contains(each.place.value) || gone_.contains(each.place.value) || !once.insert({each.place, each.slot, each.item}).second)
+        fail("place " + std::to_string(each.place.value));
     }
   }
 

@@ -2,6 +2,7 @@
 
 #include "canon/digest.h"
 #include "canon/folded.h"
+#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "domain/text.h"
@@ -124,6 +125,7 @@ void saveDraft(store::Store& store, Clock& clock, const Draft& given) {
   draft.guestTitle = line("guest_title", draft.guestTitle, 200);
   draft.pourerName = line("pourer", draft.pourerName, 100);
   draft.attribute = line("attribute", draft.attribute, 60);
+  draft.dose = line("dose", draft.dose, 60);
   for (auto& [outcome, words] : draft.promises) words = line("promises", words, 500);
   std::erase_if(draft.promises, [](const auto& each) { return each.second.empty(); });
   requireAnswered(draft);
@@ -216,7 +218,7 @@ planning::Setup setupOf(const DraftFacts& facts) {
   setup.method = facts.draft.method;
   setup.thingNamed = !facts.draft.attribute.empty();
   setup.lingers = facts.draft.lingers;
-  setup.expected = facts.draft.expected;
+  if (namesAThing(facts.draft.method)) setup.expected = facts.draft.expected;
   setup.marked = facts.draft.marked;
   setup.mayHaveNone = facts.draft.mayHaveNone;
   setup.stopping = facts.draft.stopping;

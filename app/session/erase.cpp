@@ -49,6 +49,7 @@ void eraseAtPlace(SQLite::Database& db, const Sat& sat, Millis at, ErasureKind k
     // Rows below first: the guards ask the hand-in for its place.
     store::run(db, "DELETE FROM answer WHERE hand_in_id IN (SELECT id FROM hand_in WHERE session_id = ? AND place = ?)", sat.session, sat.place);
     store::run(db, "DELETE FROM hand_in WHERE session_id = ? AND place = ?", sat.session, sat.place);
+    store::run(db, "DELETE FROM open_answer WHERE session_id = ? AND place = ?", sat.session, sat.place);
   }
   store::run(db, "DELETE FROM place_person WHERE session_id = ? AND place = ?", sat.session, sat.place);
 }

@@ -17,6 +17,7 @@ Slot ownLot(const Draft& draft, const DraftFacts& facts) {
 void fitSheet(Draft& draft) {
   draft.attribute.clear();
   draft.expected.reset();
+  draft.dose.clear();
   draft.alsoPrefer = draft.mayHaveNone = false;
   draft.stopping.reset();
   draft.sought = Sought::difference;
@@ -43,7 +44,8 @@ void fit(Draft& draft, const DraftFacts& facts) {
     draft.methodChosen = false;
   }
   const FlightForm form = formOf(draft.method);
-  if (!namesAThing(draft.method)) {
+  if (draft.question != Question::notice) draft.dose.clear();
+  if (!holdsAThing(draft.method, draft.question)) {
     draft.attribute.clear();
     draft.expected.reset();
   } else if (!draft.expected || draft.expected->value > 2) {

@@ -4,7 +4,7 @@
 #include "domain/item_kinds.h"
 #include "domain/names.h"
 #include "domain/problem.h"
-#include "session/choice_reply.h"
+#include "session/flights_in.h"
 #include "store/plan_json.h"
 #include "store/step.h"
 
@@ -13,8 +13,6 @@
 
 namespace oddglass::session {
 namespace {
-
-using canon::Json;
 
 // One question's answers of a score sheet are read: the overall liking, or what was expected about.
 std::optional<Item> itemOf(const Plan& plan) {
@@ -73,112 +71,27 @@ class OwnReader {
         if (lot.role == LotRole::compared && isTheirs(lot)) own.own.push_back(lot.slot);
     if (plan.sheet ? !item || (own.own.empty() && !own.isExpected) : !own.isExpected) return false;
     readPeople(id, own);
-    readSaid(id, own.session);
-    readVoided(id);
-    if (item) readScores(id, *item, own.session);
-    else readChoices(id, own.session);
+    readOpen(id, own);
+    if (item) flights_.scores(id, *item, own.session);
+    else flights_.choices(id, own.session);
     return true;
   }
 
   void readPeople(std::int64_t id, OwnSession& own) {
-    isMaker_.clear();
-    for (auto& rows = asked(people_, id); rows.executeStep();) {
-      const Place place{rows.getColumn(0).getInt()};
-      const bool maker = rows.getColumn(1).getInt() != 0;
-      isMaker_[place] = maker;
-      own.session.people.push_back({place, ShownAs::loose, {}, maker, false, false, false});
-      if (!maker && !rows.getColumn(2).isNull()) own.known[place] = numbers_.try_emplace(rows.getColumn(2).getInt64(), static_cast<int>(numbers_.size()) + 1).first->second;
-    }
+    const auto known = flights_.seats(id, own.session);
+    for (const ShownPerson& person : own.session.people)
+      if (const auto row = known.find(person.place); !person.isMaker && row != known.end())
+        own.known[person.place] = numbers_.try_emplace(row->second, static_cast<int>(numbers_.size()) + 1).first->second;
   }
 
-  void readSaid(std::int64_t id, RevealedSession& session) {
-    for (auto& rows = asked(said_, id); rows.executeStep();) {
-      SaidAloud said{{rows.getColumn(0).getInt()}, 0, {}, {}};
-      const Json body = Json::parse(rows.getColumn(1).getString());
-      for (const Json& place : body.at("heard")) said.heardBy.insert({place.get<int>()});
-      session.said.push_back(std::move(said));
-    }
-  }
-
-  void readVoided(std::int64_t id) {
-    voided_.clear();
-    for (auto& rows = asked(voids_, id); rows.executeStep();) voided_.insert({Place{rows.getColumn(0).getInt()}, Round{rows.getColumn(1).getInt()}});
-  }
-
-  // A flight begins with its first row; its cups are counted as they come.
-  void readScores(std::int64_t id, Item item, RevealedSession& session) {
-    scores_.reset();
-    scores_.bind(2, item.value);
-    RevealedFlight flight;
-    for (auto& rows = asked(scores_, id); rows.executeStep();) {
-      begin(flight, rows, session);
-      const auto slot = rows.getColumn(5).isNull() ? std::nullopt : std::optional(Slot{rows.getColumn(5).getInt()});
-      flight.drawn.push_back({rows.getColumn(4).getInt()});
-      flight.poured.push_back(slot);
-      flight.replies.push_back({item, Position{static_cast<int>(flight.drawn.size())}, rows.getColumn(3).getInt(), {}});
-    }
-    end(flight, session);
-  }
-
-  void readChoices(std::int64_t id, RevealedSession& session) {
-    std::map<Code, Code> replaced;
-    for (auto& rows = asked(spilled_, id); rows.executeStep();) replaced[{rows.getColumn(0).getInt()}] = {rows.getColumn(1).getInt()};
-    struct Line {
-      Slot drawn;
-      std::optional<Slot> poured;
-    };
-    std::map<std::pair<Place, Round>, std::vector<Code>> first;
-    std::map<Code, Line> lines;
-    for (auto& rows = asked(cups_, id); rows.executeStep();) {
-      const Code code{rows.getColumn(3).getInt()};
-      if (rows.getColumn(2).getInt() == 0) first[{Place{rows.getColumn(0).getInt()}, Round{rows.getColumn(1).getInt()}}].push_back(code);
-      lines[code] = {{rows.getColumn(4).getInt()}, rows.getColumn(5).isNull() ? std::nullopt : std::optional(Slot{rows.getColumn(5).getInt()})};
-    }
-    RevealedFlight flight;
-    std::vector<Code> codes;
-    for (auto& rows = asked(choices_, id); rows.executeStep();) {
-      if (begin(flight, rows, session)) {
-        codes.clear();
-        for (Code code : first[{flight.place, flight.round}]) {
-          flight.drawn.push_back(lines.at(code).drawn);
-          int steps = 0;
-          for (auto next = replaced.find(code); next != replaced.end() && steps < 9; next = replaced.find(code), ++steps) code = next->second;
-          codes.push_back(code);
-          flight.poured.push_back(lines.at(code).poured);
-        }
-      }
-      if (!rows.getColumn(4).isNull()) addReply(flight, session.plan, {rows.getColumn(3).getInt()}, rows.getColumn(4).getInt(), codes);
-    }
-    end(flight, session);
-  }
-
-  // Place, round and entry stand first in a row. True where another flight begins.
-  bool begin(RevealedFlight& flight, SQLite::Statement& rows, RevealedSession& session) {
-    const Place place{rows.getColumn(0).getInt()};
-    const Round round{rows.getColumn(1).getInt()};
-    if (flight.place == place && flight.round == round) return false;
-    end(flight, session);
-    flight.place = place;
-    flight.round = round;
-    flight.lockedAt = {rows.getColumn(2).getInt()};
-    if (voided_.contains({place, round})) flight.voided = VoidReason::other;
-    return true;
-  }
-
-  void end(RevealedFlight& flight, RevealedSession& session) {
-    if (flight.place.value > 0) {
-      const auto maker = isMaker_.find(flight.place);
-      if (maker == isMaker_.end()) throw Problem(Trouble::storeDamaged, "place_taken");
-      if (maker->second) session.makers.emplace_back(std::move(flight));
-      else session.panel.emplace_back(std::move(flight));
-    }
-    flight = {};
-  }
-
-  static SQLite::Statement& asked(SQLite::Statement& statement, std::int64_t id) {
-    statement.reset();
-    statement.bind(1, id);
-    return statement;
+  void readOpen(std::int64_t id, OwnSession& own) {
+    const auto& items = own.session.plan.items;
+    const auto liking = std::ranges::find_if(items, isOverallLiking);
+    if (liking == items.end()) return;
+    open_.reset();
+    open_.bind(1, id);
+    open_.bind(2, liking->item.value);
+    while (open_.executeStep()) own.open[{open_.getColumn(0).getInt()}][{open_.getColumn(1).getInt()}] = open_.getColumn(2).getInt();
   }
 
   SQLite::Database& db_;
@@ -186,24 +99,8 @@ class OwnReader {
   bool isBrewer_;
   std::set<LotId> made_;
   std::map<std::int64_t, int> numbers_;
-  std::map<Place, bool> isMaker_;
-  std::set<std::pair<Place, Round>> voided_;
-  SQLite::Statement people_{db_, "SELECT t.place, t.is_maker, w.taster_id FROM place_taken t LEFT JOIN place_person w ON w.session_id = t.session_id AND w.place = t.place WHERE t.session_id = ?1 ORDER BY t.place"};
-  SQLite::Statement said_{db_, "SELECT seq, body FROM log WHERE session_id = ?1 AND kind = 'said' ORDER BY seq"};
-  SQLite::Statement voids_{db_, "SELECT place, round FROM voided WHERE session_id = ?1"};
-  SQLite::Statement spilled_{db_, "SELECT code, by_code FROM spilled WHERE session_id = ?1"};
-  SQLite::Statement scores_{db_, R"sql(
-    SELECT h.place, h.round, h.seq, a.value, k.slot, k.poured_slot
-      FROM hand_in h JOIN answer a ON a.hand_in_id = h.id AND a.item = ?2 JOIN key_line k ON k.session_id = h.session_id AND k.code = a.code
-     WHERE h.session_id = ?1 AND a.value IS NOT NULL ORDER BY h.place, h.round)sql"};
-  SQLite::Statement cups_{db_, R"sql(
-    SELECT c.place, c.round, c.spare, c.code, k.slot, k.poured_slot
-      FROM hand_in h JOIN cup c ON c.session_id = h.session_id AND c.place = h.place AND c.round = h.round
-      JOIN key_line k ON k.session_id = c.session_id AND k.code = c.code
-     WHERE h.session_id = ?1 ORDER BY c.place, c.round, c.position, c.spare)sql"};
-  SQLite::Statement choices_{db_, R"sql(
-    SELECT h.place, h.round, h.seq, a.item, a.value FROM hand_in h JOIN answer a ON a.hand_in_id = h.id
-     WHERE h.session_id = ?1 ORDER BY h.place, h.round, a.item)sql"};
+  FlightsIn flights_{db_};
+  SQLite::Statement open_{db_, "SELECT place, slot, value FROM open_answer WHERE session_id = ?1 AND item = ?2"};
 };
 
 }  // namespace

@@ -36,6 +36,7 @@ void requireSheet(const DraftFacts& facts) {
   }
   if (!draft.attribute.empty()) refuse("attribute");
   if (draft.expected) refuse("expected");
+  if (!draft.dose.empty()) refuse("dose");
   if (draft.alsoPrefer) refuse("also_prefer");
   if (draft.mayHaveNone) refuse("may_have_none");
   if (draft.stopping) refuse("stopping");
@@ -47,6 +48,7 @@ void requireLots(const DraftFacts& facts) {
   const std::size_t count = facts.lots.size();
   if (count < 2 || count > 3) throw Problem(Trouble::needsTwoLots, "lots");
   requireAnswered(facts.draft);
+  if (count == 3 && facts.draft.question == Question::notice) throw Problem(Trouble::outOfRange, "lots", {{"text", "3"}, {"low", "2"}, {"high", "2"}});
   if (count == 3 && !comparesThree(facts.draft.method)) throw Problem(Trouble::needsThree, "method");
   requireOnce(facts);
 }
@@ -57,9 +59,11 @@ void requireExtras(const DraftFacts& facts) {
   const FlightForm form = formOf(draft.method);
   const auto refuse = [](const char* field) { throw Problem(Trouble::doesNotFit, field); };
   const bool isComparison = facts.lots.size() == 3;
-  if (namesAThing(draft.method) && (draft.attribute.empty() || !draft.expected || draft.expected->value > 2)) throw Problem(Trouble::noAttribute, "attribute");
-  if (!namesAThing(draft.method) && !draft.attribute.empty()) refuse("attribute");
-  if (!namesAThing(draft.method) && draft.expected) refuse("expected");
+  const bool holdsOne = holdsAThing(draft.method, draft.question);
+  if (holdsOne && (draft.attribute.empty() || !draft.expected || draft.expected->value > 2)) throw Problem(Trouble::noAttribute, "attribute");
+  if (!holdsOne && !draft.attribute.empty()) refuse("attribute");
+  if (!holdsOne && draft.expected) refuse("expected");
+  if (!draft.dose.empty() && draft.question != Question::notice) refuse("dose");
   if (draft.method == Method::aNotA && !draft.marked) throw Problem(Trouble::empty, "marked");
   if (draft.marked && (!form.hasMarked || isComparison)) refuse("marked");
   if (draft.alsoPrefer && !mayAlsoPrefer(draft.method)) refuse("also_prefer");

@@ -64,6 +64,14 @@ std::vector<RecordedPerson> people(SQLite::Database& db, std::int64_t session) {
   return all;
 }
 
+std::vector<RecordedOpen> openAnswers(SQLite::Database& db, std::int64_t session) {
+  std::vector<RecordedOpen> all;
+  auto rows = bound(db, "SELECT place, slot, item, value, at FROM open_answer WHERE session_id = ? ORDER BY place, slot, item", session);
+  while (rows.executeStep())
+    all.push_back({{rows.getColumn(0).getInt()}, {rows.getColumn(1).getInt()}, {rows.getColumn(2).getInt()}, rows.getColumn(3).getInt(), rows.getColumn(4).getInt64()});
+  return all;
+}
+
 // Read from the opened rows, which only exist after the reveal or the breaking of the seal; what was poured lies closed up and needs no opening
 // again here because the log has that entry.
 std::optional<RecordedKey> openedKey(SQLite::Database& db, std::int64_t session) {
@@ -103,6 +111,7 @@ SessionRecord record(store::Store& store, const SessionId& session) {
     record.handIns = handIns(db, id);
     record.people = people(db, id);
     record.key = openedKey(db, id);
+    record.open = openAnswers(db, id);
     return record;
   });
 }

@@ -69,6 +69,15 @@ struct RecordedPerson {
   std::string nickname;
 };
 
+/// After the reveal, with the labels known; not in the log.
+struct RecordedOpen {
+  Place place;
+  Slot slot;
+  Item item;
+  int value = 0;
+  Millis at = 0;
+};
+
 /// A session as it stands in the store, everything the outside may have of it by value. Before the reveal (or the breaking of the seal) it holds
 /// no answer and no key, whatever the store holds.
 struct SessionRecord {
@@ -88,6 +97,7 @@ struct SessionRecord {
   std::vector<RecordedHandIn> handIns;
   std::vector<RecordedPerson> people;   ///< signed and nickname tasters only
   std::optional<RecordedKey> key;
+  std::vector<RecordedOpen> open;       ///< by place, lot and question
 };
 
 /// Problem notSealed for a draft.
@@ -95,7 +105,7 @@ SessionRecord record(store::Store& store, const SessionId& session);
 
 /// One thing that was looked at.
 struct Check {
-  std::string what;     ///< chain, states, plan, commitment, orders, answers, words, remarks, poured, people, promises
+  std::string what;     ///< chain, states, plan, commitment, orders, answers, words, remarks, poured, people, promises; open where somebody answered with the labels known
   bool holds = true;
   std::string where;    ///< the first place where it does not: "entry 41"
 };

@@ -32,6 +32,8 @@ class Replay {
       follow(entry, Json::parse(entry.body), logged);
     }
     for (const RecordedPerson& person : record_.people) seat(person);
+    for (const RecordedOpen& each : record_.open)
+      store::run(db_, "INSERT INTO open_answer VALUES (?, ?, ?, ?, ?, ?)", session_, each.place.value, each.slot.value, each.item.value, each.value, each.at);
   }
 
  private:

@@ -89,6 +89,7 @@ Draft sameAgain(store::Store& store, const SessionId& session) {
     for (const PlannedLot& lot : plan.lots) draft.lots.push_back(lot.lot);
     draft.attribute = plan.attribute;
     draft.expected = plan.expected;
+    draft.dose = plan.dose;
     draft.marked = plan.marked;
     draft.mayHaveNone = plan.mayHaveNone;
     draft.alsoPrefer = plan.alsoPrefer;

@@ -37,6 +37,7 @@ Plan planOf(const DraftFacts& facts) {
   plan.limitPm = draft.limitPm;
   plan.attribute = draft.attribute;
   plan.expected = draft.expected;
+  plan.dose = draft.dose;
   plan.marked = draft.marked;
   plan.mayHaveNone = draft.mayHaveNone;
   plan.alsoPrefer = draft.alsoPrefer;

@@ -186,8 +186,9 @@ bool isPossible(const PlannedLot& lot) {
 bool areExtrasPossible(const Plan& plan) {
   const FlightForm form = formOf(plan.method);
   const auto isLot = [&](const std::optional<Slot>& slot) { return !slot || (slot->value >= 1 && slot->value <= static_cast<int>(plan.lots.size())); };
-  const bool asksMore = namesAThing(plan.method);
-  return asksMore == !plan.attribute.empty() && asksMore == plan.expected.has_value() && isLine(plan.attribute, 60) && isLot(plan.expected) && isLot(plan.marked) &&
+  const bool asksMore = holdsAThing(plan.method, plan.question);
+  return asksMore == !plan.attribute.empty() && asksMore == plan.expected.has_value() && isLine(plan.attribute, 60) && isLine(plan.dose, 60) &&
+         (plan.dose.empty() || plan.question == Question::notice) && isLot(plan.expected) && isLot(plan.marked) &&
          (!plan.marked || form.hasMarked || plan.sheet) && (plan.method != Method::aNotA || plan.marked) && (!plan.mayHaveNone || (!form.hasRight && !plan.sheet) || plan.alsoPrefer) &&
          (!plan.alsoPrefer || mayAlsoPrefer(plan.method)) && (!plan.stopping || (mayStopEarly(plan.method, plan.lots.size()) && plan.rounds >= 2 &&
          plan.stopping->sharePm >= 1 && plan.stopping->sharePm <= 1000 && plan.stopping->betaPm >= 10 && plan.stopping->betaPm <= 500)) &&

@@ -44,6 +44,11 @@ const TastingWord* resolve(const WordList& list, std::string_view typed) {
   return found ? standsFor(list, found->id) : nullptr;
 }
 
+std::string nameMeant(const WordList& list, std::string_view typed) {
+  const TastingWord* word = resolve(list, typed);
+  return word ? word->text : folded(cleaned(typed));
+}
+
 WordList mergedInto(const WordList& list, const WordId& id) {
   WordList merged;
   for (const TastingWord& word : list)

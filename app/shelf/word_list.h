@@ -3,6 +3,7 @@
 #include "domain/vocabulary.h"
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -20,6 +21,9 @@ const TastingWord* standsFor(const WordList& list, const WordId& id);
 /// The word that was meant by what was typed, or null: compared without case and in one Unicode form with every name and other name, then followed
 /// through its merges. A word's own name goes before another word's other name.
 const TastingWord* resolve(const WordList& list, std::string_view typed);
+
+/// The name that a word counts under: that of the word that was meant, or, where the list does not hold it, what was typed, folded.
+std::string nameMeant(const WordList& list, std::string_view typed);
 
 /// Every word that counts as this one, itself left out.
 WordList mergedInto(const WordList& list, const WordId& id);

@@ -51,6 +51,7 @@ template <class AnyPlan>
 void writeExtras(Json& json, const AnyPlan& plan) {
   if (!plan.attribute.empty()) json["attribute"] = plan.attribute;
   if (plan.expected) json["expected"] = plan.expected->value;
+  if (!plan.dose.empty()) json["dose"] = plan.dose;
   if (plan.marked) json["marked"] = plan.marked->value;
   if (plan.mayHaveNone) json["may_have_none"] = true;
   if (plan.alsoPrefer) json["also_prefer"] = true;
@@ -64,6 +65,7 @@ template <class AnyPlan>
 void readExtras(AnyPlan& plan, const Json& json) {
   if (json.contains("attribute")) plan.attribute = text(json, "attribute");
   if (json.contains("expected")) plan.expected = Slot{whole(json, "expected")};
+  if (json.contains("dose")) plan.dose = text(json, "dose");
   if (json.contains("marked")) plan.marked = Slot{whole(json, "marked")};
   if (json.contains("may_have_none")) plan.mayHaveNone = truth(json, "may_have_none");
   if (json.contains("also_prefer")) plan.alsoPrefer = truth(json, "also_prefer");
@@ -119,7 +121,7 @@ Json planJson(const Plan& plan) {
 
 Plan planFrom(const Json& json) {
   onlyKeys(json, {"question", "method", "claim", "analysis", "rounds", "cup_ml", "ceiling_g", "country", "panel", "makers", "places", "spares",
-                  "pourer", "lots", "items", "cups", "promises", "attribute", "expected", "marked", "may_have_none", "also_prefer", "stopping",
+                  "pourer", "lots", "items", "cups", "promises", "attribute", "expected", "dose", "marked", "may_have_none", "also_prefer", "stopping",
                   "evenings", "wave", "expectation_pc", "sheet"});
   Plan plan;
   plan.question = choice<Question>(json, "question");

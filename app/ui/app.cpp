@@ -23,6 +23,8 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_cameOut = new CameOutModel(stage, settings, this);
   m_history = new HistoryModel(stage, this);
   m_room = new RoomModel(stage, this);
+  m_openRound = new OpenRoundModel(stage, this);
+  m_card = new CardModel(stage, this);
   m_people = new PeopleModel(stage, this);
   m_words = new WordsModel(stage, this);
   m_word = new WordModel(stage, this);
@@ -37,6 +39,7 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   connect(m_worker.get(), &Worker::slowChanged, this, &App::workingChanged);
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
   connect(m_room, &RoomModel::planRequested, m_draft, &DraftModel::open);
+  connect(m_people, &PeopleModel::cardRequested, m_card, &CardModel::open);
   connect(m_overTime, &OverTimeModel::planRequested, m_draft, &DraftModel::open);
   connect(m_sideBySide, &SideBySideModel::planRequested, m_draft, &DraftModel::open);
   connect(m_beverage, &BeverageModel::sideBySideRequested, m_sideBySide, &SideBySideModel::open);

@@ -4,6 +4,7 @@
 #include "ui/beverage_model.h"
 #include "ui/board_model.h"
 #include "ui/came_out_model.h"
+#include "ui/card_model.h"
 #include "ui/cups_model.h"
 #include "ui/current.h"
 #include "ui/draft_model.h"
@@ -11,6 +12,7 @@
 #include "ui/keeping_model.h"
 #include "ui/key_model.h"
 #include "ui/notice.h"
+#include "ui/open_round_model.h"
 #include "ui/paper_model.h"
 #include "ui/over_time_model.h"
 #include "ui/people_model.h"
@@ -56,6 +58,8 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::CameOutModel* cameOut MEMBER m_cameOut CONSTANT)
   Q_PROPERTY(oddglass::ui::HistoryModel* history MEMBER m_history CONSTANT)
   Q_PROPERTY(oddglass::ui::RoomModel* room MEMBER m_room CONSTANT)
+  Q_PROPERTY(oddglass::ui::OpenRoundModel* openRound MEMBER m_openRound CONSTANT)
+  Q_PROPERTY(oddglass::ui::CardModel* card MEMBER m_card CONSTANT)
   Q_PROPERTY(oddglass::ui::PeopleModel* people MEMBER m_people CONSTANT)
   Q_PROPERTY(oddglass::ui::WordsModel* words MEMBER m_words CONSTANT)
   Q_PROPERTY(oddglass::ui::WordModel* word MEMBER m_word CONSTANT)
@@ -103,6 +107,8 @@ private:
   CameOutModel* m_cameOut;
   HistoryModel* m_history;
   RoomModel* m_room;
+  OpenRoundModel* m_openRound;
+  CardModel* m_card;
   PeopleModel* m_people;
   WordsModel* m_words;
   WordModel* m_word;

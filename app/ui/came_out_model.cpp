@@ -9,6 +9,7 @@
 #include "report/sheet_report.h"
 #include "session/ending.h"
 #include "session/look.h"
+#include "session/open_round.h"
 #include "ui/printing.h"
 #include "ui/section_lines.h"
 #include "ui/shapes.h"
@@ -97,6 +98,7 @@ void CameOutModel::load() {
     add(alarm, out.first);
     m_alarm = alarm.join(QLatin1Char(' '));
     m_broken = !read.session.commitmentHolds;
+    m_mayOpenRound = session::mayAnswerOpenly(read.session);
     m_over = shown(out.what);
     m_shape = shapeName(out.shape);
     m_word = shown(out.word);

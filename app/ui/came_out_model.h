@@ -68,6 +68,7 @@ class CameOutModel : public oddglass::ui::PageModel {
   Q_PROPERTY(bool deciding MEMBER m_deciding NOTIFY changed)
   Q_PROPERTY(QString decided MEMBER m_decided NOTIFY changed)
   Q_PROPERTY(QString reportFile MEMBER m_reportFile NOTIFY changed)
+  Q_PROPERTY(bool mayOpenRound MEMBER m_mayOpenRound NOTIFY changed)
   Q_PROPERTY(bool mayShowMap MEMBER m_mayShowMap NOTIFY changed)
   Q_PROPERTY(bool mapShown MEMBER m_mapShown NOTIFY changed)
   Q_PROPERTY(QString mapLink MEMBER m_mapLink NOTIFY changed)
@@ -90,6 +91,8 @@ public:
   /// Writes the report (for the room, or with the maker's part on the maker's page) into the file named in `reportFile`; HTML, or PDF or JSON when its name says so.
   Q_INVOKABLE void writeReport();
   Q_INVOKABLE void toHistory() { go(Router::Page::History); }
+  /// On to scoring the same drinks once more, with the labels known.
+  Q_INVOKABLE void toOpenRound() { go(Router::Page::OpenRound); }
 
 private:
   PaperWishes m_wishes;
@@ -98,7 +101,7 @@ private:
   void hideMap(const Plan& plan);
   void showFacts(const words::CameOut& out);
   void showMaker(const words::MakerPart& part);
-  bool m_mayShowMap = false, m_mapShown = false;
+  bool m_mayOpenRound = false, m_mayShowMap = false, m_mapShown = false;
   QString m_mapLink;
   QStringList m_mapLines;
   FigureSource m_map;

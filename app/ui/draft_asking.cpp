@@ -57,6 +57,12 @@ void DraftModel::setAttribute(const QString& text) {
   keep();
 }
 
+void DraftModel::setDose(const QString& text) {
+  if (dose() == text) return;
+  m_draft.dose = plain(text);
+  keep();
+}
+
 void DraftModel::tickAlsoPrefer() {
   m_draft.alsoPrefer = !m_draft.alsoPrefer;
   keep();
@@ -88,7 +94,8 @@ void DraftModel::showAsking() {
   for (std::size_t i = 0; i < m_facts.lots.size() && i < 2; ++i)
     m_lotChoices << tr("%1, %2").arg(shown(m_facts.lots[i].lot.beverageName), shown(m_facts.lots[i].lot.lotName));
   m_expected = m_draft.expected ? m_draft.expected->value - 1 : -1;
-  m_namesThing = namesAThing(m_draft.method);
+  m_knownDifference = m_draft.question == Question::notice;
+  m_namesThing = holdsAThing(m_draft.method, m_draft.question);
   m_mayBeAlike = mayBeAlike(m_draft.method) && !m_draft.stopping;
   m_asksLiking = !form.hasRight && !m_sheet.isSheet();
   m_mayAlsoPrefer = m_draft.question != Question::prefer && mayAlsoPrefer(m_draft.method) && m_draft.lots.size() == 2;

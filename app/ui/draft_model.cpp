@@ -1,7 +1,9 @@
 #include "ui/draft_model.h"
 
+#include "insight/noticing.h"
 #include "insight/past_spread.h"
 #include "session/follow.h"
+#include "session/known_differences.h"
 #include "session/look.h"
 #include "session/past.h"
 #include "session/seal.h"
@@ -15,6 +17,7 @@
 #include "domain/names.h"
 #include "words/expectation.h"
 #include "words/method.h"
+#include "words/noticing.h"
 #include "words/numbers.h"
 #include "words/plan.h"
 #include "words/problems.h"
@@ -49,6 +52,7 @@ struct DraftModel::Read {
   std::optional<planning::Outlook> outlook;
   std::optional<planning::SheetOutlook> sheetOutlook;
   shelf::WordList words;
+  std::string coverage;
   std::optional<planning::Recommendation> recommendation;
 };
 
@@ -60,7 +64,7 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
       m_ways(WayRow::staticMetaObject, this),
       m_methods(MethodRow::staticMetaObject, this),
       m_threeWays(CompareRow::staticMetaObject, this) {
-  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "evenings", "wave", "cups_at_once", "pause_s", "cleanser", "expectation_pc"});
+  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "dose", "evenings", "wave", "cups_at_once", "pause_s", "cleanser", "expectation_pc"});
   connect(&m_sheet, &SheetPlanModel::edited, this, &DraftModel::keep);
   connect(&m_sheet, &SheetPlanModel::refused, this, &DraftModel::fail);
   for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
@@ -68,6 +72,15 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
   for (const int alpha : alphasPm) m_alphas << shown(words::timesIn(voice(), alpha / 1000.0));
   m_sealLimits = shown(words::sealLimits(voice()));
   m_expectationHint = shown(words::expectationHint(voice()));
+}
+
+// Which words of the sheet nobody at this table is known to notice.
+std::string DraftModel::coverageOf(store::Store& store, const session::DraftFacts& facts, const shelf::WordList& words) {
+  const insight::Meaning meaning = [&](const std::string& word) { return shelf::nameMeant(words, word); };
+  const auto panel = session::panelOf(facts);
+  if (panel.empty()) return {};
+  const auto noticing = insight::noticingOf(session::knownDifferences(store), meaning);
+  return words::coverageLine(voice(), insight::unnoticed(noticing, panel, insight::wordsOf(facts.draft.sheet.items), meaning), !insight::wordsNoticed(noticing, panel).empty());
 }
 
 DraftModel::Read DraftModel::look(Cellar& cellar, const SessionId& id) {
@@ -95,7 +108,10 @@ DraftModel::Read DraftModel::look(Cellar& cellar, const SessionId& id) {
     read.sheetOutlook = planning::sheetOutlook(setup, read.facts.draft.sheet.items, past ? planning::Spread{past->interaction, past->repeat, true, past->tables} : planning::Spread{});
   }
   if (!setup.sheet && setup.counting() > 0) read.outlook = planning::outlookFor(setup);
-  if (setup.sheet) read.words = shelf::vocabulary(store);
+  if (setup.sheet) {
+    read.words = shelf::vocabulary(store);
+    read.coverage = coverageOf(store, read.facts, read.words);
+  }
   read.recommendation = session::recommendationFor(read.facts);
   return read;
 }
@@ -168,6 +184,7 @@ void DraftModel::take(Read read) {
   showTasters();
   showPourers();
   m_sheet.show(m_facts, std::move(read.words));
+  m_coverage = shown(read.coverage);
   m_notYet = notYet();
   const planning::Amounts amounts = read.amounts.value_or(planning::Amounts{});
   if (read.amounts && read.sheetOutlook) showSheetTakes(amounts, *read.sheetOutlook);
@@ -182,7 +199,7 @@ void DraftModel::take(Read read) {
 
 QString DraftModel::notYet() const {
   if (m_sheet.isSheet() && !m_sheet.missing().isEmpty()) return m_sheet.missing();
-  if (namesAThing(m_draft.method) && m_draft.attribute.empty()) return tr("Say what one of them has more of.");
+  if (holdsAThing(m_draft.method, m_draft.question) && m_draft.attribute.empty()) return m_knownDifference ? tr("Say what there is to notice.") : tr("Say what one of them has more of.");
   if (!m_sheet.isSheet() && m_draft.lots.size() < 2) return tr("A comparison needs a second drink. Tick two of them.");
   return m_draft.tasters.empty() ? tr("Tick at least one person who tastes.") : QString();
 }

@@ -63,7 +63,10 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString questionLead MEMBER m_questionLead NOTIFY changed)
   Q_PROPERTY(QString lotsLabel MEMBER m_lotsLabel NOTIFY changed)
   Q_PROPERTY(oddglass::ui::SheetPlanModel* sheet READ sheet CONSTANT)
+  Q_PROPERTY(QString coverage MEMBER m_coverage NOTIFY changed)
   Q_PROPERTY(QString attribute READ attribute WRITE setAttribute NOTIFY changed)
+  Q_PROPERTY(QString dose READ dose WRITE setDose NOTIFY changed)
+  Q_PROPERTY(bool knownDifference MEMBER m_knownDifference NOTIFY changed)
   Q_PROPERTY(QStringList lotChoices MEMBER m_lotChoices NOTIFY changed)
   Q_PROPERTY(int expected MEMBER m_expected NOTIFY changed)
   Q_PROPERTY(bool namesThing MEMBER m_namesThing NOTIFY changed)
@@ -142,6 +145,8 @@ public:
   Rows* threeWays() { return &m_threeWays; }
   QString attribute() const { return shown(m_draft.attribute); }
   void setAttribute(const QString& text);
+  QString dose() const { return shown(m_draft.dose); }
+  void setDose(const QString& text);
   QString title() const { return shown(m_draft.title); }
   QString guestTitle() const { return shown(m_draft.guestTitle); }
   QString pourerName() const { return shown(m_draft.pourerName); }
@@ -213,6 +218,7 @@ private:
   struct Read;
   static Read look(Cellar& cellar, const SessionId& id);
   static Read read(Cellar& cellar, const SessionId& id);
+  static std::string coverageOf(store::Store& store, const session::DraftFacts& facts, const shelf::WordList& words);
   void take(Read read);
   void followWhatWasPicked(const Draft& kept);
   void keep();
@@ -248,9 +254,9 @@ private:
   std::vector<Method> m_methodValues;
   std::vector<std::vector<int>> m_threeValues;
   QStringList m_questions, m_lotChoices, m_outcomeLabels, m_markedChoices;
-  QString m_questionHeadline, m_questionLead, m_lotsLabel, m_evenings, m_wave, m_methodNote, m_threeHeadline, m_threeAdvice;
+  QString m_questionHeadline, m_questionLead, m_coverage, m_lotsLabel, m_evenings, m_wave, m_methodNote, m_threeHeadline, m_threeAdvice;
   int m_question = 0, m_expected = -1, m_marked = -1;
-  bool m_namesThing = false, m_mayBeAlike = true, m_asksLiking = false, m_mayAlsoPrefer = false, m_alsoPrefer = false, m_mayHaveNone = false, m_hasMarked = false;
+  bool m_knownDifference = false, m_namesThing = false, m_mayBeAlike = true, m_asksLiking = false, m_mayAlsoPrefer = false, m_alsoPrefer = false, m_mayHaveNone = false, m_hasMarked = false;
   bool m_mayStopEarly = false, m_stopsEarly = false, m_methodChosen = false, m_lingers = false, m_isThree = false;
   Rows m_lots, m_tasters, m_ways, m_methods, m_threeWays;
   Lane m_lane;

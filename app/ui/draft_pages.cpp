@@ -113,6 +113,7 @@ void DraftModel::showCare(const planning::Amounts& amounts) {
   facts.gramsAtMost = amounts.grams.value_or(0);
   facts.drinksAtMost = amounts.drinks;
   facts.drinkGrams = amounts.drinkGrams;
+  facts.isDosed = m_draft.question == Question::notice;
   const words::CarePage page = words::care(voice(), facts);
   m_careHeadline = shown(page.headline);
   m_care = shownAll(page.all());

@@ -2,13 +2,18 @@
 
 #include "session/erase.h"
 #include "shelf/people.h"
+#include "ui/people_read.h"
 #include "ui/voice.h"
+#include "words/noticing.h"
 #include "words/seal.h"
+
+#include <algorithm>
 
 namespace oddglass::ui {
 
 PeopleModel::PeopleModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_people(PersonRow::staticMetaObject, this) {
   nameFields({"name", "nickname", "is_brewer"});
+  m_noticingRule = shown(words::noticingRule(voice()));
 }
 
 void PeopleModel::setArchivedShown(bool shown) {
@@ -17,17 +22,20 @@ void PeopleModel::setArchivedShown(bool shown) {
 }
 
 void PeopleModel::load() {
-  ask([archived = m_archivedShown](Cellar& cellar) { return shelf::people(cellar.store(), archived); },
-      [this](std::vector<Taster> people) { show(std::move(people)); });
+  ask([archived = m_archivedShown](Cellar& cellar) { return look(cellar, archived); }, [this](Read read) { show(std::move(read)); });
 }
 
-void PeopleModel::show(std::vector<Taster> people) {
-  m_values = std::move(people);
+void PeopleModel::show(Read read) {
+  m_values = std::move(read.people);
+  m_cards = std::move(read.cards);
+  m_noticed = shownAll(read.noticed);
+  m_brewersBetter = shownAll(read.better);
   std::vector<PersonRow> rows;
   for (const Taster& person : m_values) {
     QStringList parts;
     if (person.isBrewer) parts << tr("the brewer");
     if (!person.nickname.empty()) parts << tr("shown as \u201c%1\u201d where they ask for a nickname").arg(shown(person.nickname));
+    if (std::ranges::find(m_cards, person.id, &CardWish::who) != m_cards.end()) parts << tr("has a card");
     PersonRow row;
     row.name = shown(person.name);
     row.line = parts.join(tr(", "));
@@ -36,6 +44,7 @@ void PeopleModel::show(std::vector<Taster> people) {
   }
   m_people.set(rows);
   m_loaded = true;
+  if (m_open) showPerson();
   emit changed();
 }
 
@@ -44,6 +53,7 @@ void PeopleModel::openNew() {
   m_name = m_nickname = m_erasedLine = QString();
   m_isBrewer = m_known = m_archived = false;
   m_open = true;
+  showPerson();
   settle();
   emit changed();
 }
@@ -63,6 +73,7 @@ void PeopleModel::openPerson(int row) {
   m_eraseWordsSecond = shown(words.second);
   m_eraseAllFirst = shown(all.first);
   m_eraseAllSecond = shown(all.second);
+  showPerson();
   emit changed();
 }
 
@@ -81,10 +92,10 @@ void PeopleModel::save() {
   person.archived = m_archived;
   ask([person, archived = m_archivedShown](Cellar& cellar) {
     shelf::save(cellar.store(), cellar.chance, person);
-    return shelf::people(cellar.store(), archived);
-  }, [this](std::vector<Taster> people) {
+    return look(cellar, archived);
+  }, [this](Read read) {
     m_open = false;
-    show(std::move(people));
+    show(std::move(read));
   });
 }
 
@@ -92,21 +103,21 @@ void PeopleModel::archive(bool archived) {
   ask([id = m_id, archived, all = m_archivedShown](Cellar& cellar) {
     if (archived) shelf::archivePerson(cellar.store(), cellar.clock, id);
     else shelf::bringBackPerson(cellar.store(), id);
-    return shelf::people(cellar.store(), all);
-  }, [this](std::vector<Taster> people) {
+    return look(cellar, all);
+  }, [this](Read read) {
     m_open = false;
-    show(std::move(people));
+    show(std::move(read));
   });
 }
 
 void PeopleModel::erase(ErasureKind kind) {
   struct Done {
     session::Erased erased;
-    std::vector<Taster> people;
+    Read read;
   };
   ask([id = m_id, kind, all = m_archivedShown](Cellar& cellar) {
     session::Erased erased = session::erase(cellar.store(), cellar.clock, cellar.chance, id, kind, true);
-    return Done{std::move(erased), shelf::people(cellar.store(), all)};
+    return Done{std::move(erased), look(cellar, all)};
   }, [this](const Done& done) {
     m_open = false;
     m_erasedLine = done.erased.bytesGone ? tr("Forgotten: it is gone from this file.")
@@ -116,7 +127,7 @@ void PeopleModel::erase(ErasureKind kind) {
       for (const auto& copy : done.erased.copies) copies << QString::fromStdString(copy.string());
       m_erasedLine += QStringLiteral(" ") + tr("These backups still hold the person; delete them by hand: %1").arg(copies.join(tr(", ")));
     }
-    show(done.people);
+    show(done.read);
   });
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 #include <QObject>
+#include "domain/card.h"
 #include "domain/plan.h"
 #include "domain/shelf.h"
 #include "ui/page_model.h"
@@ -21,7 +22,8 @@ public:
   bool archived = false;
 };
 
-/// People: who tastes, how they want to be shown, and how they are forgotten.
+/// People: who tastes, how they want to be shown, who asked for a card, what this table notices, and how somebody is forgotten. What stands on a card is
+/// its person's: here it is read only when they let it be seen, and no further than they saw it themselves.
 class PeopleModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
@@ -38,6 +40,14 @@ class PeopleModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString eraseAllFirst MEMBER m_eraseAllFirst NOTIFY changed)
   Q_PROPERTY(QString eraseAllSecond MEMBER m_eraseAllSecond NOTIFY changed)
   Q_PROPERTY(QString erasedLine MEMBER m_erasedLine NOTIFY changed)
+  Q_PROPERTY(bool hasCard MEMBER m_hasCard NOTIFY changed)
+  Q_PROPERTY(bool cardLet MEMBER m_cardLet NOTIFY changed)
+  Q_PROPERTY(QString cardLine MEMBER m_cardLine NOTIFY changed)
+  Q_PROPERTY(QString cardLink MEMBER m_cardLink NOTIFY changed)
+  Q_PROPERTY(QStringList cardLines MEMBER m_cardLines NOTIFY changed)
+  Q_PROPERTY(QStringList better MEMBER m_better NOTIFY changed)
+  Q_PROPERTY(QStringList noticed MEMBER m_noticed NOTIFY changed)
+  Q_PROPERTY(QString noticingRule MEMBER m_noticingRule CONSTANT)
   Q_PROPERTY(bool archivedShown READ archivedShown WRITE setArchivedShown NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* people READ people CONSTANT)
 
@@ -53,15 +63,30 @@ public:
   Q_INVOKABLE void leave();
   Q_INVOKABLE void save();
   Q_INVOKABLE void archive(bool archived);
+  /// The person asks for a card, has it shown to them, or takes the wish back.
+  Q_INVOKABLE void askForCard();
+  Q_INVOKABLE void showCard() { emit cardRequested(m_id); }
+  Q_INVOKABLE void takeCardBack();
+  /// Reads the card as its person let it be seen.
+  Q_INVOKABLE void readCard();
   Q_INVOKABLE void eraseWords() { erase(ErasureKind::words); }
   Q_INVOKABLE void eraseEverything() { erase(ErasureKind::everything); }
 
+signals:
+  void cardRequested(const oddglass::TasterId& who);
+
 private:
+  struct Read;
+  static Read look(Cellar& cellar, bool archived);
   void erase(ErasureKind kind);
-  void show(std::vector<Taster> people);
-  bool m_loaded = false, m_open = false, m_known = false, m_archived = false, m_isBrewer = false, m_archivedShown = false;
+  void show(Read read);
+  void showPerson();
+  bool m_hasCard = false, m_cardLet = false, m_loaded = false, m_open = false, m_known = false, m_archived = false, m_isBrewer = false, m_archivedShown = false;
   QString m_name, m_nickname, m_erasedLine, m_eraseWordsFirst, m_eraseWordsSecond, m_eraseAllFirst, m_eraseAllSecond;
+  QString m_cardLine, m_cardLink, m_noticingRule;
+  QStringList m_cardLines, m_better, m_noticed, m_brewersBetter;
   TasterId m_id;
+  std::vector<CardWish> m_cards;
   std::vector<Taster> m_values;
   Rows m_people;
 };

@@ -13,12 +13,28 @@
 
 namespace oddglass::ui {
 
+namespace {
+
+std::vector<ExpectedRow> rowsOf(const words::OutSection& section) {
+  std::vector<ExpectedRow> rows;
+  for (const auto& each : section.rows) {
+    ExpectedRow row;
+    row.when = shown(each[0]);
+    row.wrote = shown(each[1]);
+    row.came = shown(each[2]);
+    rows.push_back(row);
+  }
+  return rows;
+}
+
+}  // namespace
+
 struct RoomModel::Read {
   std::optional<words::RoomPage> page;   ///< nothing while nobody is the brewer
   SessionId draft;                       ///< the newest plan that is being made; may be empty
 };
 
-RoomModel::RoomModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_expected(ExpectedRow::staticMetaObject, this) {
+RoomModel::RoomModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_expected(ExpectedRow::staticMetaObject, this), m_label(ExpectedRow::staticMetaObject, this) {
   m_nobody = shown(words::nobodysRoom(voice()));
 }
 
@@ -48,15 +64,10 @@ void RoomModel::take(const Read& read) {
   m_lines = shownAll(page.lines);
   m_expectedHeading = shown(page.expected.heading);
   m_expectedLines = shownAll(page.expected.lines);
-  std::vector<ExpectedRow> rows;
-  for (const auto& each : page.expected.rows) {
-    ExpectedRow row;
-    row.when = shown(each[0]);
-    row.wrote = shown(each[1]);
-    row.came = shown(each[2]);
-    rows.push_back(row);
-  }
-  m_expected.set(rows);
+  m_expected.set(rowsOf(page.expected));
+  m_labelHeading = shown(page.label.heading);
+  m_labelLines = shownAll(page.label.lines);
+  m_label.set(rowsOf(page.label));
   m_figure = m_curve = {};
   if (page.picture)
     m_figure.layOut = [picture = report::picture(*page.picture)](double width, const figures::Measure& measure) { return figures::gapFigure(picture, width, measure); };

@@ -6,7 +6,7 @@
 
 namespace oddglass::ui {
 
-/// One thing that was expected: which tasting, what was written, what came.
+/// One line about a tasting: which one; what was written or how far one moved; what came or how far the others moved.
 struct ExpectedRow {
   Q_GADGET
   Q_PROPERTY(QString when MEMBER when)
@@ -32,6 +32,9 @@ class RoomModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QStringList lines MEMBER m_lines NOTIFY changed)
   Q_PROPERTY(QString expectedHeading MEMBER m_expectedHeading NOTIFY changed)
   Q_PROPERTY(QStringList expectedLines MEMBER m_expectedLines NOTIFY changed)
+  Q_PROPERTY(QString labelHeading MEMBER m_labelHeading NOTIFY changed)
+  Q_PROPERTY(QStringList labelLines MEMBER m_labelLines NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::Rows* label READ label CONSTANT)
   Q_PROPERTY(oddglass::ui::FigureSource curve READ curve NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* expected READ expected CONSTANT)
 
@@ -40,6 +43,7 @@ public:
   FigureSource figure() const { return m_figure; }
   FigureSource curve() const { return m_curve; }
   Rows* expected() { return &m_expected; }
+  Rows* label() { return &m_label; }
   Q_INVOKABLE void load();
   /// On to the plan that is being made, or to a new one: what is expected is written on its last page.
   Q_INVOKABLE void expectNext();
@@ -52,10 +56,10 @@ private:
   struct Read;
   void take(const Read& read);
   bool m_loaded = false, m_known = true;
-  QString m_nobody, m_shape, m_headline, m_lead, m_expectedHeading;
-  QStringList m_lines, m_expectedLines;
+  QString m_nobody, m_shape, m_headline, m_lead, m_expectedHeading, m_labelHeading;
+  QStringList m_lines, m_expectedLines, m_labelLines;
   FigureSource m_figure, m_curve;
-  Rows m_expected;
+  Rows m_expected, m_label;
   SessionId m_draft;
 };
 

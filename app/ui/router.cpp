@@ -24,6 +24,8 @@ bool Router::isTasting(Page page) {
     case Page::MySheet:
     case Page::Locked:
     case Page::OpenKey:
+    case Page::OpenRound:
+    case Page::Card:
     case Page::Paper:
     case Page::TypeIn:
       return true;

@@ -20,7 +20,7 @@ void SeatModel::open(int place) {
   m_place = Place{place};
   ask([id = m_stage.current.id()](Cellar& cellar) {
     const Plan plan = session::record(cellar.store(), id).plan;
-    Read read{tasting::board(cellar.store(), id), {}, {}, words::guessedAmong(plan)};
+    Read read{tasting::board(cellar.store(), id), {}, {}, words::guessedAmong(plan), plan.question == Question::notice};
     for (const PlannedLot& lot : plan.lots) read.drinks.push_back(lot.ingredients);
     read.amounts = planning::amountsOf(setupOf(plan));
     return read;
@@ -51,7 +51,7 @@ void SeatModel::fill(const Read& read) {
   m_names << tr("somebody else");
   if (m_invited.empty()) m_who = 0;
   m_care.clear();
-  for (const std::string& line : words::care(voice(), {read.drinks, read.amounts.grams.value_or(0), read.amounts.drinks, read.amounts.drinkGrams}).all()) m_care << shown(line);
+  for (const std::string& line : words::care(voice(), {read.drinks, read.amounts.grams.value_or(0), read.amounts.drinks, read.amounts.drinkGrams, read.isDosed}).all()) m_care << shown(line);
   const words::PlaceQuestions questions = words::placeQuestions(voice(), read.guessedAmong);
   m_ofAgeWords = shown(questions.ofAge);
   m_careWords = shown(questions.careHeard);

@@ -56,6 +56,7 @@ private:
     std::vector<Ingredients> drinks;
     planning::Amounts amounts;
     int guessedAmong = 0;
+    bool isDosed = false;   ///< something in a drink is there to be noticed
   };
   void fill(const Read& read);
   Place m_place;

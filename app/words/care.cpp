@@ -60,6 +60,10 @@ std::string amountLine(const Voice& voice, double grams, std::optional<double> d
   return say(voice, QT_TRANSLATE_NOOP("words", "Up to {grams} g of alcohol a person if everything is swallowed: {drinks} standard drinks of {size} g."), values);
 }
 
+std::string dosedLine(const Voice& voice) {
+  return say(voice, QT_TRANSLATE_NOOP("words", "Something was added to one of the drinks, or it was blended or thinned, on purpose. What was added is an ingredient: its allergens belong in the list, only what is sold for food goes in, and no more of it than its label allows."));
+}
+
 CarePage care(const Voice& voice, const CareFacts& facts) {
   const bool sulphite = std::any_of(facts.drinks.begin(), facts.drinks.end(), [](const Ingredients& each) {
     return each.how == IngredientsKnown::notKnown || each.allergens.contains(Allergen::sulphites);
@@ -67,6 +71,7 @@ CarePage care(const Voice& voice, const CareFacts& facts) {
   CarePage page;
   page.headline = say(voice, QT_TRANSLATE_NOOP("words", "Before anything is poured, read this aloud."));
   page.allergens = allergenList(voice, facts.drinks);
+  if (facts.isDosed) page.dosed = dosedLine(voice);
   if (sulphite)
     page.sulphite = say(voice, QT_TRANSLATE_NOOP("words", "Some people with asthma react to sulphites. If you are one of them, sit out: no reason is asked."));
   page.amount = amountLine(voice, facts.gramsAtMost, facts.drinksAtMost, facts.drinkGrams);
@@ -82,7 +87,7 @@ CarePage care(const Voice& voice, const CareFacts& facts) {
 
 std::vector<std::string> CarePage::all() const {
   std::vector<std::string> lines;
-  for (const std::string* each : {&allergens, &sulphite, &amount, &spitting, &adults, &driving, &pregnancy, &medicines, &law, &consent})
+  for (const std::string* each : {&allergens, &dosed, &sulphite, &amount, &spitting, &adults, &driving, &pregnancy, &medicines, &law, &consent})
     if (!each->empty()) lines.push_back(*each);
   return lines;
 }

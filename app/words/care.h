@@ -15,12 +15,14 @@ struct CareFacts {
   double gramsAtMost = 0;            ///< ethanol in grams for one person, everything swallowed, worst case over all orders
   std::optional<double> drinksAtMost;  ///< the same in standard drinks; nothing where the country has none
   std::optional<double> drinkGrams;    ///< what a standard drink holds there
+  bool isDosed = false;                ///< something was added to a drink, or it was blended or thinned, so that it can be noticed
 };
 
 /// The care page, to be read aloud before anything is poured. Every field is one sentence or two.
 struct CarePage {
   std::string headline;
   std::string allergens;     ///< one list over all cups; "not known" is said aloud
+  std::string dosed;         ///< empty where nothing was added on purpose
   std::string sulphite;      ///< empty when sulphites are neither named nor possible
   std::string amount;
   std::string spitting;
@@ -34,6 +36,9 @@ struct CarePage {
 };
 
 CarePage care(const Voice& voice, const CareFacts& facts);
+
+/// What goes for a drink that something was added to on purpose.
+std::string dosedLine(const Voice& voice);
 
 /// What an allergen is called.
 std::string allergenName(const Voice& voice, Allergen allergen);

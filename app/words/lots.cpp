@@ -19,4 +19,14 @@ TwoNames namesOf(const Voice& voice, const Plan& plan, std::pair<Slot, Slot> lot
   return {lotNamed(voice, plan, lots.first), lotNamed(voice, plan, lots.second)};
 }
 
+std::string knownLine(const Voice& voice, const std::string& lot, const std::string& word, const std::string& dose) {
+  const Values values{{"lot", lot}, {"word", word}, {"dose", dose}};
+  return dose.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "Known beforehand: {lot} has more of “{word}”."), values)
+                      : say(voice, QT_TRANSLATE_NOOP("words", "Known beforehand: {lot} has more of “{word}” ({dose})."), values);
+}
+
+std::string knownLine(const Voice& voice, const Plan& plan) {
+  return knownLine(voice, lotNamed(voice, plan, plan.expected.value_or(Slot{1})), plan.attribute, plan.dose);
+}
+
 }  // namespace oddglass::words

@@ -16,4 +16,8 @@ struct TwoNames {
 };
 TwoNames namesOf(const Voice& voice, const Plan& plan, std::pair<Slot, Slot> lots);
 
+/// What is known of a known difference: "Known beforehand: Heather mead has more of “butter” (half a drop a litre)."
+std::string knownLine(const Voice& voice, const std::string& lot, const std::string& word, const std::string& dose);
+std::string knownLine(const Voice& voice, const Plan& plan);
+
 }  // namespace oddglass::words

@@ -48,7 +48,7 @@ std::string markedLine(const Voice& voice, const Plan& plan) {
   return {};
 }
 
-std::string questionLine(const Voice& voice, Question question, const std::string& attribute) {
+std::string questionLine(const Voice& voice, Question question, const std::string& attribute, bool alone) {
   switch (question) {
     case Question::differ: return say(voice, QT_TRANSLATE_NOOP("words", "Can anyone tell them apart?"));
     case Question::more:
@@ -56,6 +56,9 @@ std::string questionLine(const Voice& voice, Question question, const std::strin
     case Question::prefer: return say(voice, QT_TRANSLATE_NOOP("words", "Which do people prefer?"));
     case Question::good: return say(voice, QT_TRANSLATE_NOOP("words", "How good is it really?"));
     case Question::lacks: return say(voice, QT_TRANSLATE_NOOP("words", "What is it like, and what does it lack next to the reference?"));
+    case Question::notice:
+      if (attribute.empty()) return say(voice, QT_TRANSLATE_NOOP("words", "Can my friends taste what I know is there?"));
+      return say(voice, alone ? QT_TRANSLATE_NOOP("words", "Do I notice “{more}” where I know it is?") : QT_TRANSLATE_NOOP("words", "Can my friends notice “{more}”?"), {{"more", attribute}});
   }
   return {};
 }

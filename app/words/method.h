@@ -16,8 +16,8 @@ std::string methodLine(const Voice& voice, Method method, const std::string& att
 /// Whether a marked lot is always the same one (constant reference) or drawn (balanced), for methods with a marked cup; else empty.
 std::string markedLine(const Voice& voice, const Plan& plan);
 
-/// The question of a plan: "Can anyone tell them apart?"
-std::string questionLine(const Voice& voice, Question question, const std::string& attribute);
+/// The question of a plan: "Can anyone tell them apart?" `alone`: of somebody who tastes alone.
+std::string questionLine(const Voice& voice, Question question, const std::string& attribute, bool alone = false);
 
 /// What a taster is asked before their cups, and the short hint under it: how many to pick, and that a guess is welcome.
 std::string prompt(const Voice& voice, Method method, const std::string& attribute);

@@ -34,6 +34,10 @@ std::string rangeTitle(const Voice& voice, const Plan& plan, const Findings& fin
     const Values lot{{"lot", namesOf(voice, plan, findings.lots.value_or(std::pair{Slot{1}, Slot{2}})).one}};
     return say(voice, alone ? QT_TRANSLATE_NOOP("words", "In how many of your tastings you prefer {lot}") : QT_TRANSLATE_NOOP("words", "How many people like these prefer {lot}"), lot);
   }
+  if (plan.question == Question::notice) {
+    const Values word{{"more", plan.attribute}};
+    return say(voice, alone ? QT_TRANSLATE_NOOP("words", "In how many of your tastings you notice “{more}”") : QT_TRANSLATE_NOOP("words", "How many people like these notice “{more}”"), word);
+  }
   if (namesAThing(findings.method)) {
     const Values values{{"lot", lotNamed(voice, plan, findings.expected.value_or(Slot{1}))}, {"more", plan.attribute}};
     return say(voice, alone ? QT_TRANSLATE_NOOP("words", "In how many of your tastings you can tell that {lot} is more {more}") : QT_TRANSLATE_NOOP("words", "How many people like these can tell that {lot} is more {more}"), values);

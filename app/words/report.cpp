@@ -86,12 +86,13 @@ std::string reportDates(const Voice& voice, const RevealedSession& session) {
 
 std::vector<std::string> planLines(const Voice& voice, const Plan& plan) {
   std::vector<std::string> lines;
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Purpose: {question}"), {{"question", questionLine(voice, plan.question, plan.attribute)}}));
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Purpose: {question}"), {{"question", questionLine(voice, plan.question, plan.attribute, plan.claim == Claim::me)}}));
   std::string method = say(voice, QT_TRANSLATE_NOOP("words", "Method: {method}. {how}"), {{"method", methodName(voice, plan.method)}, {"how", methodLine(voice, plan.method, plan.attribute)}});
   if (const std::string marked = markedLine(voice, plan); !marked.empty()) method += ' ' + marked;
   if (formOf(plan.method).picks > 0) method += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "There is no “no difference” answer: a guess is a guess."));
   lines.push_back(method);
-  if (namesAThing(plan.method))
+  if (plan.question == Question::notice) lines.push_back(knownLine(voice, plan));
+  if (namesAThing(plan.method) && plan.question != Question::notice)
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Asked in one direction only: is {lot} more {more}?"), {{"lot", lotNamed(voice, plan, plan.expected.value_or(Slot{1}))}, {"more", plan.attribute}}));
   else if (plan.method == Method::preference)
     lines.push_back(plan.mayHaveNone ? say(voice, QT_TRANSLATE_NOOP("words", "“No preference” could be answered.")) : say(voice, QT_TRANSLATE_NOOP("words", "“No preference” could not be answered.")));

@@ -160,13 +160,14 @@ RoomPage roomPage(const Voice& voice, const OwnTastings& tastings, const insight
   page.lead = leadOf(voice, findings.lean);
   page.lines = linesOf(voice, findings.lean);
   page.picture = leanPicture(voice, tastings, findings.lean);
+  page.label = labelSection(voice, tastings, findings.label);
   page.expected = expectedSection(voice, tastings, findings);
   page.curve = curvePicture(voice, findings);
   return page;
 }
 
 std::string nobodysRoom(const Voice& voice) {
-  return say(voice, QT_TRANSLATE_NOOP("words", "Nobody is marked as the brewer. Say on your own card, under People, that you are; then this page is about you."));
+  return say(voice, QT_TRANSLATE_NOOP("words", "Nobody is marked as the brewer. Say under People that you are; then this page is about you."));
 }
 
 }  // namespace oddglass::words

@@ -49,6 +49,7 @@ struct RoomPage {
   std::string lead;
   std::vector<std::string> lines;  ///< what the headline rests on
   std::optional<LeanPicture> picture;
+  OutSection label;                ///< what knowing the labels did, newest first
   OutSection expected;             ///< what was written and what came of it, newest first
   std::optional<CurvePicture> curve;  ///< from 20 on
 };
@@ -60,6 +61,7 @@ std::string nobodysRoom(const Voice& voice);
 /// Parts of the page.
 std::string leanHeadline(const Voice& voice, const insight::Lean& lean);
 std::optional<LeanPicture> leanPicture(const Voice& voice, const OwnTastings& tastings, const insight::Lean& lean);
+OutSection labelSection(const Voice& voice, const OwnTastings& tastings, const insight::Label& label);
 OutSection expectedSection(const Voice& voice, const OwnTastings& tastings, const insight::RoomFindings& findings);
 std::optional<CurvePicture> curvePicture(const Voice& voice, const insight::RoomFindings& findings);
 

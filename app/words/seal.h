@@ -13,7 +13,9 @@ namespace oddglass::words {
 struct SealFacts {
   std::vector<std::string> drinks;   ///< two or three, each "beverage, lot"
   Method method = Method::triangle;
+  Question question = Question::differ;
   std::string attribute;             ///< "more what"
+  std::string dose;                  ///< of a known difference; may be empty
   std::optional<Slot> expected;      ///< the drink that is asked about as having more, by its place among `drinks`
   std::optional<Slot> marked;        ///< the drink of the marked cup; nothing: either, drawn
   bool mayHaveNone = false;

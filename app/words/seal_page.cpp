@@ -14,6 +14,8 @@ std::string question(const Voice& voice, const SealFacts& facts) {
                       {"asked", drink(facts, more)}, {"beside", drink(facts, 1 - more)}};
   if (facts.drinks.size() == 3)
     return say(voice, alone ? QT_TRANSLATE_NOOP("words", "Can you tell {all} apart, pair by pair?") : QT_TRANSLATE_NOOP("words", "Can anyone tell {all} apart, pair by pair?"), drinks);
+  if (facts.question == Question::notice)
+    return say(voice, alone ? QT_TRANSLATE_NOOP("words", "Can you notice “{more}” in {asked}, beside {beside}?") : QT_TRANSLATE_NOOP("words", "Can anyone notice “{more}” in {asked}, beside {beside}?"), drinks);
   if (namesAThing(facts.method)) return say(voice, QT_TRANSLATE_NOOP("words", "Is {asked} more {more} than {beside}?"), drinks);
   if (facts.method == Method::preference)
     return say(voice, alone ? QT_TRANSLATE_NOOP("words", "Which do you prefer, {one} or {other}?") : QT_TRANSLATE_NOOP("words", "Which do people prefer, {one} or {other}?"), drinks);
@@ -26,7 +28,9 @@ SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const plan
   SealFacts facts;
   facts.drinks = std::move(drinks);
   facts.method = draft.method;
+  facts.question = draft.question;
   facts.attribute = draft.attribute;
+  facts.dose = draft.dose;
   facts.expected = draft.expected;
   facts.marked = draft.marked;
   facts.mayHaveNone = draft.mayHaveNone;
@@ -61,14 +65,16 @@ std::string sheetOutcomeIf(const Voice& voice, bool isShown, Question question) 
 
 std::string outcomeIf(const Voice& voice, Outcome outcome, Method method, Question question) {
   if (method == Method::sheet && outcome != Outcome::alike) return sheetOutcomeIf(voice, outcome == Outcome::shown, question);
-  const bool prefers = method == Method::preference, more = namesAThing(method);
+  const bool prefers = method == Method::preference, notices = question == Question::notice, more = namesAThing(method);
   switch (outcome) {
     case Outcome::shown:
       return prefers ? say(voice, QT_TRANSLATE_NOOP("words", "If a preference is shown"))
+             : notices ? say(voice, QT_TRANSLATE_NOOP("words", "If it is noticed"))
              : more  ? say(voice, QT_TRANSLATE_NOOP("words", "If it is shown to be more so"))
                      : say(voice, QT_TRANSLATE_NOOP("words", "If they are told apart"));
     case Outcome::notShown:
       return prefers ? say(voice, QT_TRANSLATE_NOOP("words", "If no preference is shown"))
+             : notices ? say(voice, QT_TRANSLATE_NOOP("words", "If that is not shown"))
              : more  ? say(voice, QT_TRANSLATE_NOOP("words", "If that is not shown"))
                      : say(voice, QT_TRANSLATE_NOOP("words", "If no difference is shown"));
     case Outcome::alike: return say(voice, QT_TRANSLATE_NOOP("words", "If they come out as alike within the limit"));
@@ -93,7 +99,7 @@ SealPage sealPage(const Voice& voice, const SealFacts& facts) {
   page.rule = sealRule(voice, facts);
   for (const Outcome outcome : {Outcome::shown, Outcome::notShown, Outcome::alike}) {
     if (outcome == Outcome::alike && facts.sought == Sought::difference) continue;
-    page.promises.push_back(promisedLine(voice, outcomeIf(voice, outcome, facts.method), facts.promises, outcome));
+    page.promises.push_back(promisedLine(voice, outcomeIf(voice, outcome, facts.method, facts.question), facts.promises, outcome));
   }
   page.binding = bindingLine(voice);
   return page;

@@ -1,6 +1,7 @@
 #include "words/seal_rule.h"
 
 #include "domain/flight_form.h"
+#include "words/lots.h"
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
@@ -25,6 +26,8 @@ std::string whoLine(const Voice& voice, const SealFacts& facts) {
 const char* shownSource(const SealFacts& facts) {
   if (facts.method == Method::preference)
     return QT_TRANSLATE_NOOP("words", "A preference is shown from {needed} votes of {trials} for one of them on, whichever it is. With tastes evenly parted that comes up no more often than {chance}.");
+  if (facts.question == Question::notice)
+    return QT_TRANSLATE_NOOP("words", "It counts as noticed from {needed} right answers of {trials} on. Guessing alone reaches that no more often than {chance}.");
   if (namesAThing(facts.method))
     return QT_TRANSLATE_NOOP("words", "It is shown to be more {more} from {needed} of {trials} times on. Guessing alone reaches that no more often than {chance}. Only this direction is asked about.");
   return QT_TRANSLATE_NOOP("words", "A difference is shown from {needed} right answers of {trials} on. Guessing alone reaches that no more often than {chance}.");
@@ -93,6 +96,10 @@ void addPeopleBeside(const Voice& voice, int makers, const std::string& pourer, 
 
 std::vector<std::string> sealRule(const Voice& voice, const SealFacts& facts) {
   std::vector<std::string> lines{methodLine(voice, facts.method, facts.attribute), whoLine(voice, facts)};
+  if (facts.question == Question::notice) {
+    const auto at = static_cast<std::size_t>(facts.expected.value_or(Slot{1}).value - 1);
+    lines.push_back(knownLine(voice, at < facts.drinks.size() ? facts.drinks[at] : std::string(), facts.attribute, facts.dose));
+  }
   if (formOf(facts.method).hasMarked) lines.push_back(markedRule(voice, facts));
   if (facts.evenings > 1) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The rounds are spread over {n} evenings."), {{"n", whole(voice, facts.evenings)}}));
   addMakers(voice, facts.makers, lines);

@@ -126,6 +126,8 @@ Spoken speak(const Voice& voice, const Plan& plan, const Findings& findings) {
     speakPairs(voice, plan, findings, spoken);
   else if (findings.method == Method::preference)
     speakPreference(voice, plan, findings, spoken);
+  else if (plan.question == Question::notice && (findings.verdict == Verdict::shown || (findings.verdict == Verdict::notShown && findings.sought == Sought::difference)))
+    speakNoticed(voice, plan, findings, spoken);
   else if (namesAThing(findings.method))
     speakMore(voice, plan, findings, spoken);
   else

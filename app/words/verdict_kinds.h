@@ -10,6 +10,8 @@ namespace oddglass::words {
 void speakApart(const Voice& voice, const insight::Findings& findings, Spoken& spoken);
 /// More of a named thing: directional pair, 3-AFC.
 void speakMore(const Voice& voice, const Plan& plan, const insight::Findings& findings, Spoken& spoken);
+/// A known difference, noticed or not; what came out as alike is told apart or not like any other.
+void speakNoticed(const Voice& voice, const Plan& plan, const insight::Findings& findings, Spoken& spoken);
 void speakPreference(const Voice& voice, const Plan& plan, const insight::Findings& findings, Spoken& spoken);
 /// Three pairs together.
 void speakPairs(const Voice& voice, const Plan& plan, const insight::Findings& findings, Spoken& spoken);

@@ -22,6 +22,7 @@ PageFrame {
             text: root.model.forMaker ? qsTr("The page for the room") : qsTr("The page for the maker")
             onClicked: root.model.forMaker = !root.model.forMaker
         },
+        LinkButton { objectName: "cameOutOpenRound"; visible: root.model.mayOpenRound; text: qsTr("Score again, with the labels known"); onClicked: root.model.toOpenRound() },
         LinkButton { objectName: "cameOutHistory"; text: qsTr("History"); onClicked: root.model.toHistory() }
     ]
     Component.onCompleted: model.load()

@@ -57,6 +57,24 @@ PageFrame {
     }
     Column {
         width: parent.width
+        visible: !root.model.open && root.model.noticed.length > 0
+        spacing: 10
+
+        SectionTitle { width: parent.width; text: qsTr("What people here are known to notice") }
+        Repeater {
+            model: root.model.noticed
+
+            Body {
+                required property string modelData
+
+                width: root.columnWidth
+                text: modelData
+            }
+        }
+        Small { width: parent.width; text: root.model.noticingRule }
+    }
+    Column {
+        width: parent.width
         visible: root.model.open
         spacing: 24
 
@@ -84,6 +102,44 @@ PageFrame {
             more: root.model.wrongField === "is_brewer" ? root.model.wrong : ""
             ticked: root.model.isBrewer
             onTickRequested: ticked => root.model.isBrewer = ticked
+        }
+        Column {
+            width: parent.width
+            visible: root.model.better.length > 0
+            spacing: 10
+
+            SectionTitle { width: parent.width; text: qsTr("Am I getting better at it?") }
+            Repeater {
+                model: root.model.better
+
+                Body {
+                    required property string modelData
+
+                    width: root.columnWidth
+                    text: modelData
+                }
+            }
+        }
+        Column {
+            width: parent.width
+            visible: root.model.known
+            spacing: 8
+
+            SectionTitle { width: parent.width; text: qsTr("A card") }
+            Body { objectName: "cardLine"; width: parent.width; text: root.model.cardLine }
+            LinkButton { objectName: "cardShow"; text: root.model.cardLink; onClicked: root.model.hasCard ? root.model.showCard() : root.model.askForCard() }
+            LinkButton { objectName: "cardRead"; visible: root.model.cardLet; text: qsTr("Read it as they let it be seen"); quiet: true; onClicked: root.model.readCard() }
+            LinkButton { objectName: "cardBack"; visible: root.model.hasCard; text: qsTr("They take the wish back"); quiet: true; onClicked: root.model.takeCardBack() }
+            Repeater {
+                model: root.model.cardLines
+
+                Body {
+                    required property string modelData
+
+                    width: root.columnWidth
+                    text: modelData
+                }
+            }
         }
         LinkButton {
             objectName: "personArchive"

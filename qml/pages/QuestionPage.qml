@@ -38,7 +38,7 @@ PageFrame {
         objectName: "attribute"
         width: Math.min(parent.width, 360)
         visible: root.model.namesThing
-        label: qsTr("More what? One thing in a word or two, such as bitter, sweet or sour")
+        label: root.model.knownDifference ? qsTr("What is there to notice? One tasting word, such as butter or mousy") : qsTr("More what? One thing in a word or two, such as bitter, sweet or sour")
         text: root.model.attribute
         error: root.model.wrongField === "attribute" ? root.model.wrong : ""
         onTyped: text => root.model.attribute = text
@@ -123,10 +123,20 @@ PageFrame {
         objectName: "expected"
         width: parent.width
         visible: root.model.namesThing && root.model.lotChoices.length === 2
-        label: qsTr("Of which one do you expect more? Only that direction is tested.")
+        label: root.model.knownDifference ? qsTr("Which one is known to have more of it?") : qsTr("Of which one do you expect more? Only that direction is tested.")
         options: root.model.lotChoices
         current: root.model.expected
         onChosen: index => root.model.chooseExpected(index)
+    }
+    Field {
+        objectName: "dose"
+        width: Math.min(parent.width, 420)
+        visible: root.model.knownDifference
+        label: qsTr("What was done to it? Such as “half a drop a litre” or “one part water to nine”")
+        hint: qsTr("May stay empty. What goes into a drink is an ingredient: only what is sold for food, no more than its label allows, and its allergens stand with the drink on the shelf.")
+        text: root.model.dose
+        error: root.model.wrongField === "dose" ? root.model.wrong : ""
+        onTyped: text => root.model.dose = text
     }
     CheckLine {
         objectName: "mayHaveNone"

@@ -48,56 +48,32 @@ PageFrame {
         width: parent.width
         visible: root.model.known && root.model.loaded
     }
-    Column {
+    ToldPart {
         width: parent.width
         visible: root.model.known && root.model.loaded
-        spacing: 10
-
-        SectionTitle {
-            width: parent.width
-            text: root.model.expectedHeading
-        }
-        Repeater {
-            model: root.model.expectedLines
-
-            Body {
-                required property string modelData
-
-                width: root.columnWidth
-                text: modelData
-            }
-        }
+        heading: root.model.labelHeading
+        lines: root.model.labelLines
+        rows: root.model.label
+    }
+    HairLine {
+        width: parent.width
+        visible: root.model.known && root.model.loaded
+    }
+    ToldPart {
+        width: parent.width
+        visible: root.model.known && root.model.loaded
+        heading: root.model.expectedHeading
+        lines: root.model.expectedLines
     }
     Figure {
         objectName: "curve"
         width: parent.width
         source: root.model.curve
     }
-    Column {
+    ToldPart {
         width: parent.width
         visible: root.model.expected.count > 0
-        spacing: 14
-        Accessible.role: Accessible.List
-        Accessible.name: root.model.expectedHeading
-
-        Repeater {
-            model: root.model.expected
-
-            Column {
-                id: line
-
-                required property string when
-                required property string wrote
-                required property string came
-
-                width: root.columnWidth
-                spacing: 2
-                Accessible.role: Accessible.ListItem
-                Accessible.name: qsTr("%1: %2; %3").arg(line.when).arg(line.wrote).arg(line.came)
-
-                Small { width: parent.width; text: line.when; Accessible.ignored: true }
-                Body { width: parent.width; text: qsTr("%1: %2.").arg(line.wrote).arg(line.came); Accessible.ignored: true }
-            }
-        }
+        spoken: root.model.expectedHeading
+        rows: root.model.expected
     }
 }

@@ -86,6 +86,12 @@ Column {
             quiet: true
             onClicked: root.listShown = !root.listShown
         }
+        Small {
+            objectName: "coverage"
+            width: parent.width
+            visible: text !== ""
+            text: root.model.coverage
+        }
     }
     SheetListPart {
         width: root.width

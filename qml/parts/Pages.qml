@@ -46,6 +46,8 @@ FocusScope {
         case Router.SideBySide: return loader.setSource("SideBySidePage.qml", {model: app.sideBySide});
         case Router.References: return loader.setSource("ReferencesPage.qml", {model: app.references});
         case Router.Room: return loader.setSource("RoomPage.qml", {model: app.room});
+        case Router.OpenRound: return loader.setSource("OpenRoundPage.qml", {model: app.openRound});
+        case Router.Card: return loader.setSource("CardPage.qml", {model: app.card});
         case Router.People: return loader.setSource("PeoplePage.qml", {model: app.people});
         case Router.Words: return loader.setSource("WordsPage.qml", {model: app.words});
         case Router.Word: return loader.setSource("WordPage.qml", {model: app.word});

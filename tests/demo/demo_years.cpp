@@ -104,11 +104,11 @@ Script saying(Model& model, const Draft& draft, const Years& years, const std::v
 }
 
 /// Two years as they are played.
-struct Played : Years {
+struct PlayedYears : Years {
   DemoShelf& demo;
   Model model{20240803};
 
-  explicit Played(DemoShelf& shelf) : demo(shelf) {}
+  explicit PlayedYears(DemoShelf& shelf) : demo(shelf) {}
 
   LotId lotOf(const BeverageId& drink, const char* name, const char* packaged, int bottles, const char* storage, const char* source = "") {
     Lot lot;
@@ -232,7 +232,7 @@ struct Played : Years {
 
 Years play(DemoShelf& demo) {
   constexpr auto compared = LotRole::compared, reference = LotRole::reference;
-  Played years(demo);
+  PlayedYears years(demo);
   demo.clock.set(1722704400000);  // 3 August 2024, 17:00 UTC
   years.putOnShelf();
   years.beginSeries();

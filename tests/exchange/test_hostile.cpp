@@ -72,6 +72,8 @@ const std::vector<Attack>& attacks() {
       {"a line of the key left out", [](Json&, Json& s) { s["key"]["lines"].erase(0); }, brokenReference, "sessions/0/key/lines"},
       {"a lot in the key that is not planned", [](Json&, Json& s) { s["key"]["lines"][0][1] = 3; }, brokenReference, "sessions/0/key/lines/0/1"},
       {"lines of the key out of order", [](Json&, Json& s) { std::swap(s["key"]["lines"][0], s["key"]["lines"][1]); }, badFile, "sessions/0/key/lines/1"},
+      {"an open answer to a question that is about no cup", [](Json&, Json& s) { s["open"] = Json::array({{{"place", 1}, {"slot", 1}, {"item", 1}, {"value", 5}, {"at", 1}}}); }, doesNotVerify, "sessions/0"},
+      {"an open answer about a lot that is not planned", [](Json&, Json& s) { s["open"] = Json::array({{{"place", 1}, {"slot", 7}, {"item", 1}, {"value", 5}, {"at", 1}}}); }, brokenReference, "sessions/0/open/0/slot"},
       {"another generator", [](Json&, Json& s) { s["key"]["generator"] = "dice/1"; }, notAChoice, "sessions/0/key/generator"},
       {"an answer altered", [](Json&, Json& s) { auto& sure = s["hand_ins"][0]["cells"][1][2]; sure = sure == 1 ? 2 : 1; }, doesNotVerify, "sessions/0"},
       {"an answer out of range", [](Json&, Json& s) { s["hand_ins"][0]["cells"][1][2] = 9; }, outOfRange, "sessions/0/hand_ins/0/cells/1/2"},

@@ -81,6 +81,18 @@ TEST_CASE("a named thing: the directional pair before the 3-AFC, with the better
   CHECK(has(recommend(Question::more, setup).best(), Because::needsAName));
 }
 
+TEST_CASE("a known difference: by its name first, then by which cups belong together, always where guessing has a chance") {
+  const Recommendation recommendation = recommend(Question::notice, tableOf(6));
+  CHECK(recommendation.best().method == Method::pair);
+  CHECK(has(recommendation.best(), Because::thingNamed));
+  CHECK(recommendation.choices.size() == 6);
+  for (const Choice& choice : recommendation.choices) {
+    CHECK(hasGuessing(choice.method));
+    CHECK_FALSE(choice.because.empty());
+    CHECK_FALSE(has(choice, Because::natureUnknown));
+  }
+}
+
 TEST_CASE("a preference is asked by a preference, and fewer than six people are told") {
   CHECK(recommend(Question::prefer, tableOf(6)).choices.size() == 1);
   CHECK(recommend(Question::prefer, tableOf(6)).best().method == Method::preference);

@@ -150,3 +150,28 @@ TEST_CASE("what is asked before the seal follows the method") {
   plan.items = {liking};
   CHECK(expectationLine(Voice{}, expectationFacts(plan), 70) == "Written beforehand: 70 in 100 that the panel's mean puts Heather mead above Bought mead (liking).");
 }
+
+TEST_CASE("what the labels did is said with a range from three tastings on, and always that it came after") {
+  const OwnTastings three = tastings(3);
+  insight::Label label;
+  CHECK(labelSection(Voice{}, three, label).lines.at(0).starts_with("No open round so far."));
+  label.sessions = {{0, 4, 3.0, 0.5, {}}, {1, 1, -1.2, 0.0, {}}};
+  label.why = insight::NoLean::fewSessions;
+  OutSection section = labelSection(Voice{}, three, label);
+  CHECK(section.lines.at(0) == "Too little known: it takes three tastings with an open round, so far 2.");
+  CHECK(section.lines.at(1).find("cannot be told apart") != std::string::npos);
+  REQUIRE(section.rows.size() == 2);
+  CHECK(section.rows[0][1] == "You moved by 1.2 points away from your own");
+  CHECK(section.rows[0][2] == "the others (1 person) moved not at all");
+  label.why.reset();
+  label.verdict = insight::LeanVerdict::kinder;
+  label.friends = 4;
+  label.together = 3;
+  label.over.estimate = 2.5;
+  label.over.low = 0.7;
+  label.over.high = 4.3;
+  CHECK(labelSection(Voice{}, three, label).lines.at(0) == "Knowing the labels moved you further towards your own than it moved the others, by 2.5 points (0.7 to 4.3), over 3 tastings and 4 people.");
+  label.verdict = insight::LeanVerdict::notShown;
+  label.over.low = -1.0;
+  CHECK(labelSection(Voice{}, three, label).lines.at(0).find("you may have moved by 1.0 points away from your own, by 4.3 points towards your own, or anything between.") != std::string::npos);
+}
