@@ -71,7 +71,7 @@ Answer cardAnswer(Desk& desk, const CardOptions& options) {
     return {std::move(json), {words::cardExists(desk.voice(), person.name, false)}};
   }
   const CardTastings tastings = session::cardTastings(*store, person.id, seen == Seen::asItWas ? wish->shownAt : std::nullopt);
-  const insight::Card card = insight::cardOf(tastings, [words = shelf::vocabulary(*store)](const std::string& word) { return shelf::nameMeant(words, word); });
+  const insight::Card card = insight::cardOf(tastings, shelf::meaningNow(*store));
   json["card"] = cardJson(tastings, card);
   const words::CardPage page = words::cardPage(desk.voice(), person.name, card);
   Answer answer{std::move(json), {seen == Seen::today ? page.headline : words::cardExists(desk.voice(), person.name, true)}};

@@ -81,7 +81,7 @@ void describeBetter(CLI::App& app, Command::Work& chosen) {
 
 StoreNoticing noticingIn(store::Store& store) {
   StoreNoticing noticing{session::knownDifferences(store), {}, {}};
-  noticing.meaning = [words = shelf::vocabulary(store)](const std::string& word) { return shelf::nameMeant(words, word); };
+  noticing.meaning = shelf::meaningNow(store);
   noticing.all = insight::noticingOf(noticing.known, noticing.meaning);
   return noticing;
 }

@@ -5,12 +5,15 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "insight/bottle_watch.h"
+#include "insight/noticing.h"
 #include "session/about_lots.h"
+#include "session/known_differences.h"
 #include "session/record.h"
 #include "session/sittings.h"
 #include "shelf/lots.h"
 #include "shelf/notes.h"
 #include "shelf/series.h"
+#include "shelf/vocabulary.h"
 #include "words/over_time.h"
 
 #include <algorithm>
@@ -120,7 +123,8 @@ void describeOverTime(CLI::App& app, Command::Work& chosen) {
     const Series series = shelf::series(*store, seriesOf(*store, *which));
     if (session::sealedSitting(*store, series.id) && !*anyway) throw Problem(Trouble::pagesClosed, "SERIES", {{"text", series.title}});
     if (*anyway) session::openOldPages(*store, desk.clock(), series.id);
-    const insight::OverTime over = insight::overTimeOf(series, session::aboutLots(*store, series));
+    const AboutLots about = session::aboutLots(*store, series);
+    const insight::OverTime over = insight::overTimeOf(series, about, insight::noticersOf(session::knownDifferences(*store), about.questions, shelf::meaningNow(*store)));
     const std::vector<Note> notes = shelf::notesOf(*store, shelf::lot(*store, series.batch).beverage);
     Answer answer{overTimeJson(series, over), overTimeLines(desk.voice(), *store, series, over, notes)};
     answer.json["seen"] = seenJson(series, notes);

@@ -5,12 +5,15 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "report/gap_rows.h"
+#include "insight/noticing.h"
 #include "session/about_lots.h"
+#include "session/known_differences.h"
 #include "session/same_again.h"
 #include "session/sittings.h"
 #include "shelf/batches.h"
 #include "shelf/lots.h"
 #include "shelf/series.h"
+#include "shelf/vocabulary.h"
 #include "words/ready_sheets.h"
 #include "words/side_by_side.h"
 
@@ -137,7 +140,8 @@ void describeSideBySide(CLI::App& app, Command::Work& chosen) {
     const std::vector<Batch> batches = shelf::batchesMeant(*store, *which, "RECIPE-OR-BATCH");
     const BatchTastings tastings = session::batchTastings(*store, batches);
     if (const auto closed = session::closedSeries(*store, tastings.lots)) throw Problem(Trouble::pagesClosed, "RECIPE-OR-BATCH", {{"text", shelf::series(*store, *closed).title}});
-    const insight::SideBySide found = insight::sideBySideOf(batches, tastings, shelf::wordsNow(*store, askedWords(tastings.about)), goodOf(batches, *good));
+    const insight::SideBySide found = insight::sideBySideOf(batches, tastings, shelf::wordsNow(*store, askedWords(tastings.about)), goodOf(batches, *good),
+                                                             insight::noticersOf(session::knownDifferences(*store), tastings.about.questions, shelf::meaningNow(*store)));
     const words::SideBySideWords said = words::sideBySideWords(desk.voice(), batches, tastings, found, dayOf(desk.clock().now()));
     Answer answer{sideBySideJson(batches, tastings, found, said), sideBySideLines(said)};
     if (!*plan) return answer;

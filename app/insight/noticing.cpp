@@ -117,6 +117,16 @@ std::vector<Noticed> noticingOf(const KnownDifferences& known, const Meaning& me
   return listed;
 }
 
+Noticers noticersOf(const KnownDifferences& known, const std::vector<LotQuestion>& asked, const Meaning& meaning) {
+  Noticers noticers;
+  for (const Noticed& each : noticingOf(known, meaning)) {
+    if (!each.isKnown) continue;
+    for (const LotQuestion& question : asked)
+      if (!question.word.empty() && meaning(question.word) == each.word) noticers[question.word].insert(each.who);
+  }
+  return noticers;
+}
+
 std::vector<std::string> wordsOf(const std::vector<SheetItem>& items) {
   std::vector<std::string> words;
   for (const SheetItem& item : items)

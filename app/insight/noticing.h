@@ -1,5 +1,6 @@
 #pragma once
 
+#include "domain/about_lots.h"
 #include "domain/known.h"
 
 #include <functional>
@@ -57,6 +58,9 @@ struct Noticed {
 /// Every person and word that was tried, by person and then by word. Who asked to be only in the sums is in none.
 /// Sources: exact binomial, for several methods Poisson 1837 by convolution; stats/posterior.h; stats/share_change.h.
 std::vector<Noticed> noticingOf(const KnownDifferences& known, const Meaning& meaning);
+
+/// Who is known to notice each of these words, under the names that they were asked by; a word that nobody is known to notice is left out.
+Noticers noticersOf(const KnownDifferences& known, const std::vector<LotQuestion>& asked, const Meaning& meaning);
 
 /// The tasting words that a sheet asks about, in its order.
 std::vector<std::string> wordsOf(const std::vector<SheetItem>& items);

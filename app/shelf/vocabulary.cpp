@@ -33,6 +33,10 @@ WordId addWord(store::Store& store, Clock& clock, Chance& chance, TastingWord wo
   });
 }
 
+std::function<std::string(const std::string&)> meaningNow(store::Store& store) {
+  return [words = vocabulary(store)](const std::string& word) { return nameMeant(words, word); };
+}
+
 void changeWord(store::Store& store, Clock& clock, TastingWord word) {
   checkWord(word);
   store::write(store, [&](SQLite::Database& db) {

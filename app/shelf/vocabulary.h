@@ -5,12 +5,17 @@
 #include "shelf/word_list.h"
 #include "store/store.h"
 
+#include <functional>
+#include <string>
 #include <vector>
 
 namespace oddglass::shelf {
 
 /// The list of tasting words as it stands now: the program's own, class by class, then own words by name.
 WordList vocabulary(store::Store& store);
+
+/// The name that each word counts under as the list stands now, as `nameMeant` says.
+std::function<std::string(const std::string&)> meaningNow(store::Store& store);
 
 /// Adds an own word. Its id, `own`, `retired` and `sameAs` are not read.
 /// Problems by argument: word (empty; tooLong, 60 letters; alreadyThere with the name that another word has), drinks (empty), meaning (tooLong, 1000 letters).

@@ -2,14 +2,17 @@
 
 #include "domain/same_setup.h"
 #include "exchange/calendar.h"
+#include "insight/noticing.h"
 #include "report/age_picture.h"
 #include "session/about_lots.h"
+#include "session/known_differences.h"
 #include "session/look.h"
 #include "session/record.h"
 #include "shelf/beverages.h"
 #include "shelf/lots.h"
 #include "shelf/notes.h"
 #include "shelf/series.h"
+#include "shelf/vocabulary.h"
 #include "ui/shapes.h"
 #include "ui/voice.h"
 #include "words/history.h"
@@ -47,7 +50,8 @@ AgedRead readAged(store::Store& store, const SeriesId& wanted, bool opened) {
   read.now = session::sittingsNow(store, read.series.id);
   read.isClosed = session::sealedSitting(store, read.series.id).has_value() && !opened;
   if (read.isClosed) return read;
-  read.over = insight::overTimeOf(read.series, session::aboutLots(store, read.series));
+  const AboutLots about = session::aboutLots(store, read.series);
+  read.over = insight::overTimeOf(read.series, about, insight::noticersOf(session::knownDifferences(store), about.questions, shelf::meaningNow(store)));
   read.notes = shelf::notesOf(store, shelf::lot(store, read.series.batch).beverage);
   std::optional<Plan> first;
   for (const insight::TimeSitting& each : read.over.sittings) {

@@ -15,10 +15,6 @@ namespace oddglass::ui {
 
 namespace {
 
-insight::Meaning meaningIn(store::Store& store) {
-  return [words = shelf::vocabulary(store)](const std::string& word) { return shelf::nameMeant(words, word); };
-}
-
 std::vector<std::string> betterLines(store::Store& store, const std::vector<insight::Noticed>& noticing, const TasterId& brewer) {
   std::vector<std::string> lines;
   for (const insight::Noticed& each : noticing) {
@@ -36,7 +32,7 @@ std::vector<std::string> betterLines(store::Store& store, const std::vector<insi
 PeopleModel::Read PeopleModel::look(Cellar& cellar, bool archived) {
   store::Store& store = cellar.store();
   Read read{shelf::people(store, archived), session::cards(store), {}, {}};
-  const auto noticing = insight::noticingOf(session::knownDifferences(store), meaningIn(store));
+  const auto noticing = insight::noticingOf(session::knownDifferences(store), shelf::meaningNow(store));
   for (const insight::WordNoticed& word : insight::wordsNoticed(noticing)) read.noticed.push_back(words::wordNoticedLine(voice(), word));
   const auto brewer = std::ranges::find(read.people, true, &Taster::isBrewer);
   if (brewer != read.people.end()) read.better = betterLines(store, noticing, brewer->id);
@@ -73,7 +69,7 @@ void PeopleModel::readCard() {
     store::Store& store = cellar.store();
     const auto wish = session::cardOf(store, id);
     if (!wish || !wish->shownAt) return std::vector<std::string>{};
-    return words::cardPage(voice(), name, insight::cardOf(session::cardTastings(store, id, wish->shownAt), meaningIn(store))).all();
+    return words::cardPage(voice(), name, insight::cardOf(session::cardTastings(store, id, wish->shownAt), shelf::meaningNow(store))).all();
   }, [this](const std::vector<std::string>& lines) {
     m_cardLines = shownAll(lines);
     emit changed();

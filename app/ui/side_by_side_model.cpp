@@ -1,14 +1,17 @@
 #include "ui/side_by_side_model.h"
 
 #include "domain/day.h"
+#include "insight/noticing.h"
 #include "report/side_pictures.h"
 #include "session/about_lots.h"
+#include "session/known_differences.h"
 #include "session/same_again.h"
 #include "session/sittings.h"
 #include "shelf/batches.h"
 #include "shelf/beverages.h"
 #include "shelf/lots.h"
 #include "shelf/series.h"
+#include "shelf/vocabulary.h"
 #include "ui/shapes.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
@@ -62,7 +65,8 @@ void compare(store::Store& store, BesideRead& read, const std::optional<Beverage
   std::vector<std::string> asked;
   for (const LotQuestion& each : read.tastings.about.questions) asked.push_back(each.word);
   const auto base = good ? std::ranges::find(read.batches, *good, [](const Batch& each) { return each.beverage.id; }) : read.batches.end();
-  read.found = insight::sideBySideOf(read.batches, read.tastings, shelf::wordsNow(store, asked), base == read.batches.end() ? std::nullopt : std::optional(static_cast<int>(base - read.batches.begin())));
+  read.found = insight::sideBySideOf(read.batches, read.tastings, shelf::wordsNow(store, asked), base == read.batches.end() ? std::nullopt : std::optional(static_cast<int>(base - read.batches.begin())),
+                                     insight::noticersOf(session::knownDifferences(store), read.tastings.about.questions, shelf::meaningNow(store)));
   read.links = insight::lotsToLink(read.found, read.tastings, shelf::freeToPour(store, read.tastings.lots));
 }
 

@@ -31,6 +31,17 @@ const Noticed& of(const std::vector<Noticed>& all, const TasterId& who, const st
 
 }  // namespace
 
+TEST_CASE("those known to notice a word are found under every name that it was asked by") {
+  const KnownDifferences known{knownOf(Method::pair, {5, 3}, 5, {{{1}, ada}, {{2}, bede}})};
+  const Meaning meaning = [](const std::string& word) { return word == "butterscotch" ? "butter" : word; };
+  std::vector<LotQuestion> asked(4);
+  asked[0].word = "butter";
+  asked[1].word = "butterscotch";
+  asked[2].word = "honey";
+  const Noticers noticers = noticersOf(known, asked, meaning);
+  CHECK(noticers == Noticers{{"butter", {ada}}, {"butterscotch", {ada}}});
+}
+
 // The exact binomial of ISO 5495 (pair) by hand: 5 of 5 is 1/32, 4 of 4 is 1/16.
 TEST_CASE("five pairs of five are known to notice, four of four are not") {
   const auto five = noticingOf({knownOf(Method::pair, {5, 3}, 5, {{{1}, ada}, {{2}, bede}})}, asTyped);
