@@ -52,7 +52,7 @@ void OpenRoundModel::showLots() {
       OpenLotRow row;
       row.name = shown(words::lotTitle(voice(), lot));
       const auto chosen = m_chosen.find(lot.slot);
-      if (chosen != m_chosen.end()) row.chosen = chosen->second - 1;
+      if (chosen != m_chosen.end()) row.picked = chosen->second - 1;
       rows.push_back(row);
     }
   m_lots.set(rows);

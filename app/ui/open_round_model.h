@@ -25,11 +25,11 @@ public:
 struct OpenLotRow {
   Q_GADGET
   Q_PROPERTY(QString name MEMBER name)
-  Q_PROPERTY(int chosen MEMBER chosen)
+  Q_PROPERTY(int picked MEMBER picked)
 
 public:
   QString name;
-  int chosen = -1;
+  int picked = -1;
 };
 
 /// After the reveal the same people score the same drinks once more, with the labels known: place by place, on a device that is handed round.

@@ -48,13 +48,13 @@ PageFrame {
         ChoiceRow {
             required property int index
             required property string name
-            required property int chosen
+            required property int picked
 
             objectName: "openLot" + index + "_"
             width: root.columnWidth
             label: name
             options: root.model.answers
-            current: chosen
+            current: picked
             onChosen: answer => root.model.choose(index, answer)
         }
     }
