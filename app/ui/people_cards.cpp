@@ -47,7 +47,7 @@ void PeopleModel::showPerson() {
   m_hasCard = m_known && wish != m_cards.end();
   m_cardLet = m_hasCard && wish->shownAt.has_value();
   m_cardLine = shown(m_hasCard ? words::cardExists(voice(), plain(m_name), m_cardLet) : words::noCard(voice(), plain(m_name)));
-  m_cardLink = m_hasCard ? tr("Hand over: show it to %1").arg(m_name) : tr("%1 asks for a card").arg(m_name);
+  m_cardLink = m_hasCard ? tr("Hand over, and show it to them") : tr("They ask for a card");
 }
 
 void PeopleModel::askForCard() {
