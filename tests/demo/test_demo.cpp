@@ -59,7 +59,9 @@ TEST_CASE("The demo verifies, in the program and by the script") {
   const auto years = exchange::verifyFile(folder / "two_years.json");
   CHECK(years.size() == 9);
   for (const auto& each : years) CHECK(each.found.holds());
-  CHECK(outsideCheck(folder / "two_years.json") == 0);
+  testing::Folder scratch;
+  std::filesystem::copy_file(folder / "two_years.json", scratch / "two_years.json");
+  CHECK(outsideCheck(scratch / "two_years.json") == 0);
 }
 
 // Exact binomial with one in three: of ten, seven right are the fewest that guessing reaches at most once in twenty; of seven, five are
