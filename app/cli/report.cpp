@@ -5,6 +5,8 @@
 #include "report/html.h"
 #include "report/sheet_report.h"
 #include "session/look.h"
+#include "session/sittings.h"
+#include "shelf/series.h"
 
 namespace oddglass::cli {
 
@@ -14,6 +16,7 @@ void describeReport(CLI::App& app, Command::Work& chosen) {
   const auto out = command.option("--out", "FILE", "FILE.pdf, FILE.html or FILE.json");
   const auto size = command.option("--size", "SIZE", "of a PDF: A4 or letter (A4)");
   const auto whom = command.option("--for", "WHOM", "maker, or room: without any person (maker)");
+  const auto anyway = command.flag("--open-anyway", "Although another look of its series is sealed; that is written down beside it");
   command.does([=](Desk& desk) -> Answer {
     const std::filesystem::path file = out->text();
     const std::string ending = file.extension().string();
@@ -21,8 +24,13 @@ void describeReport(CLI::App& app, Command::Work& chosen) {
       throw Problem(Trouble::notAChoice, out->name, {{"text", file.filename().string()}, {"choices", "FILE.pdf, FILE.html, FILE.json"}});
     const std::string paper = size->isGiven() ? size->oneOf({"A4", "letter"}) : "A4";
     const auto reader = whom->isGiven() && whom->oneOf({"maker", "room"}) == "room" ? report::For::room : report::For::maker;
-    auto store = desk.toRead();
-    const RevealedSession session = session::revealed(*store, sessionOf(*store, *which));
+    auto store = *anyway ? desk.toWrite() : desk.toRead();
+    const SessionId id = sessionOf(*store, *which);
+    if (const auto series = session::closedBy(*store, id)) {
+      if (!*anyway) throw Problem(Trouble::pagesClosed, which->name, {{"text", shelf::series(*store, *series).title}});
+      session::openOldPages(*store, desk.clock(), *series);
+    }
+    const RevealedSession session = session::revealed(*store, id);
     if (ending == ".pdf") {
       report::requireOpen(session);
       store.reset();

@@ -138,6 +138,15 @@ std::optional<SeriesId> seriesOf(store::Store& store, const SessionId& session) 
   });
 }
 
+std::optional<SeriesId> closedBy(store::Store& store, const SessionId& session) {
+  return store::read(store, [&](SQLite::Database&) -> std::optional<SeriesId> {
+    const auto series = seriesOf(store, session);
+    if (!series) return std::nullopt;
+    const auto sealed = sealedSitting(store, *series);
+    return sealed && *sealed != session ? series : std::nullopt;
+  });
+}
+
 void openOldPages(store::Store& store, Clock& clock, const SeriesId& series) {
   store::write(store, [&](SQLite::Database& db) {
     const auto sealed = sealedSitting(store, series);

@@ -41,6 +41,9 @@ std::optional<SeriesId> closedSeries(store::Store& store, const std::vector<LotI
 /// The series one of whose sittings a session is.
 std::optional<SeriesId> seriesOf(store::Store& store, const SessionId& session);
 
+/// The series that keeps this session's page closed: it is one of its sittings, and another one is sealed and not revealed yet.
+std::optional<SeriesId> closedBy(store::Store& store, const SessionId& session);
+
 /// Opens a series' old pages although a sitting is sealed: it is written down beside that sitting for good. Nothing is written when none is sealed.
 void openOldPages(store::Store& store, Clock& clock, const SeriesId& series);
 

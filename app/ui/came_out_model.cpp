@@ -10,6 +10,7 @@
 #include "session/ending.h"
 #include "session/look.h"
 #include "session/open_round.h"
+#include "session/sittings.h"
 #include "ui/printing.h"
 #include "ui/section_lines.h"
 #include "ui/shapes.h"
@@ -59,6 +60,7 @@ struct Read {
   std::vector<words::OutSection> makerSections;   ///< of a score sheet
   report::SheetDrawings drawings;                 ///< of a score sheet
   std::filesystem::path folder;
+  bool isClosed = false;
 };
 
 // What came out, by the findings of the session's own method.
@@ -86,13 +88,20 @@ CameOutModel::CameOutModel(const Stage& stage, const QString& settings, QObject*
   nameFields({"text", "out"});
 }
 
-void CameOutModel::load() {
+void CameOutModel::read(bool opened) {
   m_loaded = m_forMaker = m_deciding = false;
   m_told.clear();
   emit changed();
-  ask([id = m_stage.current.id()](Cellar& cellar) {
+  ask([id = m_stage.current.id(), opened](Cellar& cellar) {
+    if (!opened && session::closedBy(cellar.store(), id)) {
+      Read closed;
+      closed.isClosed = true;
+      return closed;
+    }
     return readOut(session::revealed(cellar.store(), id), cellar.store().file().parent_path());
   }, [this](const Read& read) {
+    m_closed = read.isClosed;
+    if (m_closed) return showClosed();
     const words::CameOut& out = read.out;
     QStringList alarm;
     add(alarm, out.first);
@@ -131,6 +140,25 @@ void CameOutModel::load() {
     m_loaded = true;
     emit changed();
   });
+}
+
+void CameOutModel::showClosed() {
+  for (QString* text : {&m_alarm, &m_over, &m_shape, &m_word, &m_second, &m_count, &m_promised, &m_decision, &m_decided, &m_reportFile}) text->clear();
+  for (QStringList* lines : {&m_evidence, &m_record, &m_makerLines, &m_mapLines}) lines->clear();
+  m_headline = tr("This page is closed while a look of its series is sealed.");
+  m_figure = m_map = {};
+  m_broken = m_mayOpenRound = m_mayShowMap = m_mapShown = false;
+  m_pairs.set(std::vector<PairRow>{});
+  m_facts.set(std::vector<FactRow>{});
+  m_people.set(std::vector<FactRow>{});
+  m_loaded = true;
+  emit changed();
+}
+
+void CameOutModel::openAnyway() {
+  ask([id = m_stage.current.id()](Cellar& cellar) {
+    if (const auto series = session::closedBy(cellar.store(), id)) session::openOldPages(cellar.store(), cellar.clock, *series);
+  }, [this] { read(true); });
 }
 
 void CameOutModel::showPairs(const words::CameOut& out) {

@@ -47,6 +47,7 @@ class CameOutModel : public oddglass::ui::PageModel {
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(bool loaded MEMBER m_loaded NOTIFY changed)
+  Q_PROPERTY(bool closed MEMBER m_closed NOTIFY changed)   ///< a look of the same series is sealed: nothing is shown
   Q_PROPERTY(bool forMaker MEMBER m_forMaker NOTIFY changed)
   Q_PROPERTY(QString alarm MEMBER m_alarm NOTIFY changed)
   Q_PROPERTY(bool broken MEMBER m_broken NOTIFY changed)
@@ -84,7 +85,9 @@ public:
   Rows* facts() { return &m_facts; }
   Rows* pairs() { return &m_pairs; }
   Rows* people() { return &m_people; }
-  Q_INVOKABLE void load();
+  Q_INVOKABLE void load() { read(false); }
+  /// Shows a page that is closed, and writes that down.
+  Q_INVOKABLE void openAnyway();
   Q_INVOKABLE void decide();
   /// Works out and shows how the cups of a score sheet lie to each other, or takes it away again.
   Q_INVOKABLE void showMap();
@@ -95,7 +98,10 @@ public:
   Q_INVOKABLE void toOpenRound() { go(Router::Page::OpenRound); }
 
 private:
+  void read(bool opened);
+  void showClosed();
   PaperWishes m_wishes;
+  bool m_closed = false;
   void showPairs(const words::CameOut& out);
   void showSections(const words::CameOut& out, const report::SheetDrawings& drawings);
   void hideMap(const Plan& plan);

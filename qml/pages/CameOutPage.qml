@@ -14,19 +14,34 @@ PageFrame {
     headline: model.headline
     lead: model.second
     primary: model.deciding ? qsTr("Keep what I wrote") : qsTr("Write what you will do")
-    primaryShown: model.loaded
+    primaryShown: model.loaded && !model.closed
     onPrimaryRequested: model.deciding ? model.decide() : model.deciding = true
     links: [
         LinkButton {
             objectName: "cameOutView"
+            visible: !root.model.closed
             text: root.model.forMaker ? qsTr("The page for the room") : qsTr("The page for the maker")
             onClicked: root.model.forMaker = !root.model.forMaker
         },
         LinkButton { objectName: "cameOutOpenRound"; visible: root.model.mayOpenRound; text: qsTr("Score again, with the labels known"); onClicked: root.model.toOpenRound() },
-        LinkButton { objectName: "cameOutHistory"; text: qsTr("History"); onClicked: root.model.toHistory() }
+        LinkButton { objectName: "cameOutHistory"; visible: !root.model.closed; text: qsTr("History"); onClicked: root.model.toHistory() }
     ]
     Component.onCompleted: model.load()
 
+    Panel {
+        width: parent.width
+        visible: root.model.closed
+
+        Body {
+            width: parent.width
+            text: qsTr("What you read here would sit at the table with you. Open the key of that look first. You may open this page all the same: that is written down beside the look, for good.")
+        }
+        LinkButton {
+            objectName: "cameOutAnyway"
+            text: qsTr("Open it all the same")
+            onClicked: root.model.openAnyway()
+        }
+    }
     Panel {
         width: parent.width
         visible: root.model.alarm !== ""
@@ -209,6 +224,7 @@ PageFrame {
     }
     Flow {
         width: parent.width
+        visible: !root.model.closed
         spacing: 24
 
         Field {

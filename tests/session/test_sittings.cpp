@@ -34,6 +34,25 @@ TEST_CASE("the first sitting of a series pours the batch beside its control, and
   CHECK_FALSE(shelf::series(*evening.store, evening.series).sittings[0].session);
 }
 
+TEST_CASE("a look that is over is closed while another one of its series is sealed") {
+  AgingEvenings evening;
+  const auto say = [](int, int, const SheetItem& item, Slot, int) -> testing::Said { return {item.kind == ItemKind::check ? 0 : 5}; };
+  evening.hold(1, 1765200000000, say);   // 8 December 2025
+  const SessionId first = evening.session;
+  CHECK_FALSE(session::closedBy(*evening.store, first));
+  evening.clock.set(1765200000000 + 78 * testing::dayLong);
+  evening.planned(2);
+  CHECK_FALSE(session::closedBy(*evening.store, first));   // a plan is no seal
+  evening.sealAndSit();
+  CHECK(session::closedBy(*evening.store, first) == evening.series);
+  CHECK_FALSE(session::closedBy(*evening.store, evening.session));
+  session::openOldPages(*evening.store, evening.clock, evening.series);
+  CHECK(session::sittingsNow(*evening.store, evening.series)[1].timesSeen == 1);
+  evening.answerAll(say);
+  evening.end();
+  CHECK_FALSE(session::closedBy(*evening.store, first));
+}
+
 TEST_CASE("the next sitting is the same table again, and what differs is marked") {
   AgingEvenings evening;
   const auto say = [](int, int, const SheetItem& item, Slot, int) -> testing::Said { return {item.kind == ItemKind::check ? 0 : 5}; };

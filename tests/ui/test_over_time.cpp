@@ -151,5 +151,16 @@ TEST_CASE("old pages are closed while a look is sealed, and opening them is writ
   at.click("navToday");
   at.click("navOverTime");
   CHECK(at.text("headline") == "These pages are closed while a look is sealed.");   // once opened is not open for good
+
+  // What came out of an earlier look is one of them.
+  at.click("navToday");
+  at.click("session1");
+  CHECK(at.text("headline") == "This page is closed while a look of its series is sealed.");
+  CHECK(at.item("reportFile") == nullptr);
+  CHECK(at.item("count") == nullptr);
+  at.shoot("came_out_closed");
+  at.click("cameOutAnyway");
+  CHECK(at.text("headline") != "This page is closed while a look of its series is sealed.");
+  CHECK(at.item("reportFile") != nullptr);
   CHECK(at.complaints() == "");
 }
