@@ -312,6 +312,19 @@ def check_promises(session):
         yield "promises that the plan does not know"
 
 
+def check_open(session):
+    """Answers with the labels known stand beside the log: by somebody who sat and was not forgotten, to a question about each cup, once for a drink of the plan."""
+    taken = {e["body"]["place"] for e in session["log"] if e["kind"] == "place_taken"}
+    gone = {e["body"]["place"] for e in session["log"] if e["kind"] == "erased" and e["body"]["what"] == "everything"}
+    items = {i["item"]: i for i in session["plan"]["items"] if i.get("cup") and i.get("low") is not None and i.get("high") is not None}
+    slots, once_each = {lot["slot"] for lot in session["plan"]["lots"]}, set()
+    for each in session.get("open") or []:
+        key, item = (each["place"], each["slot"], each["item"]), items.get(each["item"])
+        if item is None or not item["low"] <= each["value"] <= item["high"] or each["slot"] not in slots or each["place"] not in taken - gone or key in once_each:
+            yield f"open: place {each['place']}"
+        once_each.add(key)
+
+
 def check(session):
     yield from check_chain(session)
     yield from check_seal(session)
@@ -319,6 +332,7 @@ def check(session):
     yield from check_beside(session, "remarks", ("said", "voided", "broken", "abandoned", "decided"), session["remarks"], lambda r: r["text"])
     yield from check_beside(session, "poured", ("as_poured",), session["key"]["poured"], lambda p: canonical([p["code"], p["slot"]]))
     yield from check_promises(session)
+    yield from check_open(session)
 
 
 def once(pairs):
