@@ -157,7 +157,7 @@ void measure(TenYears& years) {
   page("Over time", [&] {
     const Series series = shelf::series(store, years.series);
     const insight::OverTime over = insight::overTimeOf(series, session::aboutLots(store, series));
-    read = read + words::overTimeWords(voice, series, over, {}).sections.size();
+    read = read + words::overTimeWords(voice, series, over, {}).lines.size();
   });
   page("Side by side", [&] {
     const auto batches = shelf::batchesOf(store, "Mead 1");
