@@ -30,6 +30,7 @@ std::string_view gravityWatchWord(planning::GravityWatch watch) {
     case planning::GravityWatch::one: return "one reading";
     case planning::GravityWatch::tooClose: return "too close together";
     case planning::GravityWatch::falling: return "falling";
+    case planning::GravityWatch::fell: return "fell before";
     case planning::GravityWatch::rising: return "rising";
     case planning::GravityWatch::steady: break;
   }

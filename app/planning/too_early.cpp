@@ -4,7 +4,6 @@
 #include "planning/gravity.h"
 
 #include <algorithm>
-#include <cstdlib>
 
 namespace oddglass::planning {
 namespace {
@@ -20,6 +19,14 @@ std::vector<Note> byDay(const std::vector<Note>& notes, NoteKind kind, std::stri
   return all;
 }
 
+/// What an earlier reading says of the last one.
+GravityWatch beside(const Note& earlier, const Note& last) {
+  const int days = daysBetween(earlier.doneOn, last.doneOn).value_or(0), fall = *earlier.gravity - *last.gravity;
+  if (fall > steadyWithin) return days <= steadyDays ? GravityWatch::falling : GravityWatch::fell;
+  if (fall < -steadyWithin) return GravityWatch::rising;
+  return days < steadyDays ? GravityWatch::tooClose : GravityWatch::steady;
+}
+
 void lookAtReadings(TooEarly& early, const std::vector<Note>& readings) {
   if (readings.empty()) return;
   const Note& last = readings.front();
@@ -27,20 +34,16 @@ void lookAtReadings(TooEarly& early, const std::vector<Note>& readings) {
   early.lastDay = last.doneOn;
   early.last = last.gravity;
   if (readings.size() == 1) return;
-  early.gravity = GravityWatch::tooClose;
-  // Backwards: the first reading far enough back decides, unless a nearer one already lies beyond what can be misread.
+  // Backwards: the first reading far enough back decides, unless a nearer one already lies beyond what can be misread. A fall since a reading long before says nothing
+  // where a nearer one does not show it.
   for (std::size_t at = 1; at < readings.size(); ++at) {
+    const GravityWatch watch = beside(readings[at], last);
+    if (watch == GravityWatch::fell && at > 1) return;
+    early.gravity = watch;
     early.sinceDay = readings[at].doneOn;
     early.since = readings[at].gravity;
     early.days = daysBetween(readings[at].doneOn, last.doneOn).value_or(0);
-    const int fall = *readings[at].gravity - *last.gravity;
-    if (std::abs(fall) > steadyWithin) {
-      early.gravity = fall > 0 ? GravityWatch::falling : GravityWatch::rising;
-      return;
-    }
-    if (early.days < steadyDays) continue;
-    early.gravity = GravityWatch::steady;
-    return;
+    if (watch != GravityWatch::tooClose) return;
   }
 }
 

@@ -9,7 +9,8 @@
 
 namespace oddglass::planning {
 
-/// Two readings that are this many days apart, and what lies between them, may be called steady. *Common practice*: several days; the number is ours.
+/// Two readings that are this many days apart, and what lies between them, may be called steady; a fall within so many days says that it was still falling. *Common
+/// practice*: several days; the number is ours.
 constexpr int steadyDays = 3;
 /// What a hydrometer's reader can tell apart, in 1/10000 (*common practice*: 0.001).
 constexpr int steadyWithin = 10;
@@ -23,8 +24,9 @@ constexpr double beerBottleVolumes = 4;
 enum class GravityWatch {
   none,      ///< there is no reading
   one,       ///< one only
-  tooClose,  ///< the others were read fewer than `steadyDays` before the last
-  falling,
+  tooClose,  ///< nothing moved, over fewer than `steadyDays`
+  falling,   ///< within `steadyDays`, by more than can be misread
+  fell,      ///< the same over a longer time: somewhere in between, and perhaps not any more
   rising,    ///< above an earlier one by more than can be misread: read again
   steady,    ///< within `steadyWithin` over `steadyDays` or more
 };

@@ -4,7 +4,6 @@
 #include "words/mark.h"
 #include "words/numbers.h"
 
-
 namespace oddglass::words {
 namespace {
 
@@ -20,7 +19,8 @@ std::string readingLine(const Voice& voice, const TooEarly& early) {
     case GravityWatch::none: return say(voice, QT_TRANSLATE_NOOP("words", "No gravity was read. One reading, and another some days later, say whether it still ferments."));
     case GravityWatch::one: return say(voice, QT_TRANSLATE_NOOP("words", "Read once: {last} on {day}. One reading cannot say whether it still ferments."), values);
     case GravityWatch::tooClose: return say(voice, QT_TRANSLATE_NOOP("words", "{last} on {day}, {since} on {then}: {long} apart say little."), values);
-    case GravityWatch::falling: return say(voice, QT_TRANSLATE_NOOP("words", "{since} on {then}, {last} on {day}: it fell within {long}, so it still ferments."), values);
+    case GravityWatch::falling: return say(voice, QT_TRANSLATE_NOOP("words", "{since} on {then}, {last} on {day}: it fell within {long}, so it still fermented then."), values);
+    case GravityWatch::fell: return say(voice, QT_TRANSLATE_NOOP("words", "{since} on {then}, {last} on {day}: it fell in those {long}. Whether it still does, only another reading says."), values);
     case GravityWatch::rising: return say(voice, QT_TRANSLATE_NOOP("words", "{since} on {then}, {last} on {day}: gravity does not rise by itself. One of the two was read wrong, or something was added."), values);
     case GravityWatch::steady:
       return say(voice, QT_TRANSLATE_NOOP("words", "{last} on {day}, {since} on {then}: no fall that a hydrometer shows, over {long}. Slow yeast, or sugar added later, would not show in it."), values);
@@ -30,14 +30,14 @@ std::string readingLine(const Voice& voice, const TooEarly& early) {
 
 std::string headlineOf(const Voice& voice, const TooEarly& early) {
   if (!early.gushedOn.empty()) return say(voice, QT_TRANSLATE_NOOP("words", "A bottle gushed. See to the others first."));
-  const auto long_ = daysLong(voice, early.days);
   switch (early.gravity) {
     case GravityWatch::none: return say(voice, QT_TRANSLATE_NOOP("words", "Cannot be told: no gravity was read."));
     case GravityWatch::one:
-    case GravityWatch::tooClose: return say(voice, QT_TRANSLATE_NOOP("words", "Cannot be told yet. Read it again on {day}."), {{"day", early.nextDay}});
-    case GravityWatch::falling: return say(voice, QT_TRANSLATE_NOOP("words", "Too early to bottle: it still falls."));
+    case GravityWatch::tooClose:
+    case GravityWatch::fell: return say(voice, QT_TRANSLATE_NOOP("words", "Cannot be told yet. Read it again, on {day} or later."), {{"day", early.nextDay}});
+    case GravityWatch::falling: return say(voice, QT_TRANSLATE_NOOP("words", "Too early to bottle: it was still falling on {day}."), {{"day", early.lastDay}});
     case GravityWatch::rising: return say(voice, QT_TRANSLATE_NOOP("words", "Cannot be told: the readings contradict each other."));
-    case GravityWatch::steady: return say(voice, QT_TRANSLATE_NOOP("words", "Steady for {long}. Whether to bottle or to drink it is yours."), {{"long", long_}});
+    case GravityWatch::steady: return say(voice, QT_TRANSLATE_NOOP("words", "Steady for {long}. Whether to bottle or to drink it is yours."), {{"long", daysLong(voice, early.days)}});
   }
   return {};
 }

@@ -51,6 +51,23 @@ TEST_CASE("a gravity is steady only over days enough, and one that falls is told
   CHECK(at({read("2026-05-01", 10100), wrong}).gravity == GravityWatch::one);
 }
 
+// Most of a beer's fermentation is over within days (common practice): two readings weeks apart say that it fermented, not that it still does.
+TEST_CASE("a fall over a long time says only that it fell in between") {
+  const TooEarly fell = at({read("2026-03-22", 10500), read("2026-05-01", 10100)});
+  CHECK(fell.gravity == GravityWatch::fell);
+  CHECK(fell.days == 40);
+  CHECK(fell.nextDay == "2026-05-04");
+  CHECK(at({read("2026-04-28", 10120), read("2026-05-01", 10100)}).gravity == GravityWatch::falling);
+  CHECK(at({read("2026-04-27", 10120), read("2026-05-01", 10100)}).gravity == GravityWatch::fell);
+  // A second reading a day later that shows no fall: too close to be called steady, and nothing else.
+  const TooEarly close = at({read("2026-03-22", 10500), read("2026-04-30", 10100), read("2026-05-01", 10095)});
+  CHECK(close.gravity == GravityWatch::tooClose);
+  CHECK(close.sinceDay == "2026-04-30");
+  CHECK(close.days == 1);
+  // What was read higher at last contradicts whatever was read before, however long ago.
+  CHECK(at({read("2026-03-22", 10080), read("2026-05-01", 10100)}).gravity == GravityWatch::rising);
+}
+
 TEST_CASE("the order of notes does not matter") {
   std::vector<Note> notes{read("2026-05-01", 10120), read("2026-05-02", 10113), read("2026-05-06", 10110), seen(NoteKind::haze, "2026-05-01", 3), seen(NoteKind::haze, "2026-06-01", 1)};
   const TooEarly one = at(notes);

@@ -77,6 +77,17 @@ TEST_CASE("a gusher comes first, and the batch's other bottles are named with th
   CHECK(words.cautions[0].find("gloves and goggles") != std::string::npos);
 }
 
+TEST_CASE("a fall is told with its days, and never as one that goes on today") {
+  Batch batch;
+  batch.add(NoteKind::reading, "2026-05-01").gravity = 10200;
+  batch.add(NoteKind::reading, "2026-05-03").gravity = 10120;
+  CHECK(batch.words().headline == "Too early to bottle: it was still falling on 2026-05-03.");
+  CHECK(batch.words().lines[0] == "1.020 on 2026-05-01, 1.012 on 2026-05-03: it fell within 2 days, so it still fermented then.");
+  batch.notes[0].doneOn = "2026-04-23";
+  CHECK(batch.words().headline == "Cannot be told yet. Read it again, on 2026-05-06 or later.");
+  CHECK(batch.words().lines[0] == "1.020 on 2026-04-23, 1.012 on 2026-05-03: it fell in those 10 days. Whether it still does, only another reading says.");
+}
+
 TEST_CASE("what is watched is told with its direction") {
   Batch batch;
   batch.add(NoteKind::haze, "2026-05-02").level = 2;
