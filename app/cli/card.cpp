@@ -10,18 +10,16 @@
 namespace oddglass::cli {
 namespace {
 
-Json orNull(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
-
 Json cardJson(const CardTastings& tastings, const insight::Card& card) {
   Json json{{"sessions", card.sessions}, {"sheets", card.sheets}, {"samples", card.samples}};
   if (card.isTooFew) {
     json["why"] = "fewer than three opened tastings under their name or nickname";
     return json;
   }
-  json["level"] = {{"raw", orNull(card.level)}, {"shrunk", orNull(card.shrunkLevel)}};
-  json["spread"] = {{"raw", orNull(card.spread)}, {"shrunk", orNull(card.shrunkSpread)}, {"others", orNull(card.othersSpread)}};
-  json["agreement"] = {{"raw", orNull(card.agreement)}, {"shrunk", orNull(card.shrunkAgreement)}};
-  json["repeat_sd"] = {{"raw", orNull(card.repeats.sd)}, {"others", orNull(card.othersRepeatSd)}};
+  json["level"] = {{"raw", numberOrNull(card.level)}, {"shrunk", numberOrNull(card.shrunkLevel)}};
+  json["spread"] = {{"raw", numberOrNull(card.spread)}, {"shrunk", numberOrNull(card.shrunkSpread)}, {"others", numberOrNull(card.othersSpread)}};
+  json["agreement"] = {{"raw", numberOrNull(card.agreement)}, {"shrunk", numberOrNull(card.shrunkAgreement)}};
+  json["repeat_sd"] = {{"raw", numberOrNull(card.repeats.sd)}, {"others", numberOrNull(card.othersRepeatSd)}};
   json["repeats"] = repeatsJson(card.repeats);
   if (!card.level) json["why"] = "scores need three score sheets beside two others or more";
   json["noticed"] = Json::array();
@@ -82,7 +80,7 @@ Answer cardAnswer(Desk& desk, const CardOptions& options) {
 }  // namespace
 
 Json repeatsJson(const insight::Repeats& repeats) {
-  Json json{{"sessions", repeats.sessions}, {"repeats", repeats.repeats}, {"sd", orNull(repeats.sd)}, {"change", nullptr}};
+  Json json{{"sessions", repeats.sessions}, {"repeats", repeats.repeats}, {"sd", numberOrNull(repeats.sd)}, {"change", nullptr}};
   if (!repeats.change) {
     json["why"] = repeats.sessions < insight::fewestToChange ? "a change needs three sessions with a repeat" : "no spread among the repeats";
     return json;

@@ -87,7 +87,7 @@ StoreNoticing noticingIn(store::Store& store) {
 }
 
 Json noticedJson(const KnownDifferences& known, const insight::Noticed& noticed) {
-  Json json{{"word", noticed.word}, {"right", noticed.right}, {"trials", noticed.trials}, {"left_out", noticed.leftOut}, {"p_value", noticed.pValue ? Json(*noticed.pValue) : Json(nullptr)},
+  Json json{{"word", noticed.word}, {"right", noticed.right}, {"trials", noticed.trials}, {"left_out", noticed.leftOut}, {"p_value", numberOrNull(noticed.pValue)},
             {"known", noticed.isKnown}, {"methods", Json::array()}, {"per_session", Json::array()}, {"change", changeJson(noticed)}};
   for (const insight::NoticedBy& by : noticed.methods)
     json["methods"].push_back({{"method", nameOf(by.method)}, {"right", by.right}, {"trials", by.trials}, {"median", by.median}, {"low", by.low}, {"high", by.high}});

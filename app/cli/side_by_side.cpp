@@ -4,8 +4,8 @@
 #include "domain/day.h"
 #include "domain/names.h"
 #include "domain/problem.h"
-#include "report/gap_rows.h"
 #include "insight/noticing.h"
+#include "report/gap_rows.h"
 #include "session/about_lots.h"
 #include "session/known_differences.h"
 #include "session/same_again.h"
@@ -120,12 +120,6 @@ std::optional<int> goodOf(const std::vector<Batch>& batches, const Given& given)
   return static_cast<int>(found - batches.begin());
 }
 
-std::vector<std::string> askedWords(const AboutLots& about) {
-  std::vector<std::string> asked;
-  for (const LotQuestion& each : about.questions) asked.push_back(each.word);
-  return asked;
-}
-
 }  // namespace
 
 void describeSideBySide(CLI::App& app, Command::Work& chosen) {
@@ -140,7 +134,7 @@ void describeSideBySide(CLI::App& app, Command::Work& chosen) {
     const std::vector<Batch> batches = shelf::batchesMeant(*store, *which, "RECIPE-OR-BATCH");
     const BatchTastings tastings = session::batchTastings(*store, batches);
     if (const auto closed = session::closedSeries(*store, tastings.lots)) throw Problem(Trouble::pagesClosed, "RECIPE-OR-BATCH", {{"text", shelf::series(*store, *closed).title}});
-    const insight::SideBySide found = insight::sideBySideOf(batches, tastings, shelf::wordsNow(*store, askedWords(tastings.about)), goodOf(batches, *good),
+    const insight::SideBySide found = insight::sideBySideOf(batches, tastings, shelf::wordsNow(*store, wordsAsked(tastings.about)), goodOf(batches, *good),
                                                              insight::noticersOf(session::knownDifferences(*store), tastings.about.questions, shelf::meaningNow(*store)));
     const words::SideBySideWords said = words::sideBySideWords(desk.voice(), batches, tastings, found, dayOf(desk.clock().now()));
     Answer answer{sideBySideJson(batches, tastings, found, said), sideBySideLines(said)};

@@ -46,6 +46,13 @@ struct AboutLots {
   std::vector<TasterId> who;            ///< for each person who they are; empty for a loose taster. Never shown: only to tell whether they are known to notice a word
 };
 
+/// The word of each question, in their order; empty where one has none.
+inline std::vector<std::string> wordsAsked(const AboutLots& about) {
+  std::vector<std::string> words;
+  for (const LotQuestion& each : about.questions) words.push_back(each.word);
+  return words;
+}
+
 /// For a tasting word, as it stands on the sheet, who is known to notice it.
 using Noticers = std::map<std::string, std::set<TasterId>>;
 

@@ -10,7 +10,6 @@ namespace {
 
 constexpr double alphaBeside = 0.05;
 constexpr double levelBeside = 0.95;
-constexpr int fewestBeside = 3;
 
 /// What each person who had both said of base and of other: minus the shared lot where that is the link.
 std::map<int, std::pair<double, double>> bothSaid(const BatchStep& step, int base, int other, const SaidOf& said) {
@@ -71,7 +70,7 @@ std::optional<BatchGap> batchGapOf(int line, const LotQuestion& question, std::o
   gap.base = stats::meanAndSpread(ofBase).mean;
   gap.other = stats::meanAndSpread(ofOther).mean;
   gap.difference = stats::meanOf(differences, levelBeside, stats::Reason::fewTasters, question.high);
-  if (gap.people < fewestBeside) gap.difference = stats::alone(*gap.difference.estimate, stats::Reason::fewTasters);
+  if (gap.people < fewestForARange) gap.difference = stats::alone(*gap.difference.estimate, stats::Reason::fewTasters);
   if (gap.limit && gap.difference.pValue) {
     const stats::Alike alike = stats::pairedAlike(differences, *gap.limit, alphaBeside);
     gap.limitLow = alike.low;

@@ -2,6 +2,7 @@
 
 #include "domain/item_kinds.h"
 #include "insight/sheets.h"
+#include "stats/estimated.h"
 #include "stats/panel/tasters.h"
 #include "stats/share_change.h"
 
@@ -85,8 +86,7 @@ struct Within {
 
   void add(const std::vector<double>& values) {
     if (values.size() < 2) return;
-    double mean = 0.0;
-    for (const double value : values) mean += value / static_cast<double>(values.size());
+    const double mean = stats::meanAndSpread(values).mean;
     for (const double value : values) squares += (value - mean) * (value - mean);
     df += static_cast<int>(values.size()) - 1;
   }
@@ -104,9 +104,7 @@ void addOthers(const Scored& scored, Card& card) {
     if (taster == thePerson) continue;
     std::vector<double> means;
     for (const auto& [sample, values] : samples) {
-      double mean = 0.0;
-      for (const double value : values) mean += value / static_cast<double>(values.size());
-      means.push_back(mean);
+      means.push_back(stats::meanAndSpread(values).mean);
       repeats.add(values);
     }
     spread.add(means);

@@ -118,12 +118,13 @@ std::vector<Noticed> noticingOf(const KnownDifferences& known, const Meaning& me
 }
 
 Noticers noticersOf(const KnownDifferences& known, const std::vector<LotQuestion>& asked, const Meaning& meaning) {
+  std::map<std::string, std::set<TasterId>> ofWord;
+  for (const Noticed& each : noticingOf(known, meaning))
+    if (each.isKnown) ofWord[each.word].insert(each.who);
   Noticers noticers;
-  for (const Noticed& each : noticingOf(known, meaning)) {
-    if (!each.isKnown) continue;
-    for (const LotQuestion& question : asked)
-      if (!question.word.empty() && meaning(question.word) == each.word) noticers[question.word].insert(each.who);
-  }
+  if (ofWord.empty()) return noticers;
+  for (const LotQuestion& question : asked)
+    if (const auto found = question.word.empty() ? ofWord.end() : ofWord.find(meaning(question.word)); found != ofWord.end()) noticers[question.word] = found->second;
   return noticers;
 }
 

@@ -2,6 +2,7 @@
 
 #include "domain/day.h"
 #include "domain/item_kinds.h"
+#include "insight/points.h"
 #include "stats/multiple/adjust.h"
 
 #include <algorithm>
@@ -108,7 +109,7 @@ TimeDot dotAt(int sitting, const stats::TimeRows& rows) {
   if (followed.empty()) return dot;
   const stats::Estimated mean = stats::meanOf(followed, levelOverTime);
   dot.value = mean.estimate;
-  if (dot.people >= 3) {
+  if (dot.people >= fewestForARange) {
     dot.low = mean.low;
     dot.high = mean.high;
   }
@@ -176,8 +177,8 @@ MainChange mainChangeOf(const Series& series, const AboutLots& about, const Over
   if (changed.empty()) return main;
   main.change = stats::meanOf(changed, levelOverTime, stats::Reason::fewTasters, visits.scale);
   if (series.main.limit) main.alike = stats::pairedAlike(changed, *series.main.limit, alphaOverTime);
-  if (main.alike && main.alike->isAlike && main.people >= 3) main.verdict = ChangeVerdict::within;
-  else if (main.change.pValue && main.people >= 3) main.verdict = *main.change.pValue > alphaOverTime ? ChangeVerdict::notShown : *main.change.estimate > 0 ? ChangeVerdict::more : ChangeVerdict::less;
+  if (main.alike && main.alike->isAlike && main.people >= fewestForARange) main.verdict = ChangeVerdict::within;
+  else if (main.change.pValue && main.people >= fewestForARange) main.verdict = *main.change.pValue > alphaOverTime ? ChangeVerdict::notShown : *main.change.estimate > 0 ? ChangeVerdict::more : ChangeVerdict::less;
   return main;
 }
 

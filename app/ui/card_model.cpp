@@ -16,8 +16,7 @@ void CardModel::open(const TasterId& who) {
   };
   ask([who](Cellar& cellar) {
     store::Store& store = cellar.store();
-    const shelf::WordList words = shelf::vocabulary(store);
-    const insight::Card card = insight::cardOf(session::cardTastings(store, who), [&](const std::string& word) { return shelf::nameMeant(words, word); });
+    const insight::Card card = insight::cardOf(session::cardTastings(store, who), shelf::meaningNow(store));
     Read read{shelf::taster(store, who).name, {}};
     read.page = words::cardPage(voice(), read.name, card);
     return read;

@@ -3,6 +3,7 @@
 #include "domain/problem.h"
 #include "ui/page_model.h"
 #include "ui/voice.h"
+#include "words/drinks.h"
 #include "words/numbers.h"
 
 #include <QCoreApplication>
@@ -38,22 +39,7 @@ QString allergenWord(Allergen allergen) {
   return say(words.at(static_cast<std::size_t>(allergen)));
 }
 
-QString noteWord(NoteKind kind) {
-  switch (kind) {
-    case NoteKind::reading: return say(QT_TRANSLATE_NOOP("Shelf", "reading"));
-    case NoteKind::addition: return say(QT_TRANSLATE_NOOP("Shelf", "addition"));
-    case NoteKind::stabilised: return say(QT_TRANSLATE_NOOP("Shelf", "stabilised"));
-    case NoteKind::racked: return say(QT_TRANSLATE_NOOP("Shelf", "racked"));
-    case NoteKind::bottled: return say(QT_TRANSLATE_NOOP("Shelf", "bottled"));
-    case NoteKind::other: return say(QT_TRANSLATE_NOOP("Shelf", "note"));
-    case NoteKind::changed: return say(QT_TRANSLATE_NOOP("Shelf", "done otherwise"));
-    case NoteKind::haze: return say(QT_TRANSLATE_NOOP("Shelf", "haze"));
-    case NoteKind::sediment: return say(QT_TRANSLATE_NOOP("Shelf", "sediment"));
-    case NoteKind::sulphur: return say(QT_TRANSLATE_NOOP("Shelf", "sulphur smell"));
-    case NoteKind::gusher: return say(QT_TRANSLATE_NOOP("Shelf", "a bottle gushed"));
-  }
-  return {};
-}
+QString noteWord(NoteKind kind) { return shown(words::noteKindName(voice(), kind)); }
 
 QString drinkLine(const Beverage& drink) {
   QStringList parts{kindWord(drink.kind)};

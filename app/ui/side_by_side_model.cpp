@@ -62,10 +62,8 @@ void compare(store::Store& store, BesideRead& read, const std::optional<Beverage
     read.closedBy = shelf::series(store, *closed).title;
     return;
   }
-  std::vector<std::string> asked;
-  for (const LotQuestion& each : read.tastings.about.questions) asked.push_back(each.word);
   const auto base = good ? std::ranges::find(read.batches, *good, [](const Batch& each) { return each.beverage.id; }) : read.batches.end();
-  read.found = insight::sideBySideOf(read.batches, read.tastings, shelf::wordsNow(store, asked), base == read.batches.end() ? std::nullopt : std::optional(static_cast<int>(base - read.batches.begin())),
+  read.found = insight::sideBySideOf(read.batches, read.tastings, shelf::wordsNow(store, wordsAsked(read.tastings.about)), base == read.batches.end() ? std::nullopt : std::optional(static_cast<int>(base - read.batches.begin())),
                                      insight::noticersOf(session::knownDifferences(store), read.tastings.about.questions, shelf::meaningNow(store)));
   read.links = insight::lotsToLink(read.found, read.tastings, shelf::freeToPour(store, read.tastings.lots));
 }

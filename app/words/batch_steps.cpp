@@ -98,7 +98,7 @@ std::string batchGapLine(const Voice& voice, const std::vector<std::string>& nam
     case GapVerdict::cannotTell: break;
   }
   if (gap.difference.low && gap.difference.high) return say(voice, QT_TRANSLATE_NOOP("words", "{what}: cannot tell yet; anything from {range} {of} fits, {people}."), values);
-  return gap.people < 3 ? say(voice, QT_TRANSLATE_NOOP("words", "{what}: cannot tell yet; fewer than three people had both."), values)
+  return gap.people < insight::fewestForARange ? say(voice, QT_TRANSLATE_NOOP("words", "{what}: cannot tell yet; fewer than three people had both."), values)
                         : say(voice, QT_TRANSLATE_NOOP("words", "{what}: cannot tell yet; everybody gave one gap, so there is nothing to judge it by."), values);
 }
 

@@ -1,5 +1,6 @@
 #include "words/over_time.h"
 
+#include "insight/points.h"
 #include "words/bottle_watch.h"
 #include "words/mark.h"
 #include "words/numbers.h"
@@ -66,7 +67,7 @@ std::string changeHeadline(const Voice& voice, const Series& series, const OverT
     case ChangeVerdict::notAsked: return say(voice, QT_TRANSLATE_NOOP("words", "No verdict: {thing} was not asked at both sittings."), values);
     case ChangeVerdict::cannotTell: break;
   }
-  return main.people < 3 ? say(voice, QT_TRANSLATE_NOOP("words", "No verdict: fewer than three people sat at both sittings."), values)
+  return main.people < insight::fewestForARange ? say(voice, QT_TRANSLATE_NOOP("words", "No verdict: fewer than three people sat at both sittings."), values)
                          : say(voice, QT_TRANSLATE_NOOP("words", "No verdict: everybody changed alike, so there is nothing to judge it by."), values);
 }
 

@@ -162,9 +162,7 @@ void measure(TenYears& years) {
   page("Side by side", [&] {
     const auto batches = shelf::batchesOf(store, "Mead 1");
     const BatchTastings tastings = session::batchTastings(store, batches);
-    std::vector<std::string> asked;
-    for (const LotQuestion& each : tastings.about.questions) asked.push_back(each.word);
-    const insight::SideBySide found = insight::sideBySideOf(batches, tastings, shelf::wordsNow(store, asked));
+    const insight::SideBySide found = insight::sideBySideOf(batches, tastings, shelf::wordsNow(store, wordsAsked(tastings.about)));
     read = read + words::sideBySideWords(voice, batches, tastings, found, today).lines.size();
   });
   page("Reference book", [&] {

@@ -90,9 +90,7 @@ TEST_CASE("two years: what another yeast and less blossom did stands between the
   const auto batches = shelf::batchesOf(store, "hedge mead");
   REQUIRE(batches.size() == 3);
   const BatchTastings tastings = session::batchTastings(store, batches);
-  std::vector<std::string> asked;
-  for (const LotQuestion& each : tastings.about.questions) asked.push_back(each.word);
-  const insight::SideBySide found = insight::sideBySideOf(batches, tastings, shelf::wordsNow(store, asked));
+  const insight::SideBySide found = insight::sideBySideOf(batches, tastings, shelf::wordsNow(store, wordsAsked(tastings.about)));
   REQUIRE(found.steps.size() == 2);
   const auto gapOf = [&](int step, const std::string& word) -> const insight::BatchGap& {
     const auto& gaps = found.steps[static_cast<std::size_t>(step)].gaps;
