@@ -19,39 +19,17 @@ PageFrame {
         LinkButton { objectName: "cardLeave"; visible: !root.model.opened; text: qsTr("Back to the people"); onClicked: root.model.keep() }
     ]
 
-    Column {
+    ToldPart {
         width: parent.width
         visible: root.model.scores.length > 0
-        spacing: 10
-
-        SectionTitle { width: parent.width; text: qsTr("How you use the scale") }
-        Repeater {
-            model: root.model.scores
-
-            Body {
-                required property string modelData
-
-                width: root.columnWidth
-                text: modelData
-            }
-        }
+        heading: qsTr("How you use the scale")
+        lines: root.model.scores
     }
-    Column {
+    ToldPart {
         width: parent.width
         visible: root.model.noticed.length > 0
-        spacing: 10
-
-        SectionTitle { width: parent.width; text: qsTr("What you have shown to notice") }
-        Repeater {
-            model: root.model.noticed
-
-            Body {
-                required property string modelData
-
-                width: root.columnWidth
-                text: modelData
-            }
-        }
+        heading: qsTr("What you have shown to notice")
+        lines: root.model.noticed
     }
     Small { width: parent.width; visible: text !== ""; text: root.model.limits }
     Body { width: parent.width; visible: text !== ""; text: root.model.asked }

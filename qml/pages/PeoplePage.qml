@@ -60,16 +60,10 @@ PageFrame {
         visible: !root.model.open && root.model.noticed.length > 0
         spacing: 10
 
-        SectionTitle { width: parent.width; text: qsTr("What people here are known to notice") }
-        Repeater {
-            model: root.model.noticed
-
-            Body {
-                required property string modelData
-
-                width: root.columnWidth
-                text: modelData
-            }
+        ToldPart {
+            width: parent.width
+            heading: qsTr("What people here are known to notice")
+            lines: root.model.noticed
         }
         Small { width: parent.width; text: root.model.noticingRule }
     }
@@ -103,22 +97,11 @@ PageFrame {
             ticked: root.model.isBrewer
             onTickRequested: ticked => root.model.isBrewer = ticked
         }
-        Column {
+        ToldPart {
             width: parent.width
             visible: root.model.better.length > 0
-            spacing: 10
-
-            SectionTitle { width: parent.width; text: qsTr("Am I getting better at it?") }
-            Repeater {
-                model: root.model.better
-
-                Body {
-                    required property string modelData
-
-                    width: root.columnWidth
-                    text: modelData
-                }
-            }
+            heading: qsTr("Am I getting better at it?")
+            lines: root.model.better
         }
         Column {
             width: parent.width
@@ -130,15 +113,10 @@ PageFrame {
             LinkButton { objectName: "cardShow"; text: root.model.cardLink; onClicked: root.model.hasCard ? root.model.showCard() : root.model.askForCard() }
             LinkButton { objectName: "cardRead"; visible: root.model.cardLet; text: qsTr("Read it as they let it be seen"); quiet: true; onClicked: root.model.readCard() }
             LinkButton { objectName: "cardBack"; visible: root.model.hasCard; text: qsTr("They take the wish back"); quiet: true; onClicked: root.model.takeCardBack() }
-            Repeater {
-                model: root.model.cardLines
-
-                Body {
-                    required property string modelData
-
-                    width: root.columnWidth
-                    text: modelData
-                }
+            ToldPart {
+                width: parent.width
+                visible: root.model.cardLines.length > 0
+                lines: root.model.cardLines
             }
         }
         LinkButton {

@@ -37,21 +37,10 @@ PageFrame {
         visible: root.model.closedBy !== ""
         text: qsTr("A look of %1 is sealed, and what you read here would sit at the table with you. Open its key first.").arg(root.model.closedBy)
     }
-    Column {
+    ToldPart {
         width: parent.width
         visible: root.model.lines.length > 0
-        spacing: 10
-
-        Repeater {
-            model: root.model.lines
-
-            Body {
-                required property string modelData
-
-                width: root.columnWidth
-                text: modelData
-            }
-        }
+        lines: root.model.lines
     }
     Repeater {
         model: root.model.steps

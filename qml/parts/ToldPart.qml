@@ -2,7 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Oddglass.Ui
 
-// A part of a page about one person: a heading, sentences, and a line for each tasting.
+// A part of a page that is told in sentences: a heading, the sentences, and a line for each tasting; each may be left out.
 Column {
     id: root
 
