@@ -23,7 +23,7 @@ Json idsJson(const std::vector<SessionId>& sessions) {
 }
 
 void describeDemo(CLI::App& app, Command::Work& chosen) {
-  Command command(app, chosen, "demo", "Loads an invented shelf with two finished sessions, and seals a third that waits to be tasted");
+  Command command(app, chosen, "demo", "Loads an invented shelf with finished sessions, and seals one more that waits to be tasted");
   command.does([](Desk& desk) -> Answer {
     std::error_code error;
     for (const auto& folder : desk.demoFolders()) {

@@ -1,5 +1,6 @@
 #include "planning/too_early.h"
 
+#include "canon/folded.h"
 #include "cli/families.h"
 #include "domain/day.h"
 #include "domain/names.h"
@@ -18,7 +19,7 @@ namespace {
 Beverage drinkOf(store::Store& store, const Given& given) {
   if (looksLikeUid(given.text())) return shelf::beverage(store, {given.text()});
   const auto found = shelf::find(store, given.text());
-  const auto exactly = std::ranges::find(found, given.text(), [](const shelf::OnShelf& line) { return line.beverage.name; });
+  const auto exactly = std::ranges::find(found, canon::folded(given.text()), [](const shelf::OnShelf& line) { return canon::folded(line.beverage.name); });
   if (exactly != found.end()) return exactly->beverage;
   if (found.size() != 1) throw Problem(found.empty() ? Trouble::unknown : Trouble::ambiguous, given.name, {{"what", "drink"}, {"text", given.text()}});
   return found.front().beverage;

@@ -83,7 +83,7 @@ class BeverageModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QStringList earlyCautions MEMBER m_earlyCautions NOTIFY changed)
   Q_PROPERTY(bool earlyUrgent MEMBER m_earlyUrgent NOTIFY changed)          ///< a bottle gushed
   Q_PROPERTY(QString noteDay MEMBER m_noteDay NOTIFY changed)
-  Q_PROPERTY(int noteKind MEMBER m_noteKind NOTIFY changed)
+  Q_PROPERTY(int noteKind MEMBER m_noteKind WRITE setNoteKind NOTIFY changed)
   Q_PROPERTY(QString noteGravity MEMBER m_noteGravity NOTIFY changed)
   Q_PROPERTY(int noteLevel MEMBER m_noteLevel NOTIFY changed)            ///< -1: not said yet
   Q_PROPERTY(QStringList noteLevels READ noteLevels NOTIFY changed)      ///< what the levels of this kind mean; empty: it has none
@@ -100,6 +100,7 @@ public:
   Rows* lots() { return &m_lots; }
   Rows* notes() { return &m_notes; }
   QString gravityLine() const;
+  void setNoteKind(int kind);
   QStringList noteLevels() const;
   bool noteIsDeed() const;
 

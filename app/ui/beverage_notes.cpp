@@ -22,6 +22,14 @@ void BeverageModel::clearNote() {
   emit changed();
 }
 
+// A level of haze is none of sediment.
+void BeverageModel::setNoteKind(int kind) {
+  if (m_noteKind == kind) return;
+  m_noteKind = kind;
+  m_noteLevel = -1;
+  emit changed();
+}
+
 QStringList BeverageModel::noteLevels() const {
   QStringList all;
   const auto kind = static_cast<NoteKind>(m_noteKind);

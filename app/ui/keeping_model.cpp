@@ -119,8 +119,8 @@ void KeepingModel::importFile() {
       return std::pair(brought, read(cellar));
     }, [this](const std::pair<exchange::Brought, Read>& done) {
       const exchange::Brought& brought = done.first;
-      m_told = tr("Taken in: sessions %1, drinks %2, lots %3, people %4. Here already, and left as they are: %5.")
-                   .arg(brought.sessions.size()).arg(brought.beverages).arg(brought.lots).arg(brought.tasters).arg(brought.alreadyThere);
+      m_told = tr("Taken in: sessions %1, series %2, drinks %3, lots %4, people %5. Here already, and left as they are: %6.")
+                   .arg(brought.sessions.size()).arg(brought.series).arg(brought.beverages).arg(brought.lots).arg(brought.tasters).arg(brought.alreadyThere);
       if (!brought.leftOut.empty()) m_told += tr(" Still sealed where the file was written, and not to be carried on here: %1.").arg(brought.leftOut.size());
       fill(done.second);
     });
