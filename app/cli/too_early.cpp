@@ -72,7 +72,8 @@ void describeTooEarly(CLI::App& app, Command::Work& chosen) {
     const planning::TooEarly early = planning::tooEarly(drink, lots, shelf::notesOf(*store, drink.id), dayOf(desk.clock().now()));
     const words::TooEarlyWords said = words::tooEarlyWords(desk.voice(), drink, lots, early);
     Answer answer{tooEarlyJson(drink, early, said), {said.headline}};
-    for (const auto* lines : {&said.lines, &said.bottles, &said.cautions}) addLines(answer.lines, *lines);
+    addLines(answer.lines, said.body());
+    addLines(answer.lines, said.smallPrint());
     return answer;
   });
 }

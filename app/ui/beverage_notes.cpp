@@ -84,9 +84,9 @@ void BeverageModel::showTooEarly() {
   const planning::TooEarly early = planning::tooEarly(m_drink, m_lotValues, m_noteValues, today());
   const words::TooEarlyWords said = words::tooEarlyWords(voice(), m_drink, m_lotValues, early);
   m_earlyHeadline = shown(said.headline);
-  for (const auto* lines : {&said.lines, &said.bottles}) m_earlyLines += shownAll(*lines);
-  m_earlyCautions = shownAll(said.cautions);
-  m_earlyUrgent = !early.gushedOn.empty();
+  m_earlyLines = shownAll(said.body());
+  m_earlyCautions = shownAll(said.smallPrint());
+  m_earlyUrgent = said.isUrgent;
 }
 
 void BeverageModel::leaveAgain() {

@@ -82,16 +82,28 @@ std::string whereLine(const Voice& voice, const Lot& lot) {
 
 }  // namespace
 
+std::vector<std::string> TooEarlyWords::body() const {
+  if (!isUrgent) return lines;
+  std::vector<std::string> all{lines.front()};
+  all.insert(all.end(), bottles.begin(), bottles.end());
+  all.push_back(cautions.front());
+  all.insert(all.end(), lines.begin() + 1, lines.end());
+  return all;
+}
+
+std::vector<std::string> TooEarlyWords::smallPrint() const { return isUrgent ? std::vector(cautions.begin() + 1, cautions.end()) : cautions; }
+
 TooEarlyWords tooEarlyWords(const Voice& voice, const Beverage& drink, const std::vector<Lot>& lots, const TooEarly& early) {
   TooEarlyWords words;
   words.headline = headlineOf(voice, early);
-  if (!early.gushedOn.empty()) words.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "One ran over on {day}. It may have been that bottle alone, or the first of many."), {{"day", early.gushedOn}}));
+  words.isUrgent = !early.gushedOn.empty();
+  if (words.isUrgent) words.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "One ran over on {day}. It may have been that bottle alone, or the first of many."), {{"day", early.gushedOn}}));
   words.lines.push_back(readingLine(voice, early));
   addLeft(voice, early, words.lines);
   addHints(voice, early, words.lines);
   if (drink.kind == Kind::mead && early.daysInBottle)
     words.lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Meads of 6 to 8 % are often left for 3 to 6 months, above 12 % for a year or two; many disagree (common practice).")));
-  if (!early.gushedOn.empty()) {
+  if (words.isUrgent) {
     for (const Lot& lot : lots)
       if (lot.bottles > 0) words.bottles.push_back(whereLine(voice, lot));
     if (words.bottles.empty()) words.bottles.push_back(say(voice, QT_TRANSLATE_NOOP("words", "No other bottle of it is on the shelf. Those given away are not followed: tell whoever has one.")));

@@ -14,6 +14,12 @@ struct TooEarlyWords {
   std::vector<std::string> lines;     ///< what the notes say, and what they leave open
   std::vector<std::string> bottles;   ///< after one gushed: where the others stand, a lot a line
   std::vector<std::string> cautions;  ///< pressure, then where the rules and numbers come from
+  bool isUrgent = false;              ///< a bottle gushed
+
+  /// What is read under the headline, in its order: after a gusher where the others stand and how to handle them come before all else.
+  std::vector<std::string> body() const;
+  /// What follows in small print.
+  std::vector<std::string> smallPrint() const;
 };
 TooEarlyWords tooEarlyWords(const Voice& voice, const Beverage& drink, const std::vector<Lot>& lots, const planning::TooEarly& early);
 

@@ -75,6 +75,13 @@ TEST_CASE("a gusher comes first, and the batch's other bottles are named with th
   CHECK(words.bottles[1] == "kept cold: 1 bottle, not said where");
   CHECK(words.bottles[2].find("given away") != std::string::npos);
   CHECK(words.cautions[0].find("gloves and goggles") != std::string::npos);
+  // Nothing stands before where the others are and how to handle them.
+  const auto body = words.body();
+  REQUIRE(body.size() == 1 + words.bottles.size() + 1 + words.lines.size() - 1);
+  CHECK(body[0] == words.lines[0]);
+  CHECK(body[1] == words.bottles[0]);
+  CHECK(body[4] == words.cautions[0]);
+  CHECK(words.smallPrint() == std::vector(words.cautions.begin() + 1, words.cautions.end()));
 }
 
 TEST_CASE("a fall is told with its days, and never as one that goes on today") {
