@@ -12,6 +12,7 @@ PageFrame {
     headline: model.headline
     lead: model.lead
     primary: model.opened ? qsTr("Keep it to myself") : model.iAm
+    onHeadlineChanged: toTop()
     onPrimaryRequested: model.opened ? model.keep() : model.read()
     links: [
         LinkButton { objectName: "cardLet"; visible: root.model.opened; text: qsTr("The brewer may see it, as it is today"); onClicked: root.model.letBeSeen() },

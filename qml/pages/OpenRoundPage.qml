@@ -13,6 +13,7 @@ PageFrame {
     lead: model.lead
     primary: model.asking ? qsTr("Lock") : qsTr("Enough")
     primaryReason: model.reason
+    onHeadlineChanged: toTop()
     onPrimaryRequested: model.asking ? model.lock() : model.toCameOut()
     links: [
         LinkButton { objectName: "openRather"; visible: root.model.asking; text: qsTr("I would rather not"); onClicked: root.model.rather() }

@@ -49,6 +49,7 @@ PageFrame {
         visible: root.model.known && root.model.loaded
     }
     ToldPart {
+        objectName: "labelPart"
         width: parent.width
         visible: root.model.known && root.model.loaded
         heading: root.model.labelHeading

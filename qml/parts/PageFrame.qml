@@ -20,6 +20,11 @@ FocusScope {
 
     signal primaryRequested()
 
+    // A page that goes on to its next step begins with its headline again.
+    function toTop() {
+        flick.contentY = 0;
+    }
+
     Flickable {
         id: flick
 

@@ -25,6 +25,14 @@ struct Sheets : testing::OwnEvenings {
   std::string where() const { return folder.path().string(); }
 };
 
+void fits(test::Window& at, const test::Look& look, const std::string& shot) {
+  at.nextFrame();
+  at.shoot(shot + "_" + look.name);
+  CHECK(test::silent(at.window().contentItem()) == "");
+  CHECK(test::nameless(at.window().contentItem()) == "");
+  CHECK(test::cutOff(at) == "");
+}
+
 }  // namespace
 
 TEST_CASE("a card is asked for, handed over, read, and let be seen; before that nothing of it is anywhere in the window") {
@@ -120,9 +128,37 @@ TEST_CASE("what one knows is there is asked as a question, sealed with its word,
   CHECK(plan.dose == "half a drop a litre");
 }
 
-TEST_CASE("cards, the open round and what people notice fit in every look") {
+TEST_CASE("the open round and what the labels did fit in every look") {
   const auto look = GENERATE(from_range(test::looks()));
-  const std::string name(look.name);
+  Sheets told;
+  test::Window at(told.where(), told.clock, told.chance);
+  test::wear(at, look);
+  at.click("session0");
+  at.click("cameOutOpenRound");
+  fits(at, look, "open_round");
+  at.click("openPlace4");
+  fits(at, look, "open_round_asked");
+  CHECK(at.item("headline")->mapToScene({}).y() >= 0);   // "Others look away" is what is read first
+  at.click("openLot0_8");
+  at.click("openLot1_2");
+  at.scrollTo(at.item("primaryButton"));
+  fits(at, look, "open_round_chosen");
+  at.click("primaryButton");
+  at.click("openPlace0");
+  at.click("openLot0_4");
+  at.click("openLot1_4");
+  at.click("primaryButton");
+  fits(at, look, "open_round_kept");
+  CHECK(at.item("headline")->mapToScene({}).y() >= 0);
+  at.click("primaryButton");
+  at.click("navRoom");
+  at.scrollTo(at.item("labelPart"));
+  fits(at, look, "room_label");
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("cards and what people notice fit in every look") {
+  const auto look = GENERATE(from_range(test::looks()));
   testing::KnownEvenings told;
   Taster longest{{}, "Aurelia Featherstonehaugh-Cholmondeley of the long hill", "fox", false, false};
   longest.id = told.friends[0];
@@ -133,25 +169,18 @@ TEST_CASE("cards, the open round and what people notice fit in every look") {
   told.store.reset();
   test::Window at(where, told.clock, told.chance);
   test::wear(at, look);
-  const auto fits = [&](const std::string& shot) {
-    at.nextFrame();
-    at.shoot(shot + "_" + name);
-    CHECK(test::silent(at.window().contentItem()) == "");
-    CHECK(test::nameless(at.window().contentItem()) == "");
-    CHECK(test::cutOff(at) == "");
-  };
   at.click("navPeople");
-  fits("people_known");
+  fits(at, look, "people_known");
   at.click("person0");
-  fits("people_card");
+  fits(at, look, "people_card");
   at.scrollTo(at.item("primaryButton"));
-  fits("people_card_end");
+  fits(at, look, "people_card_end");
   at.click("cardShow");
-  fits("card_hand_over");
+  fits(at, look, "card_hand_over");
   at.click("primaryButton");
-  fits("card");
+  fits(at, look, "card");
   at.scrollTo(at.item("primaryButton"));
-  fits("card_end");
+  fits(at, look, "card_end");
   at.click("primaryButton");
   CHECK(at.complaints() == "");
 }
