@@ -195,10 +195,10 @@ def draw(seed, plan, spares):
 
 STEPS = {"draft": {"sealed": "sealed"}, "sealed": {"opened": "tasting"},
          "tasting": {"began": "tasting", "answered": "tasting", "looked": "tasting", "judged": "tasting",
-                     "closed": "closed"},
-         "closed": {"voided": "closed", "as_poured": "closed", "revealed": "revealed"}, "revealed": {"decided": "revealed"}}
+                     "mats_swapped": "tasting", "found": "tasting", "closed": "closed"},
+         "closed": {"found": "closed", "voided": "closed", "as_poured": "closed", "revealed": "revealed"}, "revealed": {"decided": "revealed"}}
 for state in ("sealed", "tasting"):
-    for kind in ("pour_sheet_opened", "poured", "as_poured", "place_taken", "place_left", "spilled", "voided", "said"):
+    for kind in ("pour_sheet_opened", "poured", "as_poured", "place_taken", "place_left", "place_freed", "spilled", "voided", "said"):
         STEPS[state][kind] = state
 for state in ("sealed", "tasting", "closed"):
     STEPS[state].update(broken="broken", abandoned="abandoned")

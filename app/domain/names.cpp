@@ -45,12 +45,18 @@ ODDGLASS_NAMES(Outcome, N(shown, "shown"), N(notShown, "not_shown"), N(alike, "a
 ODDGLASS_NAMES(State, N(draft, "draft"), N(sealed, "sealed"), N(tasting, "tasting"), N(closed, "closed"), N(revealed, "revealed"),
                N(broken, "broken"), N(abandoned, "abandoned"));
 ODDGLASS_NAMES(Event, N(sealed, "sealed"), N(pourSheetOpened, "pour_sheet_opened"), N(poured, "poured"), N(asPoured, "as_poured"),
-               N(placeTaken, "place_taken"), N(placeLeft, "place_left"), N(spilled, "spilled"), N(voided, "voided"), N(said, "said"),
+               N(placeTaken, "place_taken"), N(placeLeft, "place_left"), N(spilled, "spilled"), N(voided, "voided"), N(said, "said"), N(matsSwapped, "mats_swapped"),
+               N(placeFreed, "place_freed"), N(found, "found"),
                N(opened, "opened"), N(began, "began"), N(answered, "answered"), N(looked, "looked"), N(judged, "judged"), N(closed, "closed"),
                N(revealed, "revealed"), N(broken, "broken"), N(abandoned, "abandoned"), N(decided, "decided"), N(erased, "erased"));
 ODDGLASS_NAMES(ShownAs, N(signedName, "signed"), N(nickname, "nickname"), N(loose, "loose"));
 ODDGLASS_NAMES(VoidReason, N(notSure, "not_sure"), N(pouredWrong, "poured_wrong"), N(mixedUp, "mixed_up"), N(wrongPerson, "wrong_person"),
-               N(cupLost, "cup_lost"), N(other, "other"));
+               N(cupLost, "cup_lost"), N(other, "other"), N(cannotRead, "cannot_read"), N(doesNotAddUp, "does_not_add_up"), N(misread, "misread"));
+ODDGLASS_NAMES(Routine, N(pourer, "pourer"), N(couple, "couple"), N(die, "die"), N(alone, "alone"), N(bottles, "bottles"));
+ODDGLASS_NAMES(ReadBy, N(taster, "taster"), N(pourer, "pourer"), N(another, "another"), N(twoSheets, "two_sheets"));
+ODDGLASS_NAMES(GiveAway, N(colour, "colour"), N(haze, "haze"), N(foam, "foam"), N(fizz, "fizz"), N(temperature, "temperature"), N(level, "level"),
+               N(sediment, "sediment"), N(vessel, "vessel"), N(hadBefore, "had_before"));
+ODDGLASS_NAMES(WayOut, N(mend, "mend"), N(ask, "ask"), N(anyMeans, "any_means"));
 ODDGLASS_NAMES(CameFrom, N(here, "here"), N(import, "import"), N(demo, "demo"));
 ODDGLASS_NAMES(ErasureKind, N(words, "words"), N(everything, "everything"));
 ODDGLASS_NAMES(Clue, N(taste, "taste"), N(smell, "smell"), N(mouthfeel, "mouthfeel"), N(look, "look"), N(fizz, "fizz"), N(guess, "guess"));
@@ -96,6 +102,7 @@ const std::vector<E>& allOf() {
 
 FOR(Origin) FOR(Kind) FOR(AbvFrom) FOR(Allergen) FOR(IngredientsKnown) FOR(StockChange) FOR(NoteKind) FOR(Question) FOR(Method)
 FOR(Claim) FOR(Sought) FOR(ItemKind) FOR(Part) FOR(LotRole) FOR(Outcome) FOR(State) FOR(Event) FOR(ShownAs) FOR(VoidReason) FOR(CameFrom) FOR(ErasureKind)
+FOR(Routine) FOR(ReadBy) FOR(GiveAway) FOR(WayOut)
 FOR(Clue) FOR(Sureness) FOR(WordClass) FOR(Leaning) FOR(WordChangeKind) FOR(ControlKind)
 
 }  // namespace oddglass

@@ -28,7 +28,24 @@ enum class CameFrom { here, import, demo };
 enum class ShownAs { signedName, nickname, loose };
 
 /// Why a flight cannot count; offered reasons only, so that the log holds no words.
-enum class VoidReason { notSure, pouredWrong, mixedUp, wrongPerson, cupLost, other };
+enum class VoidReason { notSure, pouredWrong, mixedUp, wrongPerson, cupLost, other, cannotRead, doesNotAddUp, misread };
+
+/// In whose hands the key lies. `pourer`: the program draws it, and a pourer who made none of it follows the sheet. In all others hands hide it, and it is read
+/// off afterwards: `couple` two people, half of it each; `die` a die says which of two cups gets what is poured, and the list stays with whoever pours; `alone`
+/// under the cups; `bottles` under a label on whole bottles, each with a letter.
+enum class Routine { pourer, couple, die, alone, bottles };
+
+/// Who read off what stood under the cups: whoever tasted them, whoever poured, somebody else, or two people from two sheets.
+enum class ReadBy { taster, pourer, another, twoSheets };
+
+/// What could tell the drinks apart without tasting them.
+enum class GiveAway { colour, haze, foam, fizz, temperature, level, sediment, vessel, hadBefore };
+
+/// What is done about a give-away before the seal: it is mended, it is what is asked, or whatever tells them apart counts, look and fizz too.
+enum class WayOut { mend, ask, anyMeans };
+
+/// Every give-away that was found, with its way out.
+using GiveAways = std::map<GiveAway, WayOut>;
 
 /// What a person may ask to be forgotten: name and words, or every answer too.
 enum class ErasureKind { words, everything };
@@ -74,6 +91,8 @@ struct Draft {
   std::optional<int> limitPm; ///< share of people, in 1/1000, below which it counts as alike; 1 to 500
   Promises promises;
   std::optional<int> expectationPc;  ///< how likely the brewer thinks it, in 1/100, that the plan comes out as domain/expectation.h says; 1 to 99
+  Routine routine = Routine::pourer;
+  std::optional<GiveAways> giveAways;  ///< nothing: not looked at yet; empty: looked, and none found
   bool lingers = false;       ///< a strong taste that stays from one cup to the next; speaks for fewer cups
   bool careSettled = false;   ///< the Care page was read through
   bool operator==(const Draft&) const = default;
@@ -107,6 +126,7 @@ struct Cup {
   Round round;
   Position position;
   int spare = 0;  ///< 0 the cup that is poured first; 1, 2, ... the code that takes its place when it is spilled
+  int bottle = 0; ///< with whole bottles: which lettered bottle it is poured from, 1 for A; 0 otherwise
   auto operator<=>(const Cup&) const = default;
 };
 
@@ -138,6 +158,8 @@ struct Plan {
   int places = 0;         ///< all of them; the last `spares` are spare
   int spares = 0;
   bool hasPourer = false; ///< a pourer was named at the plan
+  Routine routine = Routine::pourer;
+  std::optional<GiveAways> giveAways;  ///< see Draft
   std::vector<PlannedLot> lots;
   std::vector<SheetItem> items;
   std::vector<Cup> cups;  ///< ordered by place, round, position, spare

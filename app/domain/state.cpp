@@ -12,14 +12,17 @@ const std::vector<Transition>& transitions() {
         {tasting, Event::answered, tasting},
         {tasting, Event::looked, tasting},
         {tasting, Event::judged, tasting},
+        {tasting, Event::matsSwapped, tasting},
+        {tasting, Event::found, tasting},
         {tasting, Event::closed, closed},
+        {closed, Event::found, closed},
         {closed, Event::voided, closed},
         {closed, Event::asPoured, closed},
         {closed, Event::revealed, revealed},
         {revealed, Event::decided, revealed},
     };
     for (State at : {sealed, tasting})
-      for (Event event : {Event::pourSheetOpened, Event::poured, Event::asPoured, Event::placeTaken, Event::placeLeft, Event::spilled,
+      for (Event event : {Event::pourSheetOpened, Event::poured, Event::asPoured, Event::placeTaken, Event::placeLeft, Event::placeFreed, Event::spilled,
                           Event::voided, Event::said})
         rows.push_back({at, event, at});
     for (State at : {sealed, tasting, closed}) {

@@ -15,6 +15,9 @@ enum class Event {
   poured,           ///< the pourer said that everything stands ready
   asPoured,         ///< the pourer said what really went into a cup; only a salted digest
   placeTaken, placeLeft, spilled, voided, said,
+  matsSwapped,      ///< two places had each other's cups before them for a round
+  placeFreed,       ///< the wrong person sat there and had locked nothing; somebody else may sit down
+  found,            ///< what stood under the cups of a flight was read off, where no key was drawn; only a salted digest
   opened,           ///< the table is open: the first flight began
   began,            ///< a taster confirmed their cups
   answered,         ///< a hand-in, locked; only a salted digest

@@ -46,6 +46,7 @@ class Replay {
                    body.at("as").get<std::string>());
         break;
       case Event::placeLeft: store::run(db_, "INSERT INTO place_left VALUES (?, ?, ?)", session_, number("place"), entry.seq.value); break;
+      case Event::placeFreed: store::run(db_, "DELETE FROM place_taken WHERE session_id = ? AND place = ?", session_, number("place")); break;
       case Event::spilled: store::run(db_, "INSERT INTO spilled VALUES (?, ?, ?, ?)", session_, number("code"), number("by"), entry.seq.value); break;
       case Event::voided:
         store::run(db_, "INSERT INTO voided VALUES (?, ?, ?, ?, ?)", session_, number("place"), number("round"), body.at("reason").get<std::string>(),
@@ -63,6 +64,8 @@ class Replay {
       case Event::pourSheetOpened:
       case Event::poured:
       case Event::asPoured:
+      case Event::matsSwapped:
+      case Event::found:
       case Event::opened:
       case Event::began:
       case Event::looked:

@@ -82,6 +82,7 @@ class Reader {
                                   false, event.place->value > record_.plan.places - record_.plan.spares, false});
         break;
       case Event::placeLeft: person(*event.place).left = true; break;
+      case Event::placeFreed: std::erase_if(result_.people, [&](const ShownPerson& each) { return each.place == *event.place; }); break;
       case Event::judged: {
         const bool goOn = body.at("go_on").get<bool>();
         result_.log.back().goOn = goOn;
@@ -101,6 +102,8 @@ class Reader {
       case Event::pourSheetOpened:
       case Event::poured:
       case Event::asPoured:
+      case Event::matsSwapped:
+      case Event::found:
       case Event::opened:
       case Event::began:
       case Event::answered:

@@ -54,6 +54,8 @@ Plan planOf(const DraftFacts& facts) {
   plan.places = facts.places();
   plan.spares = draft.spares;
   plan.hasPourer = !facts.pourerName.empty();
+  plan.routine = draft.routine;
+  plan.giveAways = draft.giveAways;
   for (const DraftLot& each : facts.lots) plan.lots.push_back(each.lot);
   if (draft.method == Method::sheet) {
     const int cups = planning::codedCups(setup);

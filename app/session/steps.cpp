@@ -57,6 +57,9 @@ class Walk {
       case Event::placeTaken: return take(body);
       case Event::placeLeft: return hasOnly(body, {"place"}) && sits(body["place"]) && left_.insert(body["place"].get<int>()).second;
       case Event::said: return said(body);
+      case Event::matsSwapped: return swap(body);
+      case Event::placeFreed: return free(body);
+      case Event::found: return find(body);
       case Event::began: return hasOnly(body, {"place", "round"}) && sits(body["place"]) && round(body["round"]) && isNext(body);
       case Event::answered:
         return hasOnly(body, {"digest", "place", "round"}) && isDigest(body["digest"]) && sits(body["place"]) && round(body["round"]) && isNext(body) &&
@@ -99,6 +102,25 @@ class Walk {
   bool take(const Json& body) {
     return hasOnly(body, {"as", "maker", "place"}) && choice<ShownAs>(body["as"]) && body["maker"].is_boolean() && place(body["place"]) &&
            taken_.insert(body["place"].get<int>()).second;
+  }
+
+  bool swap(const Json& body) const {
+    if (!hasOnly(body, {"places", "round"}) || !round(body["round"]) || !body["places"].is_array() || body["places"].size() != 2) return false;
+    const Json &one = body["places"][0], &other = body["places"][1];
+    return sits(one) && sits(other) && one.get<int>() < other.get<int>();
+  }
+
+  bool free(const Json& body) {
+    if (!hasOnly(body, {"place"}) || !sits(body["place"])) return false;
+    const int place = body["place"].get<int>();
+    if (std::ranges::any_of(locked_, [&](const Flight& each) { return each.first == place; })) return false;
+    return taken_.erase(place) == 1;
+  }
+
+  // Read off once, after the flight was locked or set aside, and never where a key was drawn.
+  bool find(const Json& body) {
+    return plan_.routine != Routine::pourer && hasOnly(body, {"by", "digest", "place", "round"}) && choice<ReadBy>(body["by"]) && isDigest(body["digest"]) &&
+           place(body["place"]) && taken_.contains(body["place"].get<int>()) && round(body["round"]) && isDone(flight(body)) && found_.insert(flight(body)).second;
   }
 
   bool said(const Json& body) const {
@@ -158,7 +180,7 @@ class Walk {
   const Plan& plan_;
   std::map<Code, Cup> cups_;
   std::set<int> taken_, left_;
-  std::set<Flight> locked_, aside_;
+  std::set<Flight> locked_, aside_, found_;
   std::set<Code> gone_, inUse_;
   int looks_ = 0;
   bool isLooking_ = false, stopped_ = false;

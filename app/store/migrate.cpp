@@ -56,10 +56,15 @@ void scoreSheets(SQLite::Database& db, Clock&, Chance&) { db.exec(schema4); }
 void overTime(SQLite::Database& db, Clock&, Chance&) { db.exec(schema5); }
 void batchesAndPeople(SQLite::Database& db, Clock&, Chance&) { db.exec(schema6); }
 
+void handsAndMishaps(SQLite::Database& db, Clock&, Chance&) {
+  db.exec(schema7);
+  putTransitions(db);
+}
+
 }  // namespace
 
 const std::vector<Step>& steps() {
-  static const std::vector<Step> all{firstShape, moreMethods, tastingWords, scoreSheets, overTime, batchesAndPeople};
+  static const std::vector<Step> all{firstShape, moreMethods, tastingWords, scoreSheets, overTime, batchesAndPeople, handsAndMishaps};
   return all;
 }
 

@@ -59,6 +59,23 @@ void writeExtras(Json& json, const AnyPlan& plan) {
   if (plan.evenings != 1) json["evenings"] = plan.evenings;
   if (plan.wave != 0) json["wave"] = plan.wave;
   if (plan.expectationPc) json["expectation_pc"] = *plan.expectationPc;
+  if (plan.routine != Routine::pourer) json["routine"] = nameOf(plan.routine);
+  if (plan.giveAways) {
+    Json found = Json::object();
+    for (const auto& [giveAway, wayOut] : *plan.giveAways) found[std::string(nameOf(giveAway))] = nameOf(wayOut);
+    json["give_aways"] = found;
+  }
+}
+
+GiveAways giveAwaysFrom(const Json& json) {
+  if (!json.is_object()) refuse("give_aways", "is no object");
+  GiveAways all;
+  for (const auto& [key, value] : json.items()) {
+    const auto giveAway = named<GiveAway>(key);
+    if (!giveAway) refuse("give_aways", "knows no " + key);
+    all[*giveAway] = choice<WayOut>(json, key.c_str());
+  }
+  return all;
 }
 
 template <class AnyPlan>
@@ -77,6 +94,14 @@ void readExtras(AnyPlan& plan, const Json& json) {
   if (json.contains("evenings")) plan.evenings = whole(json, "evenings");
   if (json.contains("wave")) plan.wave = whole(json, "wave");
   if (json.contains("expectation_pc")) plan.expectationPc = whole(json, "expectation_pc");
+  if (json.contains("routine")) plan.routine = choice<Routine>(json, "routine");
+  if (json.contains("give_aways")) plan.giveAways = giveAwaysFrom(at(json, "give_aways"));
+}
+
+Json cupJson(const Cup& cup) {
+  Json json{{"code", cup.code.value}, {"place", cup.place.value}, {"round", cup.round.value}, {"position", cup.position.value}, {"spare", cup.spare}};
+  if (cup.bottle > 0) json["bottle"] = cup.bottle;
+  return json;
 }
 
 /// The name of the test that a plan's analysis uses.
@@ -95,7 +120,7 @@ Json planJson(const Plan& plan) {
   for (const PlannedLot& lot : plan.lots) lots.push_back(lotJson(lot));
   for (const SheetItem& item : plan.items) items.push_back(itemJson(item));
   for (const Cup& cup : plan.cups)
-    cups.push_back({{"code", cup.code.value}, {"place", cup.place.value}, {"round", cup.round.value}, {"position", cup.position.value}, {"spare", cup.spare}});
+    cups.push_back(cupJson(cup));
   for (const auto& [outcome, digest] : plan.promiseDigests) promises[std::string(nameOf(outcome))] = digest;
   Json json{{"question", nameOf(plan.question)},
           {"method", nameOf(plan.method)},
@@ -122,7 +147,7 @@ Json planJson(const Plan& plan) {
 Plan planFrom(const Json& json) {
   onlyKeys(json, {"question", "method", "claim", "analysis", "rounds", "cup_ml", "ceiling_g", "country", "panel", "makers", "places", "spares",
                   "pourer", "lots", "items", "cups", "promises", "attribute", "expected", "dose", "marked", "may_have_none", "also_prefer", "stopping",
-                  "evenings", "wave", "expectation_pc", "sheet"});
+                  "evenings", "wave", "expectation_pc", "sheet", "routine", "give_aways"});
   Plan plan;
   plan.question = choice<Question>(json, "question");
   plan.method = choice<Method>(json, "method");
@@ -148,8 +173,9 @@ Plan planFrom(const Json& json) {
   for (const Json& each : list(json, "lots")) plan.lots.push_back(lotFrom(each));
   for (const Json& each : list(json, "items")) plan.items.push_back(itemFrom(each));
   for (const Json& each : list(json, "cups")) {
-    onlyKeys(each, {"code", "place", "round", "position", "spare"});
-    plan.cups.push_back({{whole(each, "code")}, {whole(each, "place")}, {whole(each, "round")}, {whole(each, "position")}, whole(each, "spare")});
+    onlyKeys(each, {"code", "place", "round", "position", "spare", "bottle"});
+    plan.cups.push_back({{whole(each, "code")}, {whole(each, "place")}, {whole(each, "round")}, {whole(each, "position")}, whole(each, "spare"),
+                         each.contains("bottle") ? whole(each, "bottle") : 0});
   }
   const Json& promises = at(json, "promises");
   if (!promises.is_object()) refuse("promises", "is no object");

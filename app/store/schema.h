@@ -23,6 +23,9 @@ extern const char* const schema5;
 /// The statements of migration 6.
 extern const char* const schema6;
 
+/// The statements of migration 7.
+extern const char* const schema7;
+
 /// Tables whose rows are never changed or deleted.
 const std::vector<std::string>& keptTables();
 

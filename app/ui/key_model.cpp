@@ -17,6 +17,8 @@ bool isTold(Event event) {
     case Event::voided:
     case Event::said:
     case Event::placeLeft:
+    case Event::placeFreed:
+    case Event::matsSwapped:
     case Event::pourSheetOpened: return true;
     default: return false;
   }

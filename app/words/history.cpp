@@ -54,6 +54,14 @@ std::string entry(const Voice& voice, const LoggedEvent& event, const LogDetails
       return line(heard.size() == 1 ? QT_TRANSLATE_NOOP("words", "Something was said aloud, heard at place {places}.")
                                     : QT_TRANSLATE_NOOP("words", "Something was said aloud, heard at places {places}."));
     }
+    case Event::matsSwapped:
+      return event.round ? line(QT_TRANSLATE_NOOP("words", "Two places had each other's cups before them in round {round}."))
+                         : line(QT_TRANSLATE_NOOP("words", "Two places had each other's cups before them."));
+    case Event::placeFreed:
+      return event.place ? line(QT_TRANSLATE_NOOP("words", "The wrong person sat at place {place}, and got up again.")) : line(QT_TRANSLATE_NOOP("words", "The wrong person sat down, and got up again."));
+    case Event::found:
+      return where ? line(QT_TRANSLATE_NOOP("words", "What stood under the cups of round {round} at place {place} was read off."))
+                   : line(QT_TRANSLATE_NOOP("words", "What stood under the cups was read off."));
     case Event::opened: return line(QT_TRANSLATE_NOOP("words", "The table was opened."));
     case Event::began:
       return where ? line(QT_TRANSLATE_NOOP("words", "Place {place} began round {round}.")) : line(QT_TRANSLATE_NOOP("words", "A round was begun."));
@@ -99,6 +107,9 @@ std::string voidReason(const Voice& voice, VoidReason reason) {
     case VoidReason::wrongPerson: return say(voice, QT_TRANSLATE_NOOP("words", "tasted by somebody else"));
     case VoidReason::cupLost: return say(voice, QT_TRANSLATE_NOOP("words", "a cup was lost"));
     case VoidReason::other: return say(voice, QT_TRANSLATE_NOOP("words", "another reason"));
+    case VoidReason::cannotRead: return say(voice, QT_TRANSLATE_NOOP("words", "what stood under a cup could not be read"));
+    case VoidReason::doesNotAddUp: return say(voice, QT_TRANSLATE_NOOP("words", "what was read under the cups does not add up"));
+    case VoidReason::misread: return say(voice, QT_TRANSLATE_NOOP("words", "a code was misread"));
   }
   return {};
 }

@@ -253,3 +253,32 @@ TEST_CASE("a store of version 5 is brought up with its series and notes, its sit
   CHECK(now[0].level == 1);
   CHECK(now[1].text == correction.text);
 }
+
+TEST_CASE("a store of version 6 is brought up, and its evening is brought to its end behind the new guards") {
+  Cellar cellar;
+  const auto store = broughtUp(cellar, "version_6.sql", 6);
+  const auto all = session::sessions(*store);
+  REQUIRE(all.size() == 2);
+  const auto open = std::ranges::find(all, State::tasting, &session::SessionLine::state);
+  REQUIRE(open != all.end());
+  // Place 1 has locked, the round of place 2 was set aside, place 3 has not begun.
+  const auto board = tasting::board(*store, open->id);
+  REQUIRE(board.places.size() == 3);
+  CHECK(board.locked == 1);
+  CHECK(board.places[1].voidRounds == 1);
+  CHECK(board.places[2].lockedRounds == 0);
+  // The guards of the new shape stand: a reason that no version knows is refused, and a place that nobody freed stays taken.
+  const auto refused = [&](const char* sql) {
+    try {
+      store::write(*store, [&](SQLite::Database& db) { db.exec(sql); });
+      return false;
+    } catch (const std::exception&) {
+      return true;
+    }
+  };
+  CHECK(refused("INSERT INTO voided SELECT session_id, 3, 1, 'no reason', seq FROM voided"));
+  CHECK(refused("DELETE FROM place_taken WHERE place = 3"));
+  session::close(*store, cellar.clock, open->id);
+  CHECK(session::reveal(*store, cellar.clock, open->id).commitmentHolds);
+  CHECK(session::verify(*store, open->id).holds());
+}

@@ -226,7 +226,7 @@ TEST_CASE("no trigger is lost") {
   // the 6 of the vocabulary, the 3 that let go of what was typed, the 6 of series, and the 2 of answers with the labels known.
   CHECK(store::keptTables().size() == 19);
   CHECK(store::unchangedTables().size() == 5);
-  CHECK(table.store.db().execAndGet("SELECT count(*) FROM sqlite_schema WHERE type = 'trigger'").getInt() == 2 * 19 + 5 + 12 + 6 + 3 + 6 + 2);
+  CHECK(table.store.db().execAndGet("SELECT count(*) FROM sqlite_schema WHERE type = 'trigger'").getInt() == 2 * 19 + 5 + 12 + 6 + 3 + 6 + 2 + 2);
   SQLite::Statement loose(table.store.db(), "SELECT name FROM pragma_table_list WHERE type = 'table' AND strict = 0 AND schema = 'main' AND name NOT LIKE 'sqlite_%'");
   CHECK_FALSE(loose.executeStep());
 }
