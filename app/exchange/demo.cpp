@@ -3,8 +3,12 @@
 #include "domain/problem.h"
 #include "exchange/plan_file.h"
 #include "exchange/take_in.h"
+#include "session/card.h"
 #include "session/seal.h"
+#include "shelf/people.h"
 #include "store/together.h"
+
+#include <algorithm>
 
 namespace oddglass::exchange {
 
@@ -32,6 +36,10 @@ Demo loadDemo(store::Store& store, Clock& clock, Chance& chance, const std::file
   for (const auto& evening : evenings(folder))
     for (const SessionId& session : importFile(store, clock, chance, evening, CameFrom::demo).sessions) demo.revealed.push_back(session);
   for (const SessionId& session : importFile(store, clock, chance, folder / "two_years.json", CameFrom::demo).sessions) demo.revealed.push_back(session);
+  // Ilse has asked how she tastes; nobody has looked at her card yet.
+  const auto people = shelf::people(store);
+  const auto asking = std::ranges::find(people, "Ilse", &Taster::name);
+  if (asking != people.end()) session::askForCard(store, clock, asking->id);
   demo.waiting = planFromFile(store, clock, chance, folder / "plan.json", CameFrom::demo);
   demo.sealMark = session::seal(store, clock, chance, demo.waiting).sealMark;
   together.commit();

@@ -60,6 +60,7 @@ Beside besideOf(const OwnSession& own, bool unheard) {
 
 Beside openMinusBlind(const OwnSession& own) {
   Beside change;
+  if (own.open.empty()) return change;
   const auto sides = sidesOf(own);
   if (!sides) return change;
   const Beside blind = besideOf(own, false);

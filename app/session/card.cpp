@@ -5,7 +5,7 @@
 #include "domain/problem.h"
 #include "session/flights_in.h"
 #include "session/known_differences.h"
-#include "store/plan_json.h"
+#include "store/plans_read.h"
 
 #include <algorithm>
 #include <limits>
@@ -24,6 +24,7 @@ std::int64_t tasterRow(SQLite::Database& db, const TasterId& who) {
 
 std::vector<ScoredSheet> scoredBy(SQLite::Database& db, std::int64_t taster, Millis until) {
   FlightsIn flights(db);
+  store::PlansRead plans;
   std::map<std::int64_t, int> numbers;
   auto rows = bound(db, R"sql(
     SELECT s.id, s.uid, s.title, p.body, g.at, w.place, t.is_maker
@@ -38,7 +39,7 @@ std::vector<ScoredSheet> scoredBy(SQLite::Database& db, std::int64_t taster, Mil
     RevealedSession& session = sheet.session;
     session.id = {rows.getColumn(1).getString()};
     session.title = rows.getColumn(2).getString();
-    session.plan = store::planWithoutCups(rows.getColumn(3).getString());
+    session.plan = plans.read(rows.getColumn(3).getString());
     session.revealedAt = rows.getColumn(4).getInt64();
     session.commitmentHolds = true;
     sheet.seat = {rows.getColumn(5).getInt()};

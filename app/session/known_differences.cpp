@@ -3,7 +3,7 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "session/flights_in.h"
-#include "store/plan_json.h"
+#include "store/plans_read.h"
 
 #include <algorithm>
 #include <stdexcept>
@@ -21,6 +21,7 @@ std::map<std::int64_t, TasterId> tastersIn(SQLite::Database& db) {
 KnownDifferences readAll(SQLite::Database& db) {
   const auto tasters = tastersIn(db);
   FlightsIn flights(db);
+  store::PlansRead plans;
   SQLite::Statement rows(db, R"sql(
     SELECT s.id, s.uid, s.title, s.came_from, p.body, g.at
       FROM session_plan p JOIN session s ON s.id = p.session_id JOIN key_opened k ON k.session_id = p.session_id AND k.matches = 1
@@ -33,7 +34,7 @@ KnownDifferences readAll(SQLite::Database& db) {
     session.id = {rows.getColumn(1).getString()};
     session.title = rows.getColumn(2).getString();
     session.cameFrom = named<CameFrom>(rows.getColumn(3).getString()).value_or(CameFrom::here);
-    session.plan = store::planWithoutCups(rows.getColumn(4).getString());
+    session.plan = plans.read(rows.getColumn(4).getString());
     session.revealedAt = rows.getColumn(5).getInt64();
     session.commitmentHolds = true;
     for (const auto& [place, row] : flights.seats(rows.getColumn(0).getInt64(), session))

@@ -5,7 +5,7 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "session/flights_in.h"
-#include "store/plan_json.h"
+#include "store/plans_read.h"
 #include "store/step.h"
 
 #include <algorithm>
@@ -30,7 +30,7 @@ class OwnReader {
     while (made.executeStep()) made_.insert({made.getColumn(0).getString()});
   }
 
-  // The texts of plans are long: which are needed is seen before they are read, and they are put in order without being sorted by the store.
+  // Put in order afterwards: the texts of plans are long, and the store would carry them along.
   std::vector<OwnSession> read() {
     auto rows = store::bound(db_, R"sql(
       SELECT s.id, s.uid, s.title, s.came_from, p.body, g.at,
@@ -41,14 +41,13 @@ class OwnReader {
        WHERE g.kind = 'revealed' AND k.matches = 1)sql", taster_);
     std::vector<OwnSession> all;
     while (rows.executeStep()) {
-      const std::string body = rows.getColumn(4).getString();
-      const bool sat = !rows.getColumn(6).isNull(), isWritten = isBrewer_ && body.find("\"expectation_pc\"") != std::string::npos;
-      if (!isWritten && !(sat && body.find("\"method\":\"sheet\"") != std::string::npos)) continue;
+      const bool sat = !rows.getColumn(6).isNull();
       OwnSession own;
+      own.session.plan = plans_.read(rows.getColumn(4).getString());
+      if (!(isBrewer_ && own.session.plan.expectationPc) && !(sat && own.session.plan.sheet)) continue;
       own.session.id = {rows.getColumn(1).getString()};
       own.session.title = rows.getColumn(2).getString();
       own.session.cameFrom = named<CameFrom>(rows.getColumn(3).getString()).value_or(CameFrom::here);
-      own.session.plan = store::planWithoutCups(body);
       own.session.revealedAt = rows.getColumn(5).getInt64();
       own.session.commitmentHolds = true;
       if (sat) own.seat = Place{rows.getColumn(6).getInt()};
@@ -100,6 +99,7 @@ class OwnReader {
   std::set<LotId> made_;
   std::map<std::int64_t, int> numbers_;
   FlightsIn flights_{db_};
+  store::PlansRead plans_;
   SQLite::Statement open_{db_, "SELECT place, slot, value FROM open_answer WHERE session_id = ?1 AND item = ?2"};
 };
 

@@ -187,15 +187,6 @@ Plan planFrom(const Json& json) {
   return plan;
 }
 
-// The cups are the longest part by far, and hold no list of their own.
-Plan planWithoutCups(const std::string& text) {
-  constexpr std::string_view key = "\"cups\":[";
-  const std::size_t from = text.find(key), to = from == std::string::npos ? from : text.find(']', from);
-  if (to == std::string::npos) return planFrom(Json::parse(text));
-  const std::size_t first = from + key.size();
-  return planFrom(Json::parse(text.substr(0, first) + text.substr(to)));
-}
-
 Json draftJson(const Draft& draft) {
   Json lots = Json::array(), tasters = Json::array(), promises = Json::object();
   for (const LotId& each : draft.lots) lots.push_back(each.text);

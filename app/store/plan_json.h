@@ -13,9 +13,6 @@ canon::Json planJson(const Plan& plan);
 /// The plan in such JSON. Throws Problem brokenReference naming the key that is missing, unknown or of the wrong kind.
 Plan planFrom(const canon::Json& json);
 
-/// The plan in its canonical text, with no cup in it: for whoever reads many of them.
-Plan planWithoutCups(const std::string& text);
-
 /// A draft as JSON, as it is kept until the seal.
 canon::Json draftJson(const Draft& draft);
 Draft draftFrom(const canon::Json& json);

@@ -29,7 +29,7 @@ struct AgedRead {
   std::vector<Series> all;
   Series series;
   std::vector<session::SittingNow> now;
-  bool isClosed = false;
+  bool isClosed = false, anyArchived = false;
   insight::OverTime over;
   std::vector<Note> notes;
   std::vector<std::vector<SetupPart>> setup;   ///< for each sitting of `over`: what differs from the first
@@ -40,9 +40,11 @@ namespace {
 
 bool isHeld(const session::SittingNow& sitting) { return sitting.state == State::revealed; }
 
-AgedRead readAged(store::Store& store, const SeriesId& wanted, bool opened) {
+AgedRead readAged(store::Store& store, const SeriesId& wanted, bool opened, bool archivedToo) {
   AgedRead read;
-  read.all = shelf::allSeries(store);
+  read.all = shelf::allSeries(store, true);
+  read.anyArchived = std::ranges::any_of(read.all, &Series::archived);
+  if (!archivedToo) std::erase_if(read.all, &Series::archived);
   read.folder = store.file().parent_path();
   if (read.all.empty()) return read;
   const auto found = std::ranges::find(read.all, wanted, &Series::id);
@@ -97,7 +99,7 @@ void OverTimeModel::load() { read(false); }
 
 void OverTimeModel::read(bool opened) {
   m_told.clear();
-  ask([id = m_id, opened](Cellar& cellar) { return readAged(cellar.store(), id, opened); }, [this](const AgedRead& read) { show(read); });
+  ask([id = m_id, opened, archivedToo = m_archivedShown](Cellar& cellar) { return readAged(cellar.store(), id, opened, archivedToo); }, [this](const AgedRead& read) { show(read); });
 }
 
 void OverTimeModel::show(const AgedRead& read) {
@@ -110,12 +112,16 @@ void OverTimeModel::show(const AgedRead& read) {
     SeriesRow row;
     row.title = shown(each.title);
     row.here = each.id == read.series.id;
+    row.archived = each.archived;
     rows.push_back(row);
   }
   m_series.set(rows);
   m_id = read.series.id;
   m_now = read.now;
   m_closed = read.isClosed;
+  m_archived = read.series.archived;
+  m_anyArchived = read.anyArchived;
+  m_mayThrowAway = m_anything && std::ranges::none_of(read.now, [](const session::SittingNow& each) { return each.session && each.state != State::draft; });
   m_title = shown(read.series.title);
   m_lines.clear();
   m_notes.clear();
@@ -199,6 +205,28 @@ void OverTimeModel::sitting(int row) {
 
 void OverTimeModel::openAnyway() {
   ask([id = m_id](Cellar& cellar) { session::openOldPages(cellar.store(), cellar.clock, id); }, [this] { read(true); });
+}
+
+void OverTimeModel::archive(bool archived) {
+  ask([id = m_id, archived](Cellar& cellar) {
+    if (archived) shelf::archive(cellar.store(), cellar.clock, id);
+    else shelf::bringBack(cellar.store(), id);
+  }, [this, archived] {
+    if (archived && !m_archivedShown) m_id = {};
+    load();
+  });
+}
+
+void OverTimeModel::setArchivedShown(bool shown) {
+  m_archivedShown = shown;
+  load();
+}
+
+void OverTimeModel::throwAway() {
+  ask([id = m_id](Cellar& cellar) { shelf::discard(cellar.store(), id); }, [this] {
+    m_id = {};
+    load();
+  });
 }
 
 void OverTimeModel::writeCalendar() {

@@ -15,10 +15,11 @@ struct SeriesRow {
   Q_GADGET
   Q_PROPERTY(QString title MEMBER title)
   Q_PROPERTY(bool here MEMBER here)
+  Q_PROPERTY(bool archived MEMBER archived)
 
 public:
   QString title;
-  bool here = false;
+  bool here = false, archived = false;
 };
 
 /// One sitting of the series: when, how it stands, and what may be done with it.
@@ -41,6 +42,10 @@ class OverTimeModel : public oddglass::ui::PageModel {
   Q_PROPERTY(bool loaded MEMBER m_loaded NOTIFY changed)
   Q_PROPERTY(bool anything MEMBER m_anything NOTIFY changed)
   Q_PROPERTY(bool closed MEMBER m_closed NOTIFY changed)
+  Q_PROPERTY(bool archived MEMBER m_archived NOTIFY changed)
+  Q_PROPERTY(bool archivedShown MEMBER m_archivedShown NOTIFY changed)
+  Q_PROPERTY(bool anyArchived MEMBER m_anyArchived NOTIFY changed)
+  Q_PROPERTY(bool mayThrowAway MEMBER m_mayThrowAway NOTIFY changed)
   Q_PROPERTY(QString title MEMBER m_title NOTIFY changed)
   Q_PROPERTY(QString shape MEMBER m_shape NOTIFY changed)
   Q_PROPERTY(QString headline MEMBER m_headline NOTIFY changed)
@@ -71,6 +76,11 @@ public:
   /// Opens the old pages although a sitting is sealed; that is written down.
   Q_INVOKABLE void openAnyway();
   Q_INVOKABLE void writeCalendar();
+  /// Takes the series out of the list, or puts it back into it.
+  Q_INVOKABLE void archive(bool archived);
+  Q_INVOKABLE void setArchivedShown(bool shown);
+  /// Throws the series away, none of whose looks was sealed.
+  Q_INVOKABLE void throwAway();
   /// The series that the page shows from now on.
   void open(const SeriesId& series) { m_id = series; }
 
@@ -84,7 +94,7 @@ private:
   SeriesId m_id;
   std::vector<SeriesId> m_ids;
   std::vector<session::SittingNow> m_now;
-  bool m_loaded = false, m_anything = false, m_closed = false;
+  bool m_loaded = false, m_anything = false, m_closed = false, m_archived = false, m_archivedShown = false, m_anyArchived = false, m_mayThrowAway = false;
   QString m_title, m_shape, m_headline, m_next, m_primary, m_told, m_calendarFile;
   QStringList m_lines, m_notes;
   Rows m_series, m_sittings, m_asked, m_seen;

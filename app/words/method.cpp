@@ -29,8 +29,8 @@ std::string methodLine(const Voice& voice, Method method, const std::string& att
     case Method::duoTrio: return say(voice, QT_TRANSLATE_NOOP("words", "A duo-trio: a marked cup first, then two coded ones. Which of the two is the same as the marked cup?"));
     case Method::tetrad: return say(voice, QT_TRANSLATE_NOOP("words", "A tetrad: four cups, two of each drink. Which two go together?"));
     case Method::twoOutOfFive: return say(voice, QT_TRANSLATE_NOOP("words", "Two out of five: five cups, three of one drink and two of the other. Which two are the odd ones?"));
-    case Method::pair: return say(voice, QT_TRANSLATE_NOOP("words", "A directional pair: two cups, one of each drink. Which one is more {more}?"), more);
-    case Method::threeAfc: return say(voice, QT_TRANSLATE_NOOP("words", "A 3-AFC: three cups, one of the drink that is expected to be more {more} and two of the other. Which one is the most {more}?"), more);
+    case Method::pair: return say(voice, QT_TRANSLATE_NOOP("words", "A directional pair: two cups, one of each drink. “{more}”: which one has more of it?"), more);
+    case Method::threeAfc: return say(voice, QT_TRANSLATE_NOOP("words", "A 3-AFC: three cups, one of the drink that is expected to have more of it and two of the other. “{more}”: which one has the most of it?"), more);
     case Method::sameDifferent: return say(voice, QT_TRANSLATE_NOOP("words", "Same-different: two cups, of one drink or of both. Are they the same or not?"));
     case Method::aNotA: return say(voice, QT_TRANSLATE_NOOP("words", "A-not-A: a marked cup to learn, then one coded cup. Is it the same as the marked one or not?"));
     case Method::preference: return say(voice, QT_TRANSLATE_NOOP("words", "A paired preference: two cups, one of each drink. Which one do you like better?"));
@@ -70,8 +70,8 @@ std::string prompt(const Voice& voice, Method method, const std::string& attribu
     case Method::duoTrio: return say(voice, QT_TRANSLATE_NOOP("words", "Which one is the same as the marked cup?"));
     case Method::tetrad: return say(voice, QT_TRANSLATE_NOOP("words", "Which two go together?"));
     case Method::twoOutOfFive: return say(voice, QT_TRANSLATE_NOOP("words", "Which two are the odd ones?"));
-    case Method::pair: return say(voice, QT_TRANSLATE_NOOP("words", "Which one is more {more}?"), more);
-    case Method::threeAfc: return say(voice, QT_TRANSLATE_NOOP("words", "Which one is the most {more}?"), more);
+    case Method::pair: return say(voice, QT_TRANSLATE_NOOP("words", "“{more}”: which one has more of it?"), more);
+    case Method::threeAfc: return say(voice, QT_TRANSLATE_NOOP("words", "“{more}”: which one has the most of it?"), more);
     case Method::sameDifferent: return say(voice, QT_TRANSLATE_NOOP("words", "Are these two the same?"));
     case Method::aNotA: return say(voice, QT_TRANSLATE_NOOP("words", "Is the coded cup the same as the marked one?"));
     case Method::preference: return say(voice, QT_TRANSLATE_NOOP("words", "Which one do you like better?"));

@@ -93,7 +93,7 @@ std::vector<std::string> planLines(const Voice& voice, const Plan& plan) {
   lines.push_back(method);
   if (plan.question == Question::notice) lines.push_back(knownLine(voice, plan));
   if (namesAThing(plan.method) && plan.question != Question::notice)
-    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Asked in one direction only: is {lot} more {more}?"), {{"lot", lotNamed(voice, plan, plan.expected.value_or(Slot{1}))}, {"more", plan.attribute}}));
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Asked in one direction only: does {lot} have more of “{more}”?"), {{"lot", lotNamed(voice, plan, plan.expected.value_or(Slot{1}))}, {"more", plan.attribute}}));
   else if (plan.method == Method::preference)
     lines.push_back(plan.mayHaveNone ? say(voice, QT_TRANSLATE_NOOP("words", "“No preference” could be answered.")) : say(voice, QT_TRANSLATE_NOOP("words", "“No preference” could not be answered.")));
   else if (!plan.sheet)

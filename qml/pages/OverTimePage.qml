@@ -22,6 +22,18 @@ PageFrame {
             visible: root.model.anything
             text: qsTr("Begin another series")
             onClicked: root.model.begin()
+        },
+        LinkButton {
+            objectName: "seriesAway"
+            visible: root.model.anything
+            text: root.model.archived ? qsTr("Put this series back into the list") : qsTr("Put this series away")
+            onClicked: root.model.archive(!root.model.archived)
+        },
+        LinkButton {
+            objectName: "seriesAwayShown"
+            visible: root.model.anyArchived
+            text: root.model.archivedShown ? qsTr("Hide what was put away") : qsTr("Show what was put away too")
+            onClicked: root.model.setArchivedShown(!root.model.archivedShown)
         }
     ]
     Component.onCompleted: model.load()
@@ -51,10 +63,11 @@ PageFrame {
                 required property int index
                 required property string title
                 required property bool here
+                required property bool archived
 
                 objectName: "series" + index
                 width: root.columnWidth
-                text: title
+                text: archived ? qsTr("%1 (put away)").arg(title) : title
                 line: here ? qsTr("shown below") : ""
                 onClicked: root.model.choose(index)
             }
@@ -212,5 +225,15 @@ PageFrame {
         width: parent.width
         visible: text !== ""
         text: root.model.told
+    }
+    DangerQuestion {
+        objectName: "seriesThrow"
+        width: parent.width
+        visible: root.model.mayThrowAway
+        link: qsTr("Throw this series away")
+        first: qsTr("None of its looks was sealed, so no tasting is lost. Its days and what it was begun for are destroyed. The drinks stay on the shelf.")
+        second: qsTr("This cannot be undone. Throw it away?")
+        deed: qsTr("Throw it away")
+        onConfirmed: root.model.throwAway()
     }
 }

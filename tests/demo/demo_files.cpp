@@ -81,5 +81,10 @@ std::map<std::string, std::string> demoFiles() {
   for (std::size_t i = sessions.size(); i-- > 0;)
     if (std::ranges::find(years.sessions, SessionId{sessions[i]["id"].get<std::string>()}) == years.sessions.end()) sessions.erase(i);
   files["two_years.json"] = text(all, written, "Two years of one recipe: three batches, one of them followed as it ages, and a bought mead of two vintages.");
+  // What is played after the two years leaves their drawn numbers as they were.
+  for (auto* play : {playKnownDifference}) {
+    const PlayedEvening evening = play(demo);
+    files["evening_" + std::to_string(++number) + ".json"] = text(exchange::interchange(*demo.store, demo.clock, evening.session), written, evening.shows);
+  }
   return files;
 }

@@ -177,6 +177,22 @@ PlayedEvening playWrongPour(DemoShelf& demo) {
   return {table.end("oak the whole of the next one"), "One cup was poured wrong and the pourer said so: that flight does not count, six of the other seven are right."};
 }
 
+PlayedEvening playKnownDifference(DemoShelf& demo) {
+  Draft draft = draftOf(demo, "Can my friends taste the warm pantry?", "An evening with dark beer", {demo.porter, demo.porterWarm}, Method::threeAfc);
+  draft.question = Question::notice;
+  draft.attribute = "wet cardboard";
+  draft.dose = "six months at 22 degrees";
+  draft.expected = Slot{2};
+  draft.rounds = 3;
+  draft.cupMl = 15;
+  draft.promises = {{Outcome::shown, "ask these six about every porter from now on"}, {Outcome::notShown, "keep one bottle warm for another half a year"}};
+  Table table(demo, draft, sixAndWenna, 1786042800000);  // 6 August 2026, 19:00 UTC
+  table.round("1110111");
+  table.round("1110101");
+  table.round("1100111");
+  return {table.end("ask Ilse first when a porter tastes old"), "A known difference, six people, three rounds: 13 of 18 picked the warm bottle; Ilse and Wenna did so each time, Nia never."};
+}
+
 PlayedEvening playErased(DemoShelf& demo) {
   Draft draft = draftOf(demo, "Two ales, and a guest who asked to be forgotten", "Two ales", {demo.amberShort, demo.amberLong}, Method::duoTrio);
   demo.people["Fenn"] = shelf::save(*demo.store, demo.chance, Taster{{}, "Fenn", "", false, false});

@@ -16,4 +16,5 @@ PlayedEvening playAlike(DemoShelf& demo);             ///< alike within a limit
 PlayedEvening playSequential(DemoShelf& demo);        ///< stopped after the second round
 PlayedEvening playThreeComparisons(DemoShelf& demo);  ///< a batch and two vintages of the bought one
 PlayedEvening playWrongPour(DemoShelf& demo);         ///< one cup was poured wrong
+PlayedEvening playKnownDifference(DemoShelf& demo);   ///< a warm store that is known beforehand; who notices it?
 PlayedEvening playErased(DemoShelf& demo);            ///< somebody asked to be forgotten

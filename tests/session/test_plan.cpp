@@ -1,5 +1,6 @@
 #include "evening.h"
 #include "store/plan_json.h"
+#include "store/plans_read.h"
 #include "trouble.h"
 
 #include <catch2/catch.hpp>
@@ -75,6 +76,28 @@ TEST_CASE("plan and draft go to text and back") {
   evening.seal();
   const session::SessionRecord record = session::record(*evening.store, evening.session);
   CHECK(store::planFrom(canon::Json::parse(record.planText)) == record.plan);
+}
+
+TEST_CASE("plans that are read one after the other are what each one says, whatever their drinks are called") {
+  Evening evening(2, 1);
+  evening.seal();
+  Plan plan = session::record(*evening.store, evening.session).plan;
+  store::PlansRead plans;
+  const auto read = [&](const Plan& each) { return plans.read(canon::canonical(store::planJson(each))); };
+  const auto bare = [](Plan each) {
+    each.cups.clear();
+    return each;
+  };
+  CHECK_FALSE(plan.cups.empty());
+  CHECK(read(plan) == bare(plan));
+  Plan odd = plan;
+  odd.lots[0].beverageName = R"(a "mead" [of sorts] \")";
+  odd.lots[1].storage = R"("items":[{]},"cups":[1])";
+  CHECK(read(odd) == bare(odd));
+  odd.expectationPc = 70;   // the same drinks and questions once more, and something else beside them
+  CHECK(read(odd) == bare(odd));
+  CHECK(read(plan) == bare(plan));
+  CHECK(troubleOf([&] { plans.read("{}"); }) == Trouble::brokenReference);
 }
 
 TEST_CASE("the brewer may taste alone; two makers without a panel may not") {

@@ -72,6 +72,17 @@ void beginOne(test::Window& at) {
 TEST_CASE("a series is begun and its first look planned, by mouse") {
   test::Window at;
   beginOne(at);
+  at.click("navOverTime");
+  at.click("seriesAway");
+  CHECK(at.text("headline") == "Over time");
+  at.click("seriesAwayShown");
+  CHECK(at.text("headline") == "Nothing has been tasted in this series yet.");
+  at.click("seriesAway");   // back into the list
+  at.click("seriesThrowOpen");
+  at.click("seriesThrowNext");
+  at.click("seriesThrowDeed");
+  CHECK(at.text("headline") == "Over time");
+  CHECK(agedPage(at).series()->count() == 0);
   CHECK(at.complaints() == "");
 }
 
