@@ -32,6 +32,8 @@ Demo loadDemo(store::Store& store, Clock& clock, Chance& chance, const std::file
   for (const auto& evening : evenings(folder))
     for (const SessionId& session : importFile(store, clock, chance, evening, CameFrom::demo).sessions) demo.revealed.push_back(session);
   for (const SessionId& session : importFile(store, clock, chance, folder / "two_years.json", CameFrom::demo).sessions) demo.revealed.push_back(session);
+  for (const char* hands : {"alone.json", "couple.json"})
+    for (const SessionId& session : importFile(store, clock, chance, folder / hands, CameFrom::demo).sessions) demo.revealed.push_back(session);
   demo.waiting = planFromFile(store, clock, chance, folder / "plan.json", CameFrom::demo);
   demo.sealMark = session::seal(store, clock, chance, demo.waiting).sealMark;
   together.commit();

@@ -1,6 +1,7 @@
 #include "demo/demo_files.h"
 
 #include "demo/demo_evenings.h"
+#include "demo/demo_hands.h"
 #include "demo/demo_methods.h"
 #include "demo/demo_sheets.h"
 #include "demo/demo_years.h"
@@ -81,5 +82,10 @@ std::map<std::string, std::string> demoFiles() {
   for (std::size_t i = sessions.size(); i-- > 0;)
     if (std::ranges::find(years.sessions, SessionId{sessions[i]["id"].get<std::string>()}) == years.sessions.end()) sessions.erase(i);
   files["two_years.json"] = text(all, written, "Two years of one recipe: three batches, one of them followed as it ages, and a bought mead of two vintages.");
+  // Played last, so that what was drawn before stays as it was.
+  for (const auto& [name, play] : std::map<std::string, PlayedEvening (*)(DemoShelf&)>{{"alone.json", playAlone}, {"couple.json", playCouple}}) {
+    const PlayedEvening evening = play(demo);
+    files[name] = text(exchange::interchange(*demo.store, demo.clock, evening.session), written + 30LL * 86400000, evening.shows);
+  }
   return files;
 }

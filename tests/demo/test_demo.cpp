@@ -56,6 +56,15 @@ TEST_CASE("The demo verifies, in the program and by the script") {
     std::filesystem::copy_file(folder / name, scratch / name);
     CHECK(outsideCheck(scratch / name) == 0);
   }
+  for (const char* name : {"alone.json", "couple.json"}) {
+    const auto checked = exchange::verifyFile(folder / name);
+    REQUIRE(checked.size() == 1);
+    CHECK(checked[0].found.holds());
+    CHECK(checked[0].found.pourSheetOpenings == 0);
+    testing::Folder apart;
+    std::filesystem::copy_file(folder / name, apart / name);
+    CHECK(outsideCheck(apart / name) == 0);
+  }
   const auto years = exchange::verifyFile(folder / "two_years.json");
   CHECK(years.size() == 9);
   for (const auto& each : years) CHECK(each.found.holds());
@@ -70,7 +79,7 @@ TEST_CASE("One evening of the demo is enough to show a difference, the other is 
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == 23);
+  REQUIRE(demo.revealed.size() == 25);
   CHECK(counted(session::revealed(*store, demo.revealed[0])) == std::pair{8, 10});
   CHECK(counted(session::revealed(*store, demo.revealed[1])) == std::pair{3, 7});
   CHECK(session::revealed(*store, demo.revealed[1]).said.size() == 1);
@@ -83,7 +92,7 @@ TEST_CASE("Every evening of the demo says what its file says it shows") {
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == 23);
+  REQUIRE(demo.revealed.size() == 25);
   const words::Voice voice;
   struct Expected {
     Method method;
@@ -126,7 +135,7 @@ TEST_CASE("Every evening with score sheets says what its file says it shows") {
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == 23);
+  REQUIRE(demo.revealed.size() == 25);
   const words::Voice voice;
   const auto read = [&](std::size_t evening) {
     const RevealedSession session = session::revealed(*store, demo.revealed[evening - 1]);
