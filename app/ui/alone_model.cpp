@@ -41,7 +41,9 @@ void AloneModel::forget() {
 
 void AloneModel::load() {
   ask([id = m_stage.current.id()](Cellar& cellar) {
-    return Read{session::record(cellar.store(), id).plan, tasting::board(cellar.store(), id), session::toRead(cellar.store(), id)};
+    Read read{session::record(cellar.store(), id).plan, tasting::board(cellar.store(), id), {}};
+    if (!isDrawn(read.plan.routine)) read.flights = session::toRead(cellar.store(), id);
+    return read;
   }, [this](const Read& read) { take(read); });
 }
 
