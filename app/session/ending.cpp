@@ -96,7 +96,7 @@ void forgetLoose(SQLite::Database& db, std::int64_t session) {
 }
 
 bool writeOpened(SQLite::Database& db, std::int64_t session, const PlanNow& now, const blinding::KeyContents& key, const Logged& entry,
-                 const std::map<Code, std::optional<Slot>>& really, const std::vector<FoundFlight>& found) {
+                 const std::map<Code, std::optional<Slot>>& really, const std::vector<FoundFlight>& readOff) {
   const canon::Digest planHash = canon::sha256({canon::bytesOf(now.text)});
   const bool holds = blinding::commitmentHolds(now.commitment, key, planHash);
   auto opened = bound(db, "INSERT INTO key_opened (session_id, seq, generator, matches, seed, salt) VALUES (?, ?, ?, ?, ?, ?)", session, entry.seq().value,
@@ -119,7 +119,7 @@ bool writeOpened(SQLite::Database& db, std::int64_t session, const PlanNow& now,
     line.exec();
     line.reset();
   }
-  for (const FoundFlight& flight : found)
+  for (const FoundFlight& flight : readOff)
     for (const auto& [code, slot] : linesOf(now.plan, flight)) {
       if (!slot) continue;
       line.bind(1, session);

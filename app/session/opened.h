@@ -17,7 +17,7 @@ bool openKey(SQLite::Database& db, std::int64_t session, const PlanNow& now, con
 
 /// Writes an open key's rows, of a key that hands hid by what was read off. True when the commitment holds.
 bool writeOpened(SQLite::Database& db, std::int64_t session, const PlanNow& now, const blinding::KeyContents& key, const Logged& entry,
-                 const std::map<Code, std::optional<Slot>>& really, const std::vector<FoundFlight>& found);
+                 const std::map<Code, std::optional<Slot>>& really, const std::vector<FoundFlight>& readOff);
 
 /// Cuts the link from loose tasters to their answers.
 void forgetLoose(SQLite::Database& db, std::int64_t session);

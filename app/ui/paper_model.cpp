@@ -16,7 +16,7 @@ namespace {
 /// In the order of the page; the key last.
 constexpr std::array offeredPaper{Printed::labels, Printed::mats, Printed::sheets, Printed::blank, Printed::run, Printed::pour, Printed::key};
 /// Where hands hide the key there is none to print; the routine stands in its place.
-constexpr std::array offeredByHand{Printed::labels, Printed::mats, Printed::sheets, Printed::blank, Printed::run, Printed::routine};
+constexpr std::array offeredByHand{Printed::labels, Printed::mats, Printed::sheets, Printed::blank, Printed::routine};
 
 QString fileWordOf(Printed what) {
   switch (what) {
@@ -75,9 +75,9 @@ bool PaperModel::isOfLabels() const { return paperAt(m_kind) == Printed::labels;
 bool PaperModel::isOfKey() const { return isKey(paperAt(m_kind)); }
 
 void PaperModel::nameKinds() {
-  m_kinds = {tr("Cup labels"), tr("Place mats"), tr("Answer sheets"), tr("A sheet without codes"), tr("Run list")};
+  m_kinds = {tr("Cup labels"), tr("Place mats"), tr("Answer sheets"), tr("A sheet without codes")};
   if (m_byHand) m_kinds << tr("Steps and lists of the routine");
-  else m_kinds << tr("Pourer's sheet") << tr("Key card");
+  else m_kinds << tr("Run list") << tr("Pourer's sheet") << tr("Key card");
 }
 
 void PaperModel::load() {

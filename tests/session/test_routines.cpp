@@ -9,6 +9,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <functional>
 
 using namespace oddglass;
@@ -87,8 +88,7 @@ TEST_CASE("a solo evening: four cups, one set aside, turned over after each lock
   solo.answer(1, {.isRight = false});
   // Three of one drink cannot be: the round is set aside, and counted so.
   auto wrong = solo.hands->at(1, 2);
-  for (auto& line : wrong.lines) line.slot = Slot{wrong.lines.back().slot == line.slot ? 2 : 1};
-  wrong.lines.front().slot = wrong.lines.back().slot;
+  std::ranges::find(wrong.lines, std::optional(Slot{2}), &session::FoundLine::slot)->slot = Slot{1};
   CHECK(solo.read(wrong) == VoidReason::doesNotAddUp);
   solo.answer(1);
   auto unread = solo.hands->at(1, 3);
