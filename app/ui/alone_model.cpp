@@ -52,18 +52,27 @@ void AloneModel::take(const Read& read) {
   m_state = read.board.state;
   m_flights = read.flights;
   m_saidReady = read.board.pourReported;
-  m_asked.clear();
-  m_flight.reset();
+  m_steps.clear();
+  forget();
   const auto waits = [](const session::ToRead& each) { return each.mayRead && !each.isVoid; };
   const bool anyWaits = std::any_of(m_flights.begin(), m_flights.end(), waits);
   const bool isOpen = m_state == State::sealed || m_state == State::tasting;
   if (anyWaits) {
     m_flight = static_cast<std::size_t>(std::find_if(m_flights.begin(), m_flights.end(), waits) - m_flights.begin());
     startReading();
-  } else if (isOpen) {
+  } else if (isOpen && !isAllDone()) {
     startSteps();
   }
   show();
+}
+
+// Alone, once every round is locked or set aside, no step is left.
+bool AloneModel::isAllDone() const { return m_plan.routine == Routine::alone && static_cast<int>(m_flights.size()) >= m_plan.rounds; }
+
+void AloneModel::fail(const Problem& problem) {
+  PageModel::fail(problem);
+  // Refused: it is asked again from the first cup on.
+  if (m_flight) show();
 }
 
 void AloneModel::startSteps() {
@@ -94,8 +103,8 @@ void AloneModel::showEnd() {
   m_over.clear();
   m_canGoBack = false;
   const bool isClosed = m_state == State::closed;
-  m_headline = isClosed ? tr("Everything is read off.") : tr("There is nothing to read off now.");
-  m_lead = isClosed ? tr("What was read lies with the key, and stays shut until it is opened.") : QString();
+  m_headline = isClosed || isAllDone() ? tr("Everything is read off.") : tr("There is nothing to read off now.");
+  m_lead = isClosed || isAllDone() ? tr("What was read lies with the key, and stays shut until it is opened.") : QString();
   m_primary = isClosed ? tr("To the key") : tr("To the places");
 }
 

@@ -49,6 +49,9 @@ public:
   Q_INVOKABLE void toPlaces() { go(Router::Page::Places); }
   Q_INVOKABLE void toPaper() { go(Router::Page::Paper); }
 
+protected:
+  void fail(const Problem& problem) override;
+
 private:
   /// One question of the reading off: what a cup held, which mark a cup had, what a letter held, or who reads.
   struct Asked {
@@ -59,6 +62,7 @@ private:
   };
   struct Read;
   void take(const Read& read);
+  bool isAllDone() const;
   void startSteps();
   void startReading();
   void show();

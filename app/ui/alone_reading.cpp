@@ -115,8 +115,9 @@ void AloneModel::submit() {
     const auto flights = routine == Routine::couple ? session::joined(first, second) : std::vector{found};
     return {session::readOffAll(cellar.store(), cellar.clock, cellar.chance, id, flights, by), {{flight.place, flight.round}}};
   }, [this](const Done& done) { read(done.first, done.second); });
-  // Refused: it is asked again from the first cup on.
   m_at = 0;
+  m_answers.clear();
+  emit changed();
 }
 
 void AloneModel::read(const std::vector<std::optional<VoidReason>>& reasons, const std::vector<std::pair<Place, Round>>& where) {
