@@ -176,10 +176,19 @@ def draw_codes(flights, per_flight, stream):
     return drawn
 
 
+def cups_in_flight(plan):
+    if "sheet" in plan:
+        return len(plan["sheet"]["orders"][0]) + ("marked" in plan)
+    return {"triangle": 3, "duo-trio": 3, "tetrad": 4, "two-out-of-five": 5, "three-afc": 3}.get(plan["method"], 2)
+
+
 def draw(seed, plan, spares):
-    orders = deal(plan, Stream(seed, "orders"))
+    """Where hands hide the key only codes are drawn, and with whole bottles the letter that each cup is poured from."""
+    routine = plan.get("routine", "pourer")
+    orders = deal(plan, Stream(seed, "orders")) if routine in ("pourer", "bottles") else None
+    coded = [lot["slot"] for lot in plan["lots"] if lot.get("role") != "warm_up"]
     flights = [(place, rnd) for place in range(1, plan["places"] + 1) for rnd in range(1, plan["rounds"] + 1)]
-    size = len(orders[1, 1])
+    size = cups_in_flight(plan)
     codes = draw_codes(len(flights), size * (1 + spares), Stream(seed, "codes"))
     cups, lines = [], []
     for (place, rnd), flight in zip(flights, codes):
@@ -187,7 +196,10 @@ def draw(seed, plan, spares):
             for spare in range(spares + 1):
                 code = flight[position if spare == 0 else size + position * spares + spare - 1]
                 cups.append({"code": code, "place": place, "position": position + 1, "round": rnd, "spare": spare})
-                lines.append([code, orders[place, rnd][position]])
+                if routine == "bottles":
+                    cups[-1]["bottle"] = coded.index(orders[place, rnd][position]) + 1
+                if routine == "pourer":
+                    lines.append([code, orders[place, rnd][position]])
     return cups, sorted(lines)
 
 
@@ -235,6 +247,9 @@ def check_seal(session):
     first, plan, key = session["log"][0]["body"], sha(canonical(session["plan"])), session["key"]
     if first["plan"] != plan:
         yield "plan"
+    routine = session["plan"].get("routine", "pourer")
+    if key["custody"] != ("drawn" if routine == "pourer" else routine):
+        yield "custody"
     sealed = {name: key[name] for name in ("custody", "generator", "lines", "seed")}
     sealed["plan"] = plan
     if sha(b"oddglass seal 1\n", bytes.fromhex(key["salt"]), canonical(sealed)) != first["commitment"]:
@@ -298,6 +313,61 @@ def check_beside(session, name, kinds, kept, text):
         yield f"{name} without an entry in the log"
 
 
+def poured_by_hand(plan):
+    """How often each lot is poured for one flight, and how many cups are set aside; nothing for a score sheet from whole bottles."""
+    expected = plan.get("expected", 1)
+    return {"triangle": ({1: 2, 2: 2}, 1), "tetrad": ({1: 2, 2: 2}, 0), "three-afc": ({expected: 1, 3 - expected: 2}, 0)}.get(
+        plan["method"], None if "sheet" in plan else ({1: 1, 2: 1}, 0))
+
+
+def adds_up(plan, lines):
+    lots = [slot for _, slot in lines]
+    if None in lots:
+        return False
+    hands = poured_by_hand(plan)
+    if hands is None:
+        return len(set(lots)) == len(lots)
+    return all(lots.count(slot) == count for slot, count in hands[0].items()) and len(lots) == sum(hands[0].values())
+
+
+def check_found(session):
+    """What was read off where hands hid the key: as it was then, the cups of its flight, adding up wherever the flight counts."""
+    plan, key, log = session["plan"], session["key"], session["log"]
+    if plan.get("routine", "pourer") == "pourer":
+        if "found" in key or any(e["kind"] == "found" for e in log):
+            yield "found: nothing was to be read off"
+        return
+    place_of = {cup["code"]: (cup["place"], cup["round"]) for cup in plan["cups"]}
+    bottle_of = {cup["code"]: cup.get("bottle") for cup in plan["cups"]}
+    left, counted, bottles = {f["seq"]: f for f in key["found"]}, {}, {}
+    for entry in log:
+        if entry["kind"] != "found":
+            continue
+        found, where = left.pop(entry["seq"], None), f"found: entry {entry['seq']}"
+        if found is None:
+            yield where + " is missing"
+            continue
+        flight = (entry["body"]["place"], entry["body"]["round"])
+        text = canonical({"lines": found["lines"], "place": found["place"], "round": found["round"]})
+        if (found["place"], found["round"]) != flight or salted(found["salt"], text) != entry["body"]["digest"]:
+            yield where
+        codes = [code for code, _ in found["lines"] if code]
+        if any(place_of.get(code) != flight for code in codes) or len(set(codes)) != len(codes):
+            yield where + " names cups of another flight"
+        for code, slot in found["lines"]:
+            if code and bottle_of[code] is not None and bottles.setdefault(bottle_of[code], slot) != slot:
+                yield where + " has two drinks in one bottle"
+        counted[flight] = adds_up(plan, found["lines"])
+    if left:
+        yield "found without an entry in the log"
+    aside = {(e["body"]["place"], e["body"]["round"]) for e in log if e["kind"] == "voided"}
+    if session["state"] == "revealed":
+        for hand_in in session["hand_ins"]:
+            flight = (hand_in["place"], hand_in["round"])
+            if flight not in aside and not counted.get(flight):
+                yield f"found: round {flight[1]} at place {flight[0]} counts and does not add up"
+
+
 def check_promises(session):
     host_erased = any(e["kind"] == "erased" and e["body"]["place"] == 0 for e in session["log"])
     left = {p["outcome"]: p for p in session["promises"]}
@@ -331,6 +401,7 @@ def check(session):
     yield from check_answers(session)
     yield from check_beside(session, "remarks", ("said", "voided", "broken", "abandoned", "decided"), session["remarks"], lambda r: r["text"])
     yield from check_beside(session, "poured", ("as_poured",), session["key"]["poured"], lambda p: canonical([p["code"], p["slot"]]))
+    yield from check_found(session)
     yield from check_promises(session)
     yield from check_open(session)
 

@@ -14,7 +14,7 @@ namespace {
 canon::Json written(const KeyContents& key) {
   canon::Json lines = canon::Json::array();
   for (const auto& [code, slot] : key.lines) lines.push_back({code.value, slot.value});
-  return {{"seed", canon::hex(key.seed)}, {"salt", canon::hex(key.salt)}, {"generator", key.generator}, {"lines", lines}};
+  return {{"seed", canon::hex(key.seed)}, {"salt", canon::hex(key.salt)}, {"generator", key.generator}, {"lines", lines}, {"custody", key.custody}};
 }
 
 KeyContents read(std::string_view text) {
@@ -23,6 +23,7 @@ KeyContents read(std::string_view text) {
   key.seed = canon::fromHex<32>(json.at("seed").get<std::string>()).value();
   key.salt = canon::fromHex<32>(json.at("salt").get<std::string>()).value();
   key.generator = json.at("generator").get<std::string>();
+  key.custody = json.value("custody", key.custody);
   for (const auto& line : json.at("lines")) key.lines.emplace_back(Code{line.at(0).get<int>()}, Slot{line.at(1).get<int>()});
   return key;
 }

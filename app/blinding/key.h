@@ -22,7 +22,8 @@ struct KeyContents {
   Seed seed{};
   Salt salt{};
   std::string generator = "chacha20/1";
-  std::vector<std::pair<Code, Slot>> lines;  ///< rising by code; spare codes stand for the same lot as their cup
+  std::vector<std::pair<Code, Slot>> lines;  ///< rising by code; spare codes stand for the same lot as their cup; none where hands hide the key
+  std::string custody = "drawn";  ///< or the routine in whose hands the key lies
   bool operator==(const KeyContents&) const = default;
 };
 

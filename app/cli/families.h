@@ -22,6 +22,7 @@ void describeWords(CLI::App& app, Command::Work& chosen);
 void describePlan(CLI::App& app, Command::Work& chosen);
 void describeSeal(CLI::App& app, Command::Work& chosen);
 void describeTable(CLI::App& app, Command::Work& chosen);
+void describeReadingOff(CLI::App& app, Command::Work& chosen);
 void describeEnding(CLI::App& app, Command::Work& chosen);
 void describeLooking(CLI::App& app, Command::Work& chosen);
 void describeReport(CLI::App& app, Command::Work& chosen);

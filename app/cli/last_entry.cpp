@@ -17,7 +17,7 @@ std::string entryLine(const words::Voice& voice, const session::HistoryLine& lin
   details.missing = line.missing;
   details.goOn = line.goOn;
   details.words = line.words;
-  return words::eventLine(voice, {line.seq, line.at, line.event, line.place, line.round}, details);
+  return words::eventLine(voice, {line.seq, line.at, line.event, line.place, line.round, line.goOn, line.readBy}, details);
 }
 
 session::HistoryLine lastEntry(store::Store& store, const SessionId& session, Event event) {

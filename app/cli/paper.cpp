@@ -8,7 +8,7 @@ namespace oddglass::cli {
 void describePaper(CLI::App& app, Command::Work& chosen) {
   Command command(app, chosen, "paper", "Prints what a sealed session needs on paper; the pourer's sheet and the key card are the key, and each of their openings is logged and counted");
   const auto which = command.argument("SESSION", "The beginning of its id");
-  const auto what = command.option("--what", "WHAT", "labels, mats, sheets (with each place's codes), blank (one sheet without codes), run, pour or key");
+  const auto what = command.option("--what", "WHAT", "labels, mats, sheets (with each place's codes), blank (one sheet without codes), run, routine (where hands hide the key), pour or key");
   const auto out = command.option("--out", "FILE", "FILE.pdf");
   const auto size = command.option("--size", "SIZE", "A4 or letter (A4)");
   const auto labels = command.option("--labels", "COLUMNSxROWS", "How many labels a sheet holds (3x8)");
@@ -16,7 +16,7 @@ void describePaper(CLI::App& app, Command::Work& chosen) {
   const auto gaps = command.option("--gaps", "ACROSS,DOWN", "mm between two labels (0,0)");
   const auto skip = command.option("--skip", "N", "Labels that a begun sheet lacks already (0)");
   command.does([=](Desk& desk) -> Answer {
-    const std::string asked = what->oneOf({"labels", "mats", "sheets", "blank", "run", "pour", "key"});
+    const std::string asked = what->oneOf({"labels", "mats", "sheets", "blank", "run", "routine", "pour", "key"});
     const std::filesystem::path file = out->text();
     if (file.extension() != ".pdf") throw Problem(Trouble::notAChoice, out->name, {{"text", file.filename().string()}, {"choices", "FILE.pdf"}});
     std::vector<std::pair<std::string, std::string>> options{{"print", asked}, {"out", file.string()}, {"size", size->isGiven() ? size->oneOf({"A4", "letter"}) : "A4"}};

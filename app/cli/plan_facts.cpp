@@ -13,6 +13,7 @@
 #include "words/lots.h"
 #include "words/method.h"
 #include "words/plan.h"
+#include "words/routine.h"
 #include "words/problems.h"
 #include "words/recommend.h"
 #include "words/sheet_plan.h"
@@ -153,7 +154,7 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, c
                      {"lots", std::move(lots)}, {"panel", facts.panel.size()}, {"makers", facts.makers.size()}, {"places", facts.places()}, {"rounds", draft.rounds},
                      {"cup_ml", draft.cupMl}, {"evenings", draft.evenings}, {"wave", draft.wave}, {"attribute", draft.attribute.empty() ? Json(nullptr) : Json(draft.attribute)},
                      {"expected", draft.expected ? Json(draft.expected->value) : Json(nullptr)}, {"dose", draft.dose.empty() ? Json(nullptr) : Json(draft.dose)}, {"marked", draft.marked ? Json(draft.marked->value) : Json(nullptr)},
-                     {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"expectation_pc", draft.expectationPc ? Json(*draft.expectationPc) : Json(nullptr)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
+                     {"routine", nameOf(draft.routine)}, {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"expectation_pc", draft.expectationPc ? Json(*draft.expectationPc) : Json(nullptr)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
                 {draft.id.text + "  " + draft.title}};
   const planning::Setup setup = session::setupOf(facts);
   try {
@@ -163,6 +164,7 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, c
     answer.lines.push_back(words::methodLine(voice, draft.method, draft.attribute));
     addKnown(voice, draft, lotNames, answer.lines);
     answer.lines.push_back(words::panelLine(voice, setup, draft.pourer || !draft.pourerName.empty()));
+    if (draft.routine != Routine::pourer) answer.lines.push_back(words::routineLine(voice, draft.routine));
     if (setup.sheet) addSheetOutlook(voice, planning::sheetOutlook(setup, draft.sheet.items, spread), answer);
     else addOutlook(voice, planning::outlookFor(setup), draft.sought, answer);
     addLines(answer.lines, words::amountLines(voice, setup, amounts, lotNames));

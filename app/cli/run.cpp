@@ -89,7 +89,7 @@ Answer work(const Command::Work& chosen, Desk& desk) {
 
 constexpr Describe families[]{describeCount, describePower, describeLink, describePositions, describeCritical, describeMultiple, describeProportion, describeDrinks,
                               describeSignal, describeSequential, describeDesign,
-                              describeShelf, describeTooEarly, describeWords, describePlan, describeSeal, describeTable, describeEnding, describeLooking, describeReport, describePaper, describeKeeping,
+                              describeShelf, describeTooEarly, describeWords, describePlan, describeSeal, describeTable, describeReadingOff, describeEnding, describeLooking, describeReport, describePaper, describeKeeping,
                               describePanel, describeLean, describeExpect, describeRoom, describeNoticing, describeCard, describeOpen, describeAlike, describeOrder, describeTrend, describeAges, describeOverTime, describeSideBySide, describeReferences, describeScores, describeProfile, describeRatings,
                               describeRanks, describeChoices, describeRight, describeChecks};
 

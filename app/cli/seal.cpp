@@ -36,7 +36,7 @@ void describeSealItself(CLI::App& app, Command::Work& chosen) {
     together.commit();
     Json json{{"id", id.text}, {"state", "sealed"}, {"seal_mark", sealed.sealMark}, {"commitment", sealed.commitment}, {"worksheet", nullptr}};
     if (worksheet->isGiven()) json["worksheet"] = worksheet->text();
-    return {std::move(json), {words::sealMarkLine(desk.voice(), sealed.sealMark), words::afterSealLine(desk.voice(), facts.pourerName), words::sealLimits(desk.voice())}};
+    return {std::move(json), {words::sealMarkLine(desk.voice(), sealed.sealMark), words::afterSealLine(desk.voice(), facts.pourerName, facts.draft.routine), words::sealLimits(desk.voice())}};
   });
 }
 

@@ -104,15 +104,16 @@ void describePoured(CLI::App& app, Command::Work& chosen) {
 }
 
 void describeSpilled(CLI::App& app, Command::Work& chosen) {
-  Command command(app, chosen, "spilled", "A cup is lost: its spare code takes its place");
+  Command command(app, chosen, "spilled", "A cup is lost: its spare code takes its place; where hands hid the cups its round is set aside");
   const auto which = command.argument("SESSION", "The beginning of its id");
   const auto code = command.argument("CODE", "What stood on the cup");
   command.does([=](Desk& desk) -> Answer {
     const Code lost{code->whole(100, 9999)};
     const auto store = desk.toWrite();
     const SessionId id = sessionOf(*store, *which);
-    const Code by = tasting::spilled(*store, desk.clock(), id, lost);
-    return {Json{{"id", id.text}, {"code", lost.value}, {"by", by.value}}, {entryLine(desk.voice(), lastEntry(*store, id, Event::spilled))}};
+    const auto by = tasting::lostCup(*store, desk.clock(), desk.chance(), id, lost);
+    return {Json{{"id", id.text}, {"code", lost.value}, {"by", by ? Json(by->value) : Json()}, {"set_aside", !by}},
+            {entryLine(desk.voice(), lastEntry(*store, id, by ? Event::spilled : Event::voided))}};
   });
 }
 

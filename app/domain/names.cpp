@@ -1,5 +1,7 @@
 #include "domain/names.h"
 
+#include "domain/by_hand.h"
+
 #include <utility>
 
 namespace oddglass {
@@ -54,6 +56,9 @@ ODDGLASS_NAMES(VoidReason, N(notSure, "not_sure"), N(pouredWrong, "poured_wrong"
                N(cupLost, "cup_lost"), N(other, "other"), N(cannotRead, "cannot_read"), N(doesNotAddUp, "does_not_add_up"), N(misread, "misread"));
 ODDGLASS_NAMES(Routine, N(pourer, "pourer"), N(couple, "couple"), N(die, "die"), N(alone, "alone"), N(bottles, "bottles"));
 ODDGLASS_NAMES(ReadBy, N(taster, "taster"), N(pourer, "pourer"), N(another, "another"), N(twoSheets, "two_sheets"));
+ODDGLASS_NAMES(NotByHand, N(method, "method"), N(threeLots, "three_lots"), N(eitherMarked, "either_marked"), N(stopsEarly, "stops_early"),
+               N(duplicate, "duplicate"), N(markedSheet, "marked_sheet"), N(onlyOne, "only_one"), N(needsTwo, "needs_two"), N(needsPourer, "needs_pourer"),
+               N(noPourer, "no_pourer"), N(spares, "spares"), N(oneBottle, "one_bottle"), N(oneEvening, "one_evening"));
 ODDGLASS_NAMES(GiveAway, N(colour, "colour"), N(haze, "haze"), N(foam, "foam"), N(fizz, "fizz"), N(temperature, "temperature"), N(level, "level"),
                N(sediment, "sediment"), N(vessel, "vessel"), N(hadBefore, "had_before"));
 ODDGLASS_NAMES(WayOut, N(mend, "mend"), N(ask, "ask"), N(anyMeans, "any_means"));
@@ -102,7 +107,7 @@ const std::vector<E>& allOf() {
 
 FOR(Origin) FOR(Kind) FOR(AbvFrom) FOR(Allergen) FOR(IngredientsKnown) FOR(StockChange) FOR(NoteKind) FOR(Question) FOR(Method)
 FOR(Claim) FOR(Sought) FOR(ItemKind) FOR(Part) FOR(LotRole) FOR(Outcome) FOR(State) FOR(Event) FOR(ShownAs) FOR(VoidReason) FOR(CameFrom) FOR(ErasureKind)
-FOR(Routine) FOR(ReadBy) FOR(GiveAway) FOR(WayOut)
+FOR(Routine) FOR(NotByHand) FOR(ReadBy) FOR(GiveAway) FOR(WayOut)
 FOR(Clue) FOR(Sureness) FOR(WordClass) FOR(Leaning) FOR(WordChangeKind) FOR(ControlKind)
 
 }  // namespace oddglass

@@ -42,6 +42,7 @@ enum class Trouble {
   doesNotFit,       ///< {what} does not go with this method
   otherQuestion,    ///< {method} does not answer {question}; both by their names in domain/names.h
   abvMissing,
+  notByHand,        ///< the routine {routine} cannot do this plan: {reason}, both by their names in domain/names.h
   // the session's state
   wrongState,       ///< not while the session is {state}
   notSealed,        ///< not sealed yet
@@ -80,6 +81,15 @@ enum class Trouble {
   roundOpen,        ///< place {place} has not locked this round
   lastRound,        ///< there is no round left to open: close the table
   nothingAnswered,  ///< nobody sits at the table
+  keyByHand,        ///< hands hid this key, so there is no sheet to pour by
+  keyDrawn,         ///< this key was drawn, so nothing is to be read off
+  notReadOff,       ///< round {round} at place {place} has not been read off
+  alreadyRead,      ///< round {round} at place {place} was read off already
+  notTastedYet,     ///< round {round} at place {place} is neither locked nor set aside
+  tableOpen,        ///< nothing is read off in this routine before the close
+  cupsNotTold,      ///< each cup of round {round} at place {place} must be told once: {codes}
+  bottlesNotTold,   ///< each bottle must be told once: {bottles}
+  markNotThere,     ///< the first sheet has no mark {mark} for round {round} at place {place}
   // the store
   storeInUse,       ///< the file is in use by another program
   storeNewer,       ///< this file comes from a newer Oddglass ({version})

@@ -80,6 +80,7 @@ struct LoggedEvent {
   std::optional<Place> place;
   std::optional<Round> round;
   std::optional<bool> goOn{};   ///< what a look after a round said
+  std::optional<ReadBy> readBy{};  ///< who read off what stood under the cups
 };
 
 /// A revealed session by value, all that findings are worked out from.
@@ -97,6 +98,7 @@ struct RevealedSession {
   Millis sealedAt = 0;
   Millis revealedAt = 0;
   int pourSheetOpenings = 0;
+  std::set<ReadBy> readBy;  ///< who read off what stood under the cups, where no key was drawn
   int erasedPeople = 0;
   bool commitmentHolds = false;
   std::string commitment;   ///< hex

@@ -40,6 +40,8 @@ Demo loadDemo(store::Store& store, Clock& clock, Chance& chance, const std::file
   const auto people = shelf::people(store);
   const auto asking = std::ranges::find(people, "Ilse", &Taster::name);
   if (asking != people.end()) session::askForCard(store, clock, asking->id);
+  for (const char* hands : {"alone.json", "couple.json"})
+    for (const SessionId& session : importFile(store, clock, chance, folder / hands, CameFrom::demo).sessions) demo.revealed.push_back(session);
   demo.waiting = planFromFile(store, clock, chance, folder / "plan.json", CameFrom::demo);
   demo.sealMark = session::seal(store, clock, chance, demo.waiting).sealMark;
   together.commit();

@@ -1,5 +1,6 @@
 #include "exchange/session_json.h"
 
+#include "domain/by_hand.h"
 #include "domain/flight_form.h"
 #include "store/plan_json.h"
 
@@ -35,12 +36,20 @@ Json handInJson(const session::RecordedHandIn& in) {
           {"via", in.via},       {"client_id", canon::hex(in.clientId)}, {"salt", canon::hex(in.salt)}, {"cells", cells}, {"words", words}};
 }
 
-Json keyJson(const session::RecordedKey& key) {
+Json keyJson(const session::RecordedKey& key, Routine routine) {
   Json lines = Json::array(), poured = Json::array();
   for (const auto& [code, slot] : key.lines) lines.push_back({code.value, slot.value});
   for (const auto& each : key.poured)
     poured.push_back({{"seq", each.seq.value}, {"salt", canon::hex(each.salt)}, {"code", each.code.value}, {"slot", each.slot ? Json(each.slot->value) : Json(nullptr)}});
-  return {{"custody", "drawn"}, {"generator", key.generator}, {"seed", canon::hex(key.seed)}, {"salt", canon::hex(key.salt)}, {"lines", lines}, {"poured", poured}};
+  Json json{{"custody", isDrawn(routine) ? "drawn" : nameOf(routine)}, {"generator", key.generator}, {"seed", canon::hex(key.seed)}, {"salt", canon::hex(key.salt)}, {"lines", lines}, {"poured", poured}};
+  if (isDrawn(routine)) return json;
+  json["found"] = Json::array();
+  for (const auto& each : key.found) {
+    Json read = Json::array();
+    for (const session::FoundLine& line : each.flight.lines) read.push_back({line.code.value, line.slot ? Json(line.slot->value) : Json(nullptr)});
+    json["found"].push_back({{"seq", each.seq.value}, {"salt", canon::hex(each.salt)}, {"place", each.flight.place.value}, {"round", each.flight.round.value}, {"lines", read}});
+  }
+  return json;
 }
 
 // In ------------------------------------------------------------------------------------------------------------------
@@ -144,9 +153,24 @@ session::RecordedHandIn handInFrom(const Node& node, const Known& known) {
   return in;
 }
 
+// What was read off of a flight where hands hid the key.
+session::RecordedFound foundFrom(const Node& node, const Known& known) {
+  node.onlyKeys({"seq", "salt", "place", "round", "lines"});
+  session::RecordedFound found{known.entry(node, "seq", {Event::found}).seq, node.at("salt").bytes<16>(), {known.place(node), known.round(node), {}}};
+  for (const Node& line : node.at("lines").list(50)) {
+    const auto parts = line.list(2);
+    if (parts.size() != 2) line.refuse("what was read off is a list of code, or 0 for the cup set aside, and lot, or null");
+    const Code code = parts[0].small(0, 9999) == 0 ? Code{0} : known.code(parts[0]);
+    found.flight.lines.push_back({code, parts[1].isNull() ? std::nullopt : std::optional(known.slot(parts[1]))});
+  }
+  return found;
+}
+
 session::RecordedKey keyFrom(const Node& node, const Known& known) {
-  node.onlyKeys({"custody", "generator", "seed", "salt", "lines", "poured"});
-  if (node.at("custody").text(40) != "drawn") node.at("custody").refuse(Trouble::notAChoice, {{"text", node.at("custody").text(40)}, {"choices", "drawn"}});
+  const Routine routine = known.record.plan.routine;
+  const std::string custody(isDrawn(routine) ? "drawn" : nameOf(routine));
+  node.onlyKeys({"custody", "generator", "seed", "salt", "lines", "poured", "found"});
+  if (node.at("custody").text(40) != custody) node.at("custody").refuse(Trouble::notAChoice, {{"text", node.at("custody").text(40)}, {"choices", custody}});
   session::RecordedKey key;
   key.generator = node.at("generator").text(40);
   if (key.generator != "chacha20/1") node.at("generator").refuse(Trouble::notAChoice, {{"text", key.generator}, {"choices", "chacha20/1"}});
@@ -158,7 +182,7 @@ session::RecordedKey keyFrom(const Node& node, const Known& known) {
     key.lines.emplace_back(known.code(parts[0]), known.slot(parts[1]));
     if (key.lines.size() > 1 && key.lines[key.lines.size() - 2].first >= key.lines.back().first) line.refuse("the lines of the key must rise by code");
   }
-  if (key.lines.size() != known.record.plan.cups.size()) node.at("lines").refuse(Trouble::brokenReference, {{"text", "the key does not have one line for each cup"}});
+  if (key.lines.size() != (isDrawn(routine) ? known.record.plan.cups.size() : 0)) node.at("lines").refuse(Trouble::brokenReference, {{"text", "the key does not have one line for each cup"}});
   for (const Node& each : node.at("poured").list()) {
     each.onlyKeys({"seq", "salt", "code", "slot"});
     std::optional<Slot> slot;
@@ -166,6 +190,9 @@ session::RecordedKey keyFrom(const Node& node, const Known& known) {
     key.poured.push_back({known.entry(each, "seq", {Event::asPoured}).seq, each.at("salt").bytes<16>(), known.code(each.at("code")), slot});
   }
   requireOnce(node.at("poured"), key.poured, &session::RecordedPour::seq);
+  if (isDrawn(routine) && node.has("found")) node.at("found").refuse("nothing was read off: this key was drawn");
+  for (const Node& each : node.maybeList("found")) key.found.push_back(foundFrom(each, known));
+  if (!key.found.empty()) requireOnce(node.at("found"), key.found, [](const session::RecordedFound& each) { return each.seq; });
   return key;
 }
 
@@ -218,7 +245,7 @@ Json sessionJson(const SessionRecord& record) {
   for (const auto& each : record.remarks) json["remarks"].push_back({{"seq", each.seq.value}, {"about", each.about}, {"salt", canon::hex(each.salt)}, {"text", each.text}});
   for (const auto& each : record.handIns) json["hand_ins"].push_back(handInJson(each));
   for (const auto& each : record.people) json["people"].push_back({{"place", each.place.value}, {"taster", each.taster.text}});
-  if (record.key) json["key"] = keyJson(*record.key);
+  if (record.key) json["key"] = keyJson(*record.key, record.plan.routine);
   for (const auto& each : record.open) json["open"].push_back({{"place", each.place.value}, {"slot", each.slot.value}, {"item", each.item.value}, {"value", each.value}, {"at", each.at}});
   return json;
 }

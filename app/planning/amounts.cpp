@@ -1,6 +1,5 @@
 #include "planning/amounts.h"
 
-#include "domain/flight_form.h"
 #include "planning/alcohol.h"
 #include "planning/flight_cups.h"
 #include "planning/pace.h"
@@ -62,7 +61,7 @@ std::optional<WaveAmount> waveOf(const Setup& setup, int cupsInFlight) {
 
 Amounts amountsOf(const Setup& setup) {
   requireSetup(setup);
-  const int inFlight = setup.sheet ? cupsOfSheet(setup) : formOf(setup.method).cups, inRound = inFlight * setup.comparisons();
+  const int inFlight = setup.sheet ? cupsOfSheet(setup) : cupsPoured(setup), inRound = inFlight * setup.comparisons();
   const bool hasWarmUp = setup.sheet && std::ranges::any_of(setup.lots, [](const SetupLot& lot) { return lot.role == LotRole::warmUp; });
   Amounts amounts;
   amounts.cupsPerPerson = inRound * setup.rounds + (hasWarmUp ? setup.evenings : 0);

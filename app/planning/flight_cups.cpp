@@ -1,5 +1,7 @@
 #include "planning/flight_cups.h"
 
+#include "domain/by_hand.h"
+#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "planning/alcohol.h"
 #include "stats/design/servings.h"
@@ -20,6 +22,13 @@ const std::vector<stats::CupOrder>& ordersAsSides(const Setup& setup) {
 }  // namespace
 
 std::vector<CupsOfOrder> cupsOfOrders(const Setup& setup) {
+  if (const auto hands = pouredByHand(setup.routine, setup.method, setup.expected)) {
+    if (!formOf(setup.method).hasMarked) return {hands->cups};
+    std::vector<CupsOfOrder> withMarked;
+    for (int lot = 0; lot < 2; ++lot)
+      if (!setup.marked || setup.marked->value == lot + 1) ++withMarked.emplace_back(hands->cups)[static_cast<std::size_t>(lot)];
+    return withMarked;
+  }
   std::vector<CupsOfOrder> cups;
   for (const stats::CupOrder& order : ordersAsSides(setup)) {
     CupsOfOrder of{};
@@ -27,6 +36,11 @@ std::vector<CupsOfOrder> cupsOfOrders(const Setup& setup) {
     cups.push_back(of);
   }
   return cups;
+}
+
+int cupsPoured(const Setup& setup) {
+  const auto hands = pouredByHand(setup.routine, setup.method, setup.expected);
+  return hands ? hands->total() + (formOf(setup.method).hasMarked ? 1 : 0) : formOf(setup.method).cups;
 }
 
 int worstCups(const Setup& setup, int side, int places) {

@@ -1,5 +1,6 @@
 #include "planning/recommend.h"
 
+#include "domain/by_hand.h"
 #include "domain/flight_form.h"
 #include "planning/chances.h"
 #include "planning/flight_cups.h"
@@ -122,10 +123,10 @@ Recommendation recommend(Question question, const Setup& given) {
     const auto more = unnamed(setup);
     result.choices.insert(result.choices.end(), more.begin(), more.end());
   }
-  std::erase_if(result.choices, [&](const Choice& choice) { return !answers(choice.method, question); });
+  std::erase_if(result.choices, [&](const Choice& choice) { return !answers(choice.method, question) || !mayHide(given.routine, choice.method); });
   if (question == Question::notice)
     for (Choice& choice : result.choices) std::erase(choice.because, Because::natureUnknown);
-  if (three) result.references = referencesOf(setup, result.best());
+  if (three && !result.choices.empty()) result.references = referencesOf(setup, result.best());
   return result;
 }
 

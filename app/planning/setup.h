@@ -32,6 +32,7 @@ struct Setup {
   int makers = 0;  ///< tasters who made one
   int spares = 0;  ///< places for people who might still come
   Method method = Method::triangle;
+  Routine routine = Routine::pourer;
   std::optional<Slot> expected;  ///< the lot that is asked about as having more; 1 or 2
   std::optional<Slot> marked;    ///< the lot in the marked cup; nothing: either
   bool thingNamed = false;       ///< one thing is named that one of them might have more of

@@ -51,6 +51,7 @@ Json planOf(const Plan& plan) {
           {"expected", letter(plan, plan.expected)}, {"dose", textOrNull(plan.dose)}, {"marked", letter(plan, plan.marked)}, {"may_have_none", plan.mayHaveNone}, {"also_prefer", plan.alsoPrefer},
           {"stopping", stopping}, {"evenings", plan.evenings}, {"wave", plan.wave}, {"comparisons", plan.comparisons()}, {"lots", lots(plan)}};
   if (plan.sheet) json["sheet"] = sheetOf(plan);
+  if (plan.routine != Routine::pourer) json["routine"] = nameOf(plan.routine);
   return json;
 }
 
@@ -68,8 +69,12 @@ Json promisesOf(const RevealedSession& session) {
 }
 
 Json recordOf(const RevealedSession& session) {
-  return {{"commitment", session.commitment}, {"commitment_holds", session.commitmentHolds}, {"seal_mark", session.sealMark},
-          {"pour_sheet_openings", session.pourSheetOpenings}, {"erased", session.erasedPeople}};
+  Json json{{"commitment", session.commitment}, {"commitment_holds", session.commitmentHolds}, {"seal_mark", session.sealMark},
+            {"custody", session.plan.routine == Routine::pourer ? "drawn" : nameOf(session.plan.routine)}, {"pour_sheet_openings", session.pourSheetOpenings}, {"erased", session.erasedPeople}};
+  if (session.plan.routine == Routine::pourer) return json;
+  json["key_read_by"] = Json::array();
+  for (const ReadBy by : session.readBy) json["key_read_by"].push_back(nameOf(by));
+  return json;
 }
 
 }  // namespace oddglass::report

@@ -1,6 +1,8 @@
 #include "blinding/commitment.h"
 #include "blinding/draw.h"
 #include "blinding/seal_mark.h"
+#include "domain/by_hand.h"
+#include "domain/flight_form.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "session/plan_now.h"
@@ -36,6 +38,7 @@ class Inspector {
         lookAtAnswers();
         lookAtRemarks();
         lookAtPours();
+        if (!isDrawn(record_.plan.routine)) lookAtFound();
         lookAtPeople();
         if (!record_.open.empty()) lookAtOpen();
       }
@@ -106,7 +109,7 @@ class Inspector {
 
   void lookAtKey() {
     const RecordedKey& key = *record_.key;
-    const blinding::KeyContents contents{key.seed, key.salt, key.generator, key.lines};
+    const blinding::KeyContents contents{key.seed, key.salt, key.generator, key.lines, blinding::custodyOf(record_.plan.routine)};
     start("commitment");
     if (!blinding::commitmentHolds(record_.commitment, contents, canon::sha256({canon::bytesOf(record_.planText)}))) fail("commitment");
     start("orders");
@@ -208,6 +211,55 @@ class Inspector {
       const bool isLot = !pour.slot || std::ranges::find(record_.plan.lots, *pour.slot, &PlannedLot::slot) != record_.plan.lots.end();
       if (!isCup || !isLot) fail(entryName(pour.seq));
     }
+  }
+
+  // What was read off: as it was then, each cup of its flight once, the same lot for the same bottle; a flight that counts was read off and adds up.
+  void lookAtFound() {
+    start("found");
+    std::map<std::pair<Place, Round>, const RecordedFound*> read;
+    std::map<int, std::optional<Slot>> bottles;
+    for (const RecordedFound& each : record_.key->found) {
+      const auto index = static_cast<std::size_t>(each.seq.value - 1);
+      const bool isEntry = each.seq.value >= 1 && index < record_.log.size() && record_.log[index].event == Event::found;
+      if (!isEntry || !read.emplace(std::pair{each.flight.place, each.flight.round}, &each).second) {
+        fail("read off without " + entryName(each.seq));
+        continue;
+      }
+      const Json& body = bodies_[index];
+      if (tasting::digestOf(each.salt, foundText(each.flight)) != body.value("digest", "") || body.value("place", 0) != each.flight.place.value ||
+          body.value("round", 0) != each.flight.round.value || !areCupsOf(each.flight, bottles))
+        fail(entryName(each.seq));
+    }
+    std::set<std::pair<Place, Round>> aside;
+    for (std::size_t i = 0; i < bodies_.size(); ++i) {
+      if (record_.log[i].event == Event::voided) aside.insert({Place{bodies_[i].at("place").get<int>()}, Round{bodies_[i].at("round").get<int>()}});
+      if (record_.log[i].event == Event::found && std::ranges::find(record_.key->found, record_.log[i].seq, &RecordedFound::seq) == record_.key->found.end()) fail(entryName(record_.log[i].seq));
+    }
+    if (record_.state != State::revealed) return;
+    for (const RecordedHandIn& in : record_.handIns) {
+      const auto found = read.find({in.place, in.round});
+      if (!aside.contains({in.place, in.round}) && (found == read.end() || whyNotCounted(record_.plan, found->second->flight))) fail(entryName(in.seq));
+    }
+  }
+
+  bool areCupsOf(const FoundFlight& flight, std::map<int, std::optional<Slot>>& bottles) const {
+    std::set<int> positions;
+    const int marked = hasMarkedCup(record_.plan) ? 1 : 0;
+    const auto hands = pouredByHand(record_.plan.routine, record_.plan.method, record_.plan.expected);
+    bool hasAside = false;
+    for (const FoundLine& line : flight.lines) {
+      if (line.slot && std::ranges::find(record_.plan.lots, *line.slot, &PlannedLot::slot) == record_.plan.lots.end()) return false;
+      if (line.code.value == 0) {
+        if (hasAside) return false;
+        hasAside = true;
+        continue;
+      }
+      const auto cup = std::ranges::find(record_.plan.cups, line.code, &Cup::code);
+      if (cup == record_.plan.cups.end() || cup->place != flight.place || cup->round != flight.round || cup->position.value <= marked) return false;
+      if (!positions.insert(cup->position.value).second) return false;
+      if (cup->bottle > 0 && bottles.emplace(cup->bottle, line.slot).first->second != line.slot) return false;
+    }
+    return static_cast<int>(positions.size()) == cupsInFlight(record_.plan) - marked && hasAside == (hands && hands->setsOneAside);
   }
 
   void lookAtPromises() {

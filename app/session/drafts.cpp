@@ -189,7 +189,8 @@ DraftFacts draftFacts(store::Store& store, const SessionId& session) {
     }
     const auto makers = makersOf(db, draft.lots);
     for (const TasterId& taster : draft.tasters) {
-      const DraftPerson person{taster, tasterName(db, taster), makers.contains(taster)};
+      // Whoever tastes alone hides the cups too; that person's answers are the data, as a maker's are.
+      const DraftPerson person{taster, tasterName(db, taster), makers.contains(taster) || draft.routine == Routine::alone};
       if (person.name.empty()) continue;
       (person.isMaker ? facts.makers : facts.panel).push_back(person);
     }
@@ -216,6 +217,7 @@ planning::Setup setupOf(const DraftFacts& facts) {
   setup.makers = static_cast<int>(facts.makers.size());
   setup.spares = facts.draft.spares;
   setup.method = facts.draft.method;
+  setup.routine = facts.draft.routine;
   setup.thingNamed = !facts.draft.attribute.empty();
   setup.lingers = facts.draft.lingers;
   if (namesAThing(facts.draft.method)) setup.expected = facts.draft.expected;

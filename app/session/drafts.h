@@ -27,7 +27,7 @@ void discardDraft(store::Store& store, const SessionId& session);
 struct DraftPerson {
   TasterId taster;
   std::string name;
-  bool isMaker = false;  ///< had a hand in one of the drinks
+  bool isMaker = false;  ///< had a hand in one of the drinks, or tastes alone
 };
 
 /// One lot of a draft as it stands on the shelf today.
@@ -60,7 +60,7 @@ bool isCoded(const DraftFacts& facts);
 void requireAnswered(const Draft& draft);
 
 /// Says what is wrong with a plan before it can be sealed, as the Problem that `seal` would throw; nothing is written.
-/// needsTwoLots, needsThree, needsALot, needsReference, sheetEmpty, sheetImpossible, noAttribute, doesNotFit, sameLotTwice, empty (title), noPanel, makerPours, pourerTastes, noStrength, aboveCeiling, tooFewBottles, limitTooWide, alikeNeedsLimit, careNotHeard.
+/// needsTwoLots, needsThree, needsALot, needsReference, sheetEmpty, sheetImpossible, noAttribute, doesNotFit, sameLotTwice, empty (title), noPanel, makerPours, pourerTastes, noStrength, aboveCeiling, tooFewBottles, limitTooWide, notByHand, alikeNeedsLimit, careNotHeard.
 void requireReady(const DraftFacts& facts);
 
 }  // namespace oddglass::session

@@ -1,6 +1,7 @@
 #include "session/ending.h"
 
 #include "blinding/commitment.h"
+#include "domain/by_hand.h"
 #include "domain/text.h"
 #include "session/opened.h"
 #include "session/plan_now.h"
@@ -35,6 +36,29 @@ void freeBottles(SQLite::Database& db, std::int64_t session, Millis at) {
      GROUP BY lot_id HAVING sum(bottles) < 0)sql", session, at);
 }
 
+// Where hands hid the key, every flight that counts must have been read off: nothing else says what stood in it.
+void requireReadOff(SQLite::Database& db, std::int64_t session, const Plan& plan) {
+  if (isDrawn(plan.routine) || store::stateOf(db, session) != State::closed) return;
+  auto row = bound(db, R"sql(
+    SELECT h.place, h.round FROM hand_in h WHERE h.session_id = ?1
+       AND NOT EXISTS (SELECT 1 FROM voided v WHERE v.session_id = ?1 AND v.place = h.place AND v.round = h.round)
+       AND NOT EXISTS (SELECT 1 FROM log g WHERE g.session_id = ?1 AND g.kind = 'found' AND json_extract(g.body, '$.place') = h.place
+                          AND json_extract(g.body, '$.round') = h.round)
+     ORDER BY h.round, h.place)sql", session);
+  if (row.executeStep())
+    throw Problem(Trouble::notReadOff, "session", {{"place", std::to_string(row.getColumn(0).getInt())}, {"round", std::to_string(row.getColumn(1).getInt())}});
+}
+
+// What hands poured for the flights of places that somebody took; a whole bottle is open once it is poured from.
+int pouredByHands(SQLite::Database& db, std::int64_t session, const Plan& plan, const PlannedLot& lot) {
+  const int taken = countOf(db, "SELECT count(*) FROM place_taken WHERE session_id = ?", session);
+  if (plan.routine == Routine::bottles) return taken > 0 ? lot.bottleMl / plan.cupMl : 0;
+  const auto hands = pouredByHand(plan.routine, plan.method, plan.expected);
+  if (!hands || lot.slot.value > 2) return 0;
+  const bool isMarked = plan.marked == lot.slot;
+  return taken * plan.rounds * (hands->cups[static_cast<std::size_t>(lot.slot.value) - 1] + (isMarked ? 1 : 0));
+}
+
 // The cups that stood on the table: those of places that somebody took, and the spare ones that were used.
 void bookPoured(SQLite::Database& db, std::int64_t session, const Plan& plan, Millis at) {
   for (const PlannedLot& lot : plan.lots) {
@@ -44,7 +68,7 @@ void bookPoured(SQLite::Database& db, std::int64_t session, const Plan& plan, Mi
          AND c.place IN (SELECT place FROM place_taken WHERE session_id = ?1)
          AND (c.spare = 0 OR c.code IN (SELECT by_code FROM spilled WHERE session_id = ?1)))sql", session, lot.slot.value);
     cups.executeStep();
-    int count = cups.getColumn(0).getInt();
+    int count = isDrawn(plan.routine) ? cups.getColumn(0).getInt() : lot.role == LotRole::warmUp ? 0 : pouredByHands(db, session, plan, lot);
     // The warm-up cup has no code: one for everybody who sat, on each evening.
     if (lot.role == LotRole::warmUp) count += countOf(db, "SELECT count(*) FROM place_taken WHERE session_id = ?", session) * plan.evenings;
     if (count > 0)
@@ -72,7 +96,7 @@ void forgetLoose(SQLite::Database& db, std::int64_t session) {
 }
 
 bool writeOpened(SQLite::Database& db, std::int64_t session, const PlanNow& now, const blinding::KeyContents& key, const Logged& entry,
-                 const std::map<Code, std::optional<Slot>>& really) {
+                 const std::map<Code, std::optional<Slot>>& really, const std::vector<FoundFlight>& readOff) {
   const canon::Digest planHash = canon::sha256({canon::bytesOf(now.text)});
   const bool holds = blinding::commitmentHolds(now.commitment, key, planHash);
   auto opened = bound(db, "INSERT INTO key_opened (session_id, seq, generator, matches, seed, salt) VALUES (?, ?, ?, ?, ?, ?)", session, entry.seq().value,
@@ -95,6 +119,16 @@ bool writeOpened(SQLite::Database& db, std::int64_t session, const PlanNow& now,
     line.exec();
     line.reset();
   }
+  for (const FoundFlight& flight : readOff)
+    for (const auto& [code, slot] : linesOf(now.plan, flight)) {
+      if (!slot) continue;
+      line.bind(1, session);
+      line.bind(2, code.value);
+      line.bind(3, slot->value);
+      line.bind(4, slot->value);
+      line.exec();
+      line.reset();
+    }
   return holds;
 }
 
@@ -121,6 +155,7 @@ Revealed reveal(store::Store& store, Clock& clock, const SessionId& session) {
   result.commitmentHolds = store::write(store, [&](SQLite::Database& db) {
     const auto id = store::sessionRow(db, session);
     const PlanNow now = planNow(db, id);
+    requireReadOff(db, id, now.plan);
     const Millis at = clock.now();
     const Logged entry = Log::append(db, id, at, Event::revealed, canon::Json::object());
     const bool holds = openKey(db, id, now, entry);
@@ -140,7 +175,9 @@ bool openKey(SQLite::Database& db, std::int64_t session, const PlanNow& now, con
   const blinding::OpenedKey key = vault::open(db, session, entry);
   std::map<Code, std::optional<Slot>> really;
   for (const vault::Poured& each : vault::poured(db, session, entry)) really[each.code] = each.slot;
-  return writeOpened(db, session, now, key.contents(), entry, really);
+  std::vector<FoundFlight> found;
+  for (vault::Found& each : vault::found(db, session, entry)) found.push_back(std::move(each.flight));
+  return writeOpened(db, session, now, key.contents(), entry, really, found);
 }
 
 void breakSeal(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::string& reason, bool sure) {

@@ -26,7 +26,8 @@ struct Revealed {
   std::optional<Problem> backupProblem;  ///< why not
 };
 
-/// Opens the key, checks the commitment, books what was poured, in one transaction; then makes a backup. Problem wrongState before the close.
+/// Opens the key, checks the commitment, books what was poured, in one transaction; then makes a backup. Problem wrongState before the close; notReadOff, naming the place and the round,
+/// while a flight that counts has not been read off where hands hid the key: read it off, or set it aside.
 Revealed reveal(store::Store& store, Clock& clock, const SessionId& session);
 
 /// Ends a session by looking early: the key is open, no verdict can come of it, and it stays on record for good. `sure` must be true: askTwice. A reason is asked for: empty.

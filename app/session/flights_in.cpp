@@ -81,11 +81,14 @@ void FlightsIn::choices(std::int64_t id, RevealedSession& session) {
     if (begin(flight, rows, session)) {
       codes.clear();
       for (Code code : first[{flight.place, flight.round}]) {
-        flight.drawn.push_back(lines.at(code).drawn);
+        const auto drawn = lines.find(code);
+        if (drawn != lines.end()) flight.drawn.push_back(drawn->second.drawn);
         int steps = 0;
         for (auto next = replaced.find(code); next != replaced.end() && steps < 9; next = replaced.find(code), ++steps) code = next->second;
         codes.push_back(code);
-        flight.poured.push_back(lines.at(code).poured);
+        // Where hands hid the key, a cup that could not be read has no line.
+        const auto line = lines.find(code);
+        flight.poured.push_back(line == lines.end() ? std::nullopt : line->second.poured);
       }
     }
     if (!rows.getColumn(4).isNull()) addReply(flight, session.plan, {rows.getColumn(3).getInt()}, rows.getColumn(4).getInt(), codes);

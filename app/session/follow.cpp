@@ -1,5 +1,6 @@
 #include "session/follow.h"
 
+#include "domain/by_hand.h"
 #include "domain/flight_form.h"
 
 namespace oddglass::session {
@@ -25,6 +26,21 @@ void fitSheet(Draft& draft) {
   if (draft.evenings > draft.rounds) draft.evenings = draft.rounds;
 }
 
+// Nobody stands by who knows, unless it is whoever throws the die; alone nobody comes late.
+void fitHands(Draft& draft, const DraftFacts& facts) {
+  draft.stopping.reset();
+  if (draft.routine != Routine::die) {
+    draft.pourer.reset();
+    draft.pourerName.clear();
+  }
+  if (draft.routine == Routine::alone) draft.spares = 0;
+  if (draft.method == Method::duoTrio && !draft.marked) draft.marked = Slot{3 - ownLot(draft, facts).value};
+  if (draft.method == Method::sheet) {
+    draft.sheet.hasDuplicate = false;
+    draft.marked.reset();
+  }
+}
+
 }  // namespace
 
 std::optional<planning::Recommendation> recommendationFor(const DraftFacts& facts) {
@@ -32,10 +48,12 @@ std::optional<planning::Recommendation> recommendationFor(const DraftFacts& fact
   // A score sheet is the only way to ask its questions.
   if (setup.sheet) return std::nullopt;
   if (setup.lots.size() < 2 || setup.lots.size() > 3 || setup.counting() == 0) return std::nullopt;
-  return planning::recommend(facts.draft.question, setup);
+  auto found = planning::recommend(facts.draft.question, setup);
+  return found.choices.empty() ? std::nullopt : std::optional(std::move(found));
 }
 
 void fit(Draft& draft, const DraftFacts& facts) {
+  if (!isDrawn(draft.routine)) fitHands(draft, facts);
   if (draft.method == Method::sheet) return fitSheet(draft);
   if (draft.question != Question::differ && draft.lots.size() > 2) draft.lots.resize(2);
   const bool isThree = draft.lots.size() == 3;

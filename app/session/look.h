@@ -44,6 +44,7 @@ struct HistoryLine {
   std::optional<bool> commitmentHolds;   ///< at the reveal
   std::optional<int> missing;            ///< at the close
   std::optional<bool> goOn;              ///< what a look after a round said
+  std::optional<ReadBy> readBy;          ///< who read off what stood under the cups
   std::string words;                     ///< only after the reveal or the breaking of the seal; may be erased
 };
 std::vector<HistoryLine> history(store::Store& store, const SessionId& session);

@@ -2,6 +2,7 @@
 
 #include "blinding/key.h"
 #include "domain/logged.h"
+#include "session/found.h"
 #include "session/plan_now.h"
 
 #include <map>
@@ -14,9 +15,9 @@ namespace oddglass::session {
 /// Opens the key of the vault and writes it out. True when the commitment holds.
 bool openKey(SQLite::Database& db, std::int64_t session, const PlanNow& now, const Logged& entry);
 
-/// Writes an open key's rows. True when the commitment holds.
+/// Writes an open key's rows, of a key that hands hid by what was read off. True when the commitment holds.
 bool writeOpened(SQLite::Database& db, std::int64_t session, const PlanNow& now, const blinding::KeyContents& key, const Logged& entry,
-                 const std::map<Code, std::optional<Slot>>& really);
+                 const std::map<Code, std::optional<Slot>>& really, const std::vector<FoundFlight>& readOff);
 
 /// Cuts the link from loose tasters to their answers.
 void forgetLoose(SQLite::Database& db, std::int64_t session);

@@ -1,5 +1,6 @@
 #include "session/plan_now.h"
 
+#include "domain/by_hand.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "store/blob.h"
@@ -22,6 +23,9 @@ PlanNow planNow(SQLite::Database& db, std::int64_t session) {
 
 blinding::Shape shapeOf(const Plan& plan) {
   blinding::Shape shape;
+  shape.routine = plan.routine;
+  // What was hidden by hand cannot be poured again; from a whole bottle it can.
+  if (!isDrawn(plan.routine) && plan.routine != Routine::bottles) shape.spareCodesPerCup = 0;
   shape.deal = {plan.method, plan.expected, plan.marked, plan.comparisons(), plan.places, plan.rounds, std::nullopt};
   if (plan.sheet) {
     shape.deal.sheet = {plan.sheet->orders, {}, {}};

@@ -1,6 +1,7 @@
 #include "session/pour.h"
 
 #include "canon/folded.h"
+#include "domain/by_hand.h"
 #include "domain/flight_form.h"
 #include "domain/problem.h"
 #include "session/plan_now.h"
@@ -35,6 +36,10 @@ void setAsideFlightOf(SQLite::Database& db, std::int64_t session, Millis at, Cha
     tasting::setAsideWithin(db, session, at, chance.bytes<16>(), {cup.getColumn(0).getInt()}, {cup.getColumn(1).getInt()}, VoidReason::notSure, {});
 }
 
+void requireDrawn(const Plan& plan) {
+  if (!isDrawn(plan.routine)) throw Problem(Trouble::keyByHand, "session");
+}
+
 std::string lotLabel(const PlannedLot& lot) { return lot.beverageName + ", " + lot.lotName; }
 
 // Pour order: round by round, first cups before spares, in the order of the places.
@@ -54,6 +59,7 @@ PourSheet openPourSheet(store::Store& store, Clock& clock, const SessionId& sess
     const auto id = store::sessionRow(db, session);
     tasting::requireOpenTable(db, id);
     const PlanNow now = planNow(db, id);
+    requireDrawn(now.plan);
     const Logged entry = store::Log::append(db, id, clock.now(), Event::pourSheetOpened, canon::Json::object());
     const blinding::OpenedKey key = vault::open(db, id, entry);
     const std::set<Code> ticks = vault::ticks(db, id, entry), spilled = spilledCodes(db, id);
@@ -81,6 +87,7 @@ void tick(store::Store& store, Clock& clock, const SessionId& session, Code code
   store::write(store, [&](SQLite::Database& db) {
     const auto id = store::sessionRow(db, session);
     tasting::requireOpenTable(db, id);
+    requireDrawn(planNow(db, id).plan);
     requireCode(db, id, code);
     vault::tick(db, id, clock.now(), code, isPoured);
   });
@@ -89,6 +96,7 @@ void tick(store::Store& store, Clock& clock, const SessionId& session, Code code
 void pouredReallyAll(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::vector<ReallyPoured>& all) {
   store::write(store, [&](SQLite::Database& db) {
     const auto id = store::sessionRow(db, session);
+    if (!all.empty()) requireDrawn(planNow(db, id).plan);
     for (const ReallyPoured& each : all) {
       requireCode(db, id, each.code);
       if (each.slot) {

@@ -43,7 +43,7 @@ struct PourSheet {
   std::string nameOf(Slot slot) const;
 };
 
-/// Problem wrongState (after the close), notSealed.
+/// Problem wrongState (after the close), notSealed, keyByHand (where hands hide the key there is no sheet; so for all that follows but `slotNamed` and `sayPoured`).
 PourSheet openPourSheet(store::Store& store, Clock& clock, const SessionId& session);
 
 /// Ticks a cup as poured or takes the tick back. Kept with the key: ticks would betray the lots. Problem codeNotHere.

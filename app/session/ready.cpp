@@ -1,3 +1,4 @@
+#include "domain/by_hand.h"
 #include "domain/expectation.h"
 #include "domain/flight_form.h"
 #include "domain/names.h"
@@ -72,6 +73,18 @@ void requireExtras(const DraftFacts& facts) {
   if (draft.sought != Sought::difference && (draft.stopping || !mayBeAlike(draft.method))) refuse("seeks");
 }
 
+void requireHands(const DraftFacts& facts) {
+  const Draft& draft = facts.draft;
+  const auto refuse = [&](NotByHand reason) {
+    throw Problem(Trouble::notByHand, "routine", {{"routine", std::string(nameOf(draft.routine))}, {"reason", std::string(nameOf(reason))}});
+  };
+  if (const auto reason = whyNotByHand(draft, static_cast<int>(facts.panel.size() + facts.makers.size()), !facts.pourerName.empty())) refuse(*reason);
+  if (draft.routine != Routine::bottles) return;
+  const planning::Amounts amounts = planning::amountsOf(setupOf(facts));
+  for (std::size_t i = 0; i < facts.lots.size(); ++i)
+    if (facts.lots[i].lot.role != LotRole::warmUp && amounts.lots[i].bottles.value_or(1) > 1) refuse(NotByHand::oneBottle);
+}
+
 // A share of likelihood for something that can come out.
 void requireExpected(const DraftFacts& facts) {
   std::vector<PlannedLot> lots;
@@ -99,7 +112,9 @@ void requireReady(const DraftFacts& facts) {
   if (draft.evenings > draft.rounds) throw Problem(Trouble::outOfRange, "evenings", {{"text", std::to_string(draft.evenings)}, {"low", "1"}, {"high", std::to_string(draft.rounds)}});
   if (draft.pourer && std::ranges::find(draft.tasters, *draft.pourer) != draft.tasters.end())
     throw Problem(Trouble::pourerTastes, "pourer", {{"name", facts.pourerName}});
-  if (facts.pourerIsMaker) throw Problem(Trouble::makerPours, "pourer", {{"name", facts.pourerName}});
+  requireHands(facts);
+  // Where a die says which cup gets what, a maker who does not taste may hold it.
+  if (facts.pourerIsMaker && draft.routine != Routine::die) throw Problem(Trouble::makerPours, "pourer", {{"name", facts.pourerName}});
   if (facts.panel.empty() && facts.makers.size() != 1) throw Problem(Trouble::noPanel, "tasters");
   if (draft.sought != Sought::difference && !draft.limitPm) throw Problem(Trouble::alikeNeedsLimit, "limit_pm");
   for (const DraftLot& each : facts.lots)

@@ -1,5 +1,6 @@
 #include "session/record.h"
 
+#include "domain/by_hand.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "session/plan_now.h"
@@ -74,14 +75,16 @@ std::vector<RecordedOpen> openAnswers(SQLite::Database& db, std::int64_t session
 
 // Read from the opened rows, which only exist after the reveal or the breaking of the seal; what was poured lies closed up and needs no opening
 // again here because the log has that entry.
-std::optional<RecordedKey> openedKey(SQLite::Database& db, std::int64_t session) {
+std::optional<RecordedKey> openedKey(SQLite::Database& db, std::int64_t session, const Plan& plan) {
   auto row = bound(db, "SELECT seed, salt, generator FROM key_opened WHERE session_id = ?", session);
   if (!row.executeStep()) return std::nullopt;
-  RecordedKey key{store::blobOf<32>(row.getColumn(0)), store::blobOf<32>(row.getColumn(1)), row.getColumn(2).getString(), {}, {}};
+  RecordedKey key{store::blobOf<32>(row.getColumn(0)), store::blobOf<32>(row.getColumn(1)), row.getColumn(2).getString(), {}, {}, {}};
   auto lines = bound(db, "SELECT code, slot FROM key_line WHERE session_id = ? ORDER BY code", session);
-  while (lines.executeStep()) key.lines.emplace_back(Code{lines.getColumn(0).getInt()}, Slot{lines.getColumn(1).getInt()});
+  // What hands hid was never drawn: its rows were read off and stand among the found ones.
+  while (isDrawn(plan.routine) && lines.executeStep()) key.lines.emplace_back(Code{lines.getColumn(0).getInt()}, Slot{lines.getColumn(1).getInt()});
   for (const vault::Poured& each : vault::poured(db, session, store::Log::opening(db, session)))
     key.poured.push_back({each.seq, each.salt, each.code, each.slot});
+  for (vault::Found& each : vault::found(db, session, store::Log::opening(db, session))) key.found.push_back({each.seq, each.salt, std::move(each.flight)});
   return key;
 }
 
@@ -110,7 +113,7 @@ SessionRecord record(store::Store& store, const SessionId& session) {
     record.remarks = remarks(db, id);
     record.handIns = handIns(db, id);
     record.people = people(db, id);
-    record.key = openedKey(db, id);
+    record.key = openedKey(db, id, record.plan);
     record.open = openAnswers(db, id);
     return record;
   });

@@ -4,6 +4,7 @@
 #include "canon/digest.h"
 #include "domain/plan.h"
 #include "domain/state.h"
+#include "session/found.h"
 #include "store/log.h"
 #include "store/store.h"
 
@@ -55,12 +56,18 @@ struct RecordedPour {
   Code code;
   std::optional<Slot> slot;   ///< nothing: not sure
 };
+struct RecordedFound {
+  Seq seq;
+  canon::Salt salt{};
+  FoundFlight flight;
+};
 struct RecordedKey {
   std::array<std::uint8_t, 32> seed{};
   std::array<std::uint8_t, 32> salt{};
   std::string generator;
-  std::vector<std::pair<Code, Slot>> lines;   ///< rising by code
+  std::vector<std::pair<Code, Slot>> lines;   ///< rising by code; none where hands hid the key
   std::vector<RecordedPour> poured;           ///< every entry, in order; the last of a code counts
+  std::vector<RecordedFound> found;           ///< what was read off where hands hid the key, one for each entry
 };
 struct RecordedPerson {
   Place place;
@@ -105,7 +112,7 @@ SessionRecord record(store::Store& store, const SessionId& session);
 
 /// One thing that was looked at.
 struct Check {
-  std::string what;     ///< chain, states, plan, commitment, orders, answers, words, remarks, poured, people, promises; open where somebody answered with the labels known
+  std::string what;     ///< chain, states, plan, commitment, orders, answers, words, remarks, poured, people, promises; found where hands hid the key; open where somebody answered with the labels known
   bool holds = true;
   std::string where;    ///< the first place where it does not: "entry 41"
 };
@@ -117,7 +124,7 @@ struct Verification {
 };
 
 /// Looks at everything that a record can prove: the chain, the steps from state to state, the hash of the plan, the commitment and the orders (once the key is open), the digests of
-/// answers, words, promises, remarks and pours. Erased answers are no break.
+/// answers, words, promises, remarks, pours and of what was read off, and that this adds up wherever a flight counts. Erased answers are no break.
 Verification check(const SessionRecord& record);
 Verification verify(store::Store& store, const SessionId& session);
 

@@ -1,3 +1,4 @@
+#include "blinding/commitment.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "session/opened.h"
@@ -140,15 +141,21 @@ class Replay {
 
   void key(const Logged& logged) {
     if (!record_.key) throw Problem(Trouble::brokenReference, "key", {{"text", "is missing"}});
-    const blinding::KeyContents contents{record_.key->seed, record_.key->salt, record_.key->generator, record_.key->lines};
+    const blinding::KeyContents contents{record_.key->seed, record_.key->salt, record_.key->generator, record_.key->lines, blinding::custodyOf(record_.plan.routine)};
     std::vector<vault::Poured> poured;
     std::map<Code, std::optional<Slot>> really;
     for (const RecordedPour& each : record_.key->poured) {
       poured.push_back({each.seq, each.salt, each.code, each.slot});
       really[each.code] = each.slot;
     }
-    vault::putOpened(db_, session_, contents, poured, chance_);
-    writeOpened(db_, session_, planNow(db_, session_), contents, logged, really);
+    std::vector<vault::Found> found;
+    std::vector<FoundFlight> flights;
+    for (const RecordedFound& each : record_.key->found) {
+      found.push_back({each.seq, each.salt, each.flight});
+      flights.push_back(each.flight);
+    }
+    vault::putOpened(db_, session_, contents, poured, found, chance_);
+    writeOpened(db_, session_, planNow(db_, session_), contents, logged, really, flights);
   }
 
   void seat(const RecordedPerson& person) {

@@ -1,4 +1,5 @@
 #include "blinding/stream.h"
+#include "domain/by_hand.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "session/choice_reply.h"
@@ -38,6 +39,8 @@ class Reader {
   Reader(const SessionRecord& record, const Verification& verification) : record_(record), verification_(verification) {
     for (const auto& [code, slot] : record.key->lines) drawn_[code] = slot;
     for (const RecordedPour& pour : record.key->poured) really_[pour.code] = pour.slot;
+    for (const RecordedFound& each : record.key->found)
+      for (const auto& [code, slot] : linesOf(record.plan, each.flight)) found_[code] = slot;
   }
 
   RevealedSession read() {
@@ -99,11 +102,14 @@ class Reader {
           person(*event.place).erased = true;
         }
         break;
+      case Event::found:
+        result_.log.back().readBy = named<ReadBy>(body.at("by").get<std::string>());
+        if (result_.log.back().readBy) result_.readBy.insert(*result_.log.back().readBy);
+        break;
       case Event::pourSheetOpened:
       case Event::poured:
       case Event::asPoured:
       case Event::matsSwapped:
-      case Event::found:
       case Event::opened:
       case Event::began:
       case Event::answered:
@@ -152,10 +158,18 @@ class Reader {
       int steps = 0;
       for (auto next = replaced_.find(code); next != replaced_.end() && steps < 9; next = replaced_.find(code), ++steps) code = next->second;
       codes.push_back(code);
+      if (!isDrawn(record_.plan.routine)) {
+        const auto line = found_.find(code);
+        flight.poured.push_back(line == found_.end() ? std::nullopt : line->second);
+        continue;
+      }
       flight.drawn.push_back(drawn_.at(cup.code));
       const auto said = really_.find(code);
       flight.poured.push_back(said == really_.end() ? std::optional(drawn_.at(code)) : said->second);
     }
+    // What was found is what was poured; where a cup could not be read nothing is said of the flight.
+    if (!isDrawn(record_.plan.routine) && std::ranges::all_of(flight.poured, [](const auto& each) { return each.has_value(); }))
+      for (const auto& each : flight.poured) flight.drawn.push_back(*each);
     if (const auto aside = voided_.find({place, round}); aside != voided_.end()) flight.voided = aside->second;
     const auto in = std::ranges::find_if(record_.handIns, [&](const RecordedHandIn& each) { return each.place == place && each.round == round; });
     if (in != record_.handIns.end()) answer(flight, *in, codes);
@@ -187,6 +201,7 @@ class Reader {
   RevealedSession result_;
   std::map<Code, Slot> drawn_;
   std::map<Code, std::optional<Slot>> really_;
+  std::map<Code, std::optional<Slot>> found_;
   std::map<Code, Code> replaced_;
   std::map<std::pair<Place, Round>, VoidReason> voided_;
   int lastRound_ = record_.plan.rounds;   ///< rounds after a *stop* were never to be tasted

@@ -110,7 +110,7 @@ Sealed sealDrawnFrom(store::Store& store, Clock& clock, Chance& chance, const Se
     plan.cups = drawn.cups;
     const canon::Json planText = store::planJson(plan);
     const canon::Digest planHash = blinding::planHash(planText);
-    blinding::KeyContents key{seed, chance.bytes<32>(), "chacha20/1", std::move(drawn.lines)};
+    blinding::KeyContents key{seed, chance.bytes<32>(), "chacha20/1", std::move(drawn.lines), blinding::custodyOf(plan.routine)};
     const canon::Digest commitment = blinding::commitment(key, planHash);
     const std::string mark = blinding::sealMark(commitment);
     const Millis at = clock.now();

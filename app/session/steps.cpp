@@ -1,5 +1,6 @@
 #include "session/steps.h"
 
+#include "domain/by_hand.h"
 #include "domain/expectation.h"
 #include "domain/flight_form.h"
 #include "domain/names.h"
@@ -270,7 +271,7 @@ bool isPossible(const Plan& plan) {
          std::ranges::all_of(plan.country, [](char c) { return c >= 'A' && c <= 'Z'; }) && plan.alphaPm >= 1 && plan.alphaPm <= 500 &&
          (!plan.limitPm || (*plan.limitPm >= 1 && *plan.limitPm <= 500)) && (plan.sought == Sought::difference || plan.limitPm) && plan.gammaPm >= 0 &&
          plan.gammaPm <= 999 && plan.panelPlanned >= 0 && plan.panelPlanned <= plan.places && plan.makersPlanned >= 0 && plan.makersPlanned <= plan.places &&
-         areLotsPossible(plan) && areExtrasPossible(plan) && isSheetPossible(plan);
+         mayHide(plan.routine, plan.method) && (isDrawn(plan.routine) || plan.sheet || plan.lots.size() == 2) && areLotsPossible(plan) && areExtrasPossible(plan) && isSheetPossible(plan);
 }
 
 }  // namespace oddglass::session

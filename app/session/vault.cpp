@@ -22,6 +22,13 @@ void requireOpening(const Logged& entry) {
     throw Problem(Trouble::stillSealed, "key");
 }
 
+void insertFound(SQLite::Database& db, std::int64_t session, const Found& found, const blinding::Secret& secret, Chance& chance) {
+  auto insert = bound(db, "INSERT INTO found_key (session_id, seq, salt, box) VALUES (?, ?, ?, ?)", session, found.seq.value);
+  store::bindBlob(insert, 3, found.salt);
+  store::bindBlob(insert, 4, blinding::closeBox(foundText(found.flight), secret, chance));
+  insert.exec();
+}
+
 void insertPoured(SQLite::Database& db, std::int64_t session, const Poured& line, const blinding::Secret& secret, Chance& chance) {
   const canon::Json text{{"code", line.code.value}, {"slot", line.slot ? canon::Json(line.slot->value) : canon::Json(nullptr)}};
   auto insert = bound(db, "INSERT INTO as_poured (session_id, seq, salt, box) VALUES (?, ?, ?, ?)", session, line.seq.value);
@@ -66,6 +73,25 @@ std::vector<Poured> poured(SQLite::Database& db, std::int64_t session, const Log
   return all;
 }
 
+void putFound(SQLite::Database& db, std::int64_t session, const Found& found, Chance& chance) { insertFound(db, session, found, secretOf(db, session), chance); }
+
+std::vector<Found> found(SQLite::Database& db, std::int64_t session, const Logged& entry) {
+  requireOpening(entry);
+  const auto secret = secretOf(db, session);
+  std::vector<Found> all;
+  auto rows = bound(db, "SELECT seq, salt, box FROM found_key WHERE session_id = ? ORDER BY seq", session);
+  while (rows.executeStep()) {
+    const auto text = blinding::openBox(store::blob(rows.getColumn(2)), secret);
+    if (!text) throw Problem(Trouble::storeDamaged, "key");
+    const auto json = canon::Json::parse(*text);
+    Found each{{rows.getColumn(0).getInt()}, store::blobOf<16>(rows.getColumn(1)), {{json.at("place").get<int>()}, {json.at("round").get<int>()}, {}}};
+    for (const auto& line : json.at("lines"))
+      each.flight.lines.push_back({{line.at(0).get<int>()}, line.at(1).is_null() ? std::nullopt : std::optional(Slot{line.at(1).get<int>()})});
+    all.push_back(std::move(each));
+  }
+  return all;
+}
+
 void tick(SQLite::Database& db, std::int64_t session, Millis at, Code code, bool isPoured) {
   if (isPoured)
     store::run(db, "INSERT OR REPLACE INTO pour_tick VALUES (?, ?, ?)", session, code.value, at);
@@ -81,11 +107,12 @@ std::set<Code> ticks(SQLite::Database& db, std::int64_t session, const Logged& e
   return all;
 }
 
-void putOpened(SQLite::Database& db, std::int64_t session, const blinding::KeyContents& key, const std::vector<Poured>& lines, Chance& chance) {
+void putOpened(SQLite::Database& db, std::int64_t session, const blinding::KeyContents& key, const std::vector<Poured>& lines, const std::vector<Found>& read, Chance& chance) {
   blinding::KeyContents copy = key;
   put(db, session, blinding::seal(std::move(copy), chance));
   const auto secret = secretOf(db, session);
   for (const Poured& line : lines) insertPoured(db, session, line, secret, chance);
+  for (const Found& each : read) insertFound(db, session, each, secret, chance);
 }
 
 }  // namespace oddglass::session::vault

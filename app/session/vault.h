@@ -3,6 +3,7 @@
 #include "blinding/key.h"
 #include "domain/chance.h"
 #include "domain/logged.h"
+#include "session/found.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
@@ -30,10 +31,19 @@ struct Poured {
 };
 std::vector<Poured> poured(SQLite::Database& db, std::int64_t session, const Logged& entry);
 
+/// What was read off of a flight, closed up like the key.
+struct Found {
+  Seq seq;
+  std::array<std::uint8_t, 16> salt{};
+  FoundFlight flight;
+};
+void putFound(SQLite::Database& db, std::int64_t session, const Found& found, Chance& chance);
+std::vector<Found> found(SQLite::Database& db, std::int64_t session, const Logged& entry);
+
 void tick(SQLite::Database& db, std::int64_t session, Millis at, Code code, bool isPoured);
 std::set<Code> ticks(SQLite::Database& db, std::int64_t session, const Logged& entry);
 
 /// A key that comes from outside, already open; only for a session whose log says so.
-void putOpened(SQLite::Database& db, std::int64_t session, const blinding::KeyContents& key, const std::vector<Poured>& poured, Chance& chance);
+void putOpened(SQLite::Database& db, std::int64_t session, const blinding::KeyContents& key, const std::vector<Poured>& poured, const std::vector<Found>& found, Chance& chance);
 
 }  // namespace oddglass::session::vault

@@ -1,5 +1,6 @@
 #include "tasting/board.h"
 
+#include "domain/names.h"
 #include "domain/problem.h"
 #include "tasting/table.h"
 
@@ -19,6 +20,16 @@ std::vector<Invited> invited(SQLite::Database& db, std::int64_t session) {
   while (rows.executeStep())
     all.push_back({{rows.getColumn(0).getString()}, rows.getColumn(1).getString(), rows.getColumn(2).getString(), rows.getColumn(3).getInt() != 0});
   return all;
+}
+
+int unreadIn(SQLite::Database& db, std::int64_t session) {
+  auto row = bound(db, R"sql(
+    SELECT count(*) FROM hand_in h WHERE h.session_id = ?1
+       AND NOT EXISTS (SELECT 1 FROM voided v WHERE v.session_id = ?1 AND v.place = h.place AND v.round = h.round)
+       AND NOT EXISTS (SELECT 1 FROM log g WHERE g.session_id = ?1 AND g.kind = 'found' AND json_extract(g.body, '$.place') = h.place
+                          AND json_extract(g.body, '$.round') = h.round))sql", session);
+  row.executeStep();
+  return row.getColumn(0).getInt();
 }
 
 BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, bool isSpare) {
@@ -63,7 +74,8 @@ Board board(store::Store& store, const SessionId& session) {
     auto head = bound(db, R"sql(
       SELECT s.guest_title, p.seal_mark, (SELECT max(round) FROM cup WHERE session_id = s.id),
              EXISTS (SELECT 1 FROM log WHERE session_id = s.id AND kind = 'poured'),
-             (SELECT count(*) FROM log WHERE session_id = s.id AND kind = 'said'), (SELECT max(at) FROM log WHERE session_id = s.id)
+             (SELECT count(*) FROM log WHERE session_id = s.id AND kind = 'said'), (SELECT max(at) FROM log WHERE session_id = s.id),
+             coalesce(json_extract(p.body, '$.routine'), 'pourer')
         FROM session s JOIN session_plan p ON p.session_id = s.id WHERE s.id = ?)sql", id);
     head.executeStep();
     board.guestTitle = head.getColumn(0).getString();
@@ -72,6 +84,8 @@ Board board(store::Store& store, const SessionId& session) {
     board.pourReported = head.getColumn(3).getInt() != 0;
     board.timesSaid = head.getColumn(4).getInt();
     board.lastAt = head.getColumn(5).getInt64();
+    board.routine = named<Routine>(head.getColumn(6).getString()).value_or(Routine::pourer);
+    if (board.routine != Routine::pourer) board.unread = unreadIn(db, id);
     board.invited = invited(db, id);
     board.isSequential = askedIn(db, id).isSequential;
     const int lastOpen = lastOpenRound(db, id);

@@ -50,6 +50,8 @@ struct Board {
   int openRounds = 1;             ///< rounds that may be tasted so far
   bool lookIsDue = false;         ///< everybody has locked the open rounds, and others follow unless the look says stop
   bool saidStop = false;          ///< the last look said stop: close the table
+  Routine routine = Routine::pourer;  ///< in whose hands the key lies
+  int unread = 0;                 ///< flights handed in that count and have not been read off, where hands hid the key
   bool everyoneHasLocked = false; ///< somebody sits, and nobody who sits has a flight open
 };
 

@@ -64,6 +64,25 @@ Code spilled(store::Store& store, Clock& clock, const SessionId& session, Code c
   });
 }
 
+std::optional<Code> lostCup(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Code code) {
+  return store::write(store, [&](SQLite::Database& db) -> std::optional<Code> {
+    const auto id = store::sessionRow(db, session);
+    auto drawn = bound(db, "SELECT 1 FROM cup WHERE session_id = ? AND spare > 0", id);
+    if (drawn.executeStep()) return spilled(store, clock, session, code);
+    requireOpenTable(db, id);
+    auto cup = bound(db, R"sql(
+      SELECT c.place, c.round, h.at FROM cup c LEFT JOIN hand_in h ON h.session_id = c.session_id AND h.place = c.place AND h.round = c.round
+       WHERE c.session_id = ? AND c.code = ?)sql", id, code.value);
+    if (!cup.executeStep()) throw Problem(Trouble::codeNotHere, "code", {{"code", std::to_string(code.value)}});
+    const Place place{cup.getColumn(0).getInt()};
+    const Round round{cup.getColumn(1).getInt()};
+    if (!cup.getColumn(2).isNull())
+      throw Problem(Trouble::flightLocked, "code", {{"at", std::to_string(cup.getColumn(2).getInt64())}, {"place", std::to_string(place.value)}, {"round", std::to_string(round.value)}});
+    setAsideWithin(db, id, clock.now(), chance.bytes<16>(), place, round, VoidReason::cupLost, {});
+    return std::nullopt;
+  });
+}
+
 void setAside(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Place place, Round round, VoidReason reason,
               const std::string& words) {
   const std::string clean = wordsAllowed(words);

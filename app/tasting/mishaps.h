@@ -4,6 +4,7 @@
 #include "domain/plan.h"
 #include "store/store.h"
 
+#include <optional>
 #include <set>
 #include <string>
 
@@ -15,6 +16,10 @@ void said(store::Store& store, Clock& clock, Chance& chance, const SessionId& se
 /// A cup is lost: its spare code takes its place, and the flight starts again. Returns the spare code. Problem codeNotHere, noSpareLeft,
 /// alreadySpilled, flightLocked.
 Code spilled(store::Store& store, Clock& clock, const SessionId& session, Code code);
+
+/// A cup is lost, whatever the routine: its spare code takes its place and is given; where hands hid the cups and nothing can be poured again unseen, the flight is set
+/// aside (`cupLost`) and nothing is given. Problem as above, flightVoid.
+std::optional<Code> lostCup(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Code code);
 
 /// Sets a flight aside: it cannot count, and that is settled before the reveal. Words only with the reason `other`. Problem noSuchPlace,
 /// noSuchRound, flightVoid (already set aside), wrongState.

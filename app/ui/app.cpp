@@ -15,6 +15,7 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_beverage = new BeverageModel(stage, this);
   m_draft = new DraftModel(stage, this);
   m_pour = new PourModel(stage, this);
+  m_alone = new AloneModel(stage, this);
   m_board = new BoardModel(stage, this);
   m_seat = new SeatModel(stage, this);
   m_cups = new CupsModel(stage, this);

@@ -1,5 +1,6 @@
 #pragma once
 #include <QObject>
+#include "ui/alone_model.h"
 #include "ui/begin_series_model.h"
 #include "ui/beverage_model.h"
 #include "ui/board_model.h"
@@ -50,6 +51,7 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::BeverageModel* beverage MEMBER m_beverage CONSTANT)
   Q_PROPERTY(oddglass::ui::DraftModel* draft MEMBER m_draft CONSTANT)
   Q_PROPERTY(oddglass::ui::PourModel* pour MEMBER m_pour CONSTANT)
+  Q_PROPERTY(oddglass::ui::AloneModel* alone MEMBER m_alone CONSTANT)
   Q_PROPERTY(oddglass::ui::BoardModel* board MEMBER m_board CONSTANT)
   Q_PROPERTY(oddglass::ui::SeatModel* seat MEMBER m_seat CONSTANT)
   Q_PROPERTY(oddglass::ui::CupsModel* cups MEMBER m_cups CONSTANT)
@@ -99,6 +101,7 @@ private:
   BeverageModel* m_beverage;
   DraftModel* m_draft;
   PourModel* m_pour;
+  AloneModel* m_alone;
   BoardModel* m_board;
   SeatModel* m_seat;
   CupsModel* m_cups;

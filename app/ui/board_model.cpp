@@ -55,6 +55,8 @@ void BoardModel::show(const tasting::Board& board) {
   m_board = board;
   m_over = shown(board.guestTitle);
   m_canPour = board.state == State::sealed || board.state == State::tasting;
+  m_byHand = board.routine != Routine::pourer;
+  m_readWaits = board.unread > 0 && (board.state == State::closed || board.routine == Routine::alone);
   m_pourWaits = !board.pourReported && board.state == State::sealed;
   m_anybody = std::any_of(board.places.begin(), board.places.end(), [](const auto& place) { return place.step != tasting::PlaceStep::empty; });
   // Somebody who was counted at the plan and has not sat down yet is waited for.
@@ -94,7 +96,13 @@ void BoardModel::show(const tasting::Board& board) {
   }
   m_places.set(rows);
   m_heardBy.set(heard);
-  if (!m_anybody) {
+  if (m_readWaits) {
+    m_headline = tr("Locked. What stood under the cups?");
+    m_lead = tr("Turn them over one by one, before anything is cleared away.");
+  } else if (!m_anybody && m_byHand && m_pourWaits) {
+    m_headline = tr("First the cups are hidden.");
+    m_lead = tr("The steps come one by one. Nothing is poured before them.");
+  } else if (!m_anybody) {
     m_headline = m_pourWaits ? tr("First the cups are poured.") : tr("Nobody has sat down.");
     m_lead = m_pourWaits ? tr("Whoever pours takes this screen out of the room. Everybody else waits for the mats.")
                          : tr("Carry the mats to the places, then hand this screen to one place after the other.");
@@ -232,12 +240,16 @@ void BoardModel::noteSpilled(int code) {
   if (!m_flight) return;
   const Code spilled = m_flight->cups.at(static_cast<std::size_t>(code)).code;
   ask([id = m_stage.current.id(), spilled](Cellar& cellar) {
-    const Code spare = tasting::spilled(cellar.store(), cellar.clock, id, spilled);
+    const auto spare = tasting::lostCup(cellar.store(), cellar.clock, cellar.chance, id, spilled);
     return std::pair(spare, tasting::board(cellar.store(), id));
-  }, [this](const std::pair<Code, tasting::Board>& done) {
+  }, [this](const std::pair<std::optional<Code>, tasting::Board>& done) {
     m_happening.clear();
     show(done.second);
-    m_stage.notice.say(tr("Cup %1 stands in now. The pourer finds it among the spare codes; the taster starts these cups again.").arg(codeText(done.first)));
+    if (!done.first) {
+      m_stage.notice.say(tr("That round is set aside and counted so: what hands hid cannot be poured again unseen."));
+      return;
+    }
+    m_stage.notice.say(tr("Cup %1 stands in now. The pourer finds it among the spare codes; the taster starts these cups again.").arg(codeText(*done.first)));
   });
 }
 

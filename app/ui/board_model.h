@@ -36,6 +36,10 @@ class BoardModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString headline MEMBER m_headline NOTIFY changed)
   Q_PROPERTY(QString lead MEMBER m_lead NOTIFY changed)
   Q_PROPERTY(bool pourWaits MEMBER m_pourWaits NOTIFY changed)
+  /// Hands hide the key: there is no pour sheet, there are steps.
+  Q_PROPERTY(bool byHand MEMBER m_byHand NOTIFY changed)
+  /// A locked flight can be read off now.
+  Q_PROPERTY(bool readWaits MEMBER m_readWaits NOTIFY changed)
   Q_PROPERTY(bool canPour MEMBER m_canPour NOTIFY changed)
   Q_PROPERTY(bool allLocked MEMBER m_allLocked NOTIFY changed)
   Q_PROPERTY(bool lookIsDue MEMBER m_lookIsDue NOTIFY changed)
@@ -60,7 +64,7 @@ public:
   /// Hands the device to a place; the next one that waits when `row` is -1.
   Q_INVOKABLE void handOver(int row);
   Q_INVOKABLE void lateGuest();
-  Q_INVOKABLE void pour() { go(Router::Page::PourSheet); }
+  Q_INVOKABLE void pour() { go(m_byHand ? Router::Page::Alone : Router::Page::PourSheet); }
   /// Asks a sequential plan after a whole round whether to go on.
   Q_INVOKABLE void lookAfterRound();
   /// Ends the tasting; asks first, naming who has not locked, when somebody has not.
@@ -88,6 +92,7 @@ private:
   std::optional<tasting::Flight> m_flight;
   QString m_over, m_headline, m_lead, m_closeQuestion, m_happening, m_saidWords;
   QStringList m_seatedPlaces, m_codesThere;
+  bool m_byHand = false, m_readWaits = false;
   bool m_pourWaits = false, m_canPour = false, m_allLocked = false, m_lookIsDue = false, m_canLook = false, m_anybody = false;
   int m_happenedAt = -1;
 };

@@ -226,14 +226,18 @@ void CupsModel::lock() {
 }
 
 void CupsModel::showLocked(Millis at) {
-  ask([id = m_stage.current.id(), place = m_place](Cellar& cellar) { return tasting::nextFlight(cellar.store(), id, place); },
-      [this, at](const std::optional<tasting::Flight>& next) {
+  ask([id = m_stage.current.id(), place = m_place](Cellar& cellar) {
+    return std::pair(tasting::nextFlight(cellar.store(), id, place), tasting::board(cellar.store(), id).routine == Routine::alone);
+  }, [this, at](const std::pair<std::optional<tasting::Flight>, bool>& then) {
+    const auto& next = then.first;
+    m_turnsOver = then.second;
     const QString time = shown(words::timeOfDay(voice(), at));
     m_more = next.has_value();
     m_lockedHeadline = tr("Locked. Thank you.");
     m_lockedLead = m_more ? tr("It is safe since %1. Round %2 comes next; a sip of water first.").arg(time).arg(next->round.value)
                    : m_loose ? tr("It is safe since %1. Nobody sees it with your name.").arg(time)
                              : tr("It is safe since %1. Keep what you think to yourself until the key is opened.").arg(time);
+    if (m_turnsOver) m_lockedLead = tr("It is safe since %1. Now the cups are turned over, before anything is cleared away.").arg(time);
     m_flight.reset();
     clearAnswers();
     show();

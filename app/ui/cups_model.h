@@ -53,6 +53,8 @@ class CupsModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString lockedHeadline MEMBER m_lockedHeadline NOTIFY changed)
   Q_PROPERTY(QString lockedLead MEMBER m_lockedLead NOTIFY changed)
   Q_PROPERTY(bool more MEMBER m_more NOTIFY changed)
+  /// Alone the cups are turned over before anything else.
+  Q_PROPERTY(bool turnsOver MEMBER m_turnsOver NOTIFY changed)
   Q_PROPERTY(QString notMine MEMBER m_notMine NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* cups READ cups CONSTANT)
 
@@ -79,6 +81,7 @@ public:
   Q_INVOKABLE void stop();
   Q_INVOKABLE void sayNotMine();
   Q_INVOKABLE void nextRound() { open(m_place.value); }
+  Q_INVOKABLE void toCups() { go(Router::Page::Alone); }
   Q_INVOKABLE void passOn() { go(Router::Page::Places); }
   /// Thanks whoever sits here for a flight that was locked at this moment, and offers the next one.
   void showLocked(Millis at);
@@ -108,7 +111,7 @@ private:
   std::array<std::uint8_t, 16> m_clientId{};
   std::vector<int> m_picked;    ///< rows of the cups picked, in the order of the taps
   int m_same = -1, m_liking = -1, m_sureness = -1, m_clue = -1;
-  bool m_confirmed = false, m_asksSureness = false, m_asksClue = false, m_asksWords = false, m_more = false, m_loose = false;
+  bool m_confirmed = false, m_asksSureness = false, m_asksClue = false, m_asksWords = false, m_more = false, m_turnsOver = false, m_loose = false;
   QStringList m_sameWords, m_likings;
   QString m_question, m_hint, m_likingLabel, m_placeLine, m_confirmSentence, m_comment, m_lockedHeadline, m_lockedLead, m_notMine;
 };

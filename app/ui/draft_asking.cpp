@@ -14,8 +14,9 @@
 namespace oddglass::ui {
 
 void DraftModel::fitToMethod() {
-  const int evenings = m_draft.evenings;
+  const int evenings = m_draft.evenings, spares = m_draft.spares;
   session::fit(m_draft, m_facts);
+  if (m_draft.spares != spares) m_spares = QString::number(m_draft.spares);
   if (m_draft.evenings != evenings) m_evenings = QString::number(m_draft.evenings);
 }
 

@@ -1,6 +1,8 @@
 // What is ticked, typed and done on the pages of a plan: drinks, people, numbers, the seal.
 #include "ui/draft_model.h"
 
+#include "domain/by_hand.h"
+#include "domain/names.h"
 #include "session/seal.h"
 #include "ui/kinds.h"
 #include "ui/voice.h"
@@ -40,6 +42,16 @@ void DraftModel::choosePourer(int index) {
   else if (m_draft.pourerName.empty()) m_draft.pourerName = plain(tr("somebody else"));
   keep();
 }
+
+void DraftModel::chooseRoutine(int index) {
+  m_draft.routine = allOf<Routine>().at(static_cast<std::size_t>(index));
+  m_routine = index;
+  // A way of asking that these hands cannot hide gives way to one that they can.
+  if (!m_sheet.isSheet() && !mayHide(m_draft.routine, m_draft.method)) m_draft.methodChosen = false;
+  keep();
+}
+
+void DraftModel::toPour() { go(isDrawn(m_draft.routine) ? Router::Page::PourSheet : Router::Page::Alone); }
 
 void DraftModel::type(QString& shownText, const QString& text, int& value, int low, int high, const char* argument) {
   shownText = text;
@@ -97,7 +109,7 @@ void DraftModel::seal() {
       [this](const session::Sealed& sealed) {
         m_sealMark = shown(sealed.sealMark);
         m_sealMarkLine = shown(words::sealMarkLine(voice(), sealed.sealMark));
-        m_afterSeal = shown(words::afterSealLine(voice(), m_facts.pourerName));
+        m_afterSeal = shown(words::afterSealLine(voice(), m_facts.pourerName, m_draft.routine));
         m_stage.current.set(m_draft.id, guestTitle(), m_sealMark);
         emit changed();
       });

@@ -21,6 +21,7 @@
 #include "words/numbers.h"
 #include "words/plan.h"
 #include "words/problems.h"
+#include "words/routine.h"
 #include "words/seal.h"
 
 #include <algorithm>
@@ -68,6 +69,7 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
   connect(&m_sheet, &SheetPlanModel::edited, this, &DraftModel::keep);
   connect(&m_sheet, &SheetPlanModel::refused, this, &DraftModel::fail);
   for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
+  for (const Routine routine : allOf<Routine>()) m_routines << shown(words::routineName(voice(), routine));
   for (const int limit : limitsPm) m_limits << shown(words::shareLimit(voice(), limit));
   for (const int alpha : alphasPm) m_alphas << shown(words::timesIn(voice(), alpha / 1000.0));
   m_sealLimits = shown(words::sealLimits(voice()));
@@ -183,6 +185,7 @@ void DraftModel::take(Read read) {
   showLots();
   showTasters();
   showPourers();
+  showRoutine();
   m_sheet.show(m_facts, std::move(read.words));
   m_coverage = shown(read.coverage);
   m_notYet = notYet();

@@ -93,6 +93,13 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(oddglass::ui::Rows* threeWays READ threeWays CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* lots READ lots CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* tasters READ tasters CONSTANT)
+  Q_PROPERTY(QStringList routines MEMBER m_routines CONSTANT)
+  Q_PROPERTY(int routine MEMBER m_routine NOTIFY changed)
+  /// What the routine is, and what stands in its way.
+  Q_PROPERTY(QString routineLine MEMBER m_routineLine NOTIFY changed)
+  Q_PROPERTY(QString routineWrong MEMBER m_routineWrong NOTIFY changed)
+  Q_PROPERTY(bool asksPourer MEMBER m_asksPourer NOTIFY changed)
+  Q_PROPERTY(bool byHand MEMBER m_byHand NOTIFY changed)
   Q_PROPERTY(QStringList pourers MEMBER m_pourers NOTIFY changed)
   Q_PROPERTY(int pourer MEMBER m_pourer NOTIFY changed)
   Q_PROPERTY(QString pourerName READ pourerName WRITE setPourerName NOTIFY changed)
@@ -188,6 +195,8 @@ public:
   Q_INVOKABLE void tickTaster(int row);
   /// One of `pourers`.
   Q_INVOKABLE void choosePourer(int index);
+  /// One of `routines`.
+  Q_INVOKABLE void chooseRoutine(int index);
   Q_INVOKABLE void chooseSought(int index);
   Q_INVOKABLE void chooseLimit(int index);
   Q_INVOKABLE void chooseAlpha(int index);
@@ -208,7 +217,8 @@ public:
   Q_INVOKABLE void toShelf() { go(Router::Page::Shelf); }
   Q_INVOKABLE void toPeople() { go(Router::Page::People); }
   Q_INVOKABLE void seal();
-  Q_INVOKABLE void toPour() { go(Router::Page::PourSheet); }
+  /// To the pour sheet, or to the steps of the routine that hides the key.
+  Q_INVOKABLE void toPour();
   Q_INVOKABLE void toPlaces() { go(Router::Page::Places); }
   Q_INVOKABLE void toPaper() { go(Router::Page::Paper); }
   /// Throws the draft away.
@@ -228,6 +238,7 @@ private:
   void fitToMethod();
   void showLots();
   void showTasters();
+  void showRoutine();
   void showPourers();
   void showTakes(const planning::Amounts& amounts, const planning::Outlook& outlook);
   void showNothing(const QString& why);
@@ -253,6 +264,10 @@ private:
   std::vector<planning::WayOut> m_wayValues;
   std::vector<Method> m_methodValues;
   std::vector<std::vector<int>> m_threeValues;
+  QStringList m_routines;
+  QString m_routineLine, m_routineWrong;
+  int m_routine = 0;
+  bool m_asksPourer = true, m_byHand = false;
   QStringList m_questions, m_lotChoices, m_outcomeLabels, m_markedChoices;
   QString m_questionHeadline, m_questionLead, m_coverage, m_lotsLabel, m_evenings, m_wave, m_methodNote, m_threeHeadline, m_threeAdvice;
   int m_question = 0, m_expected = -1, m_marked = -1;

@@ -1,6 +1,7 @@
 // What the four pages of a plan say: lists to tick, what it takes, care, the seal.
 #include "ui/draft_model.h"
 
+#include "domain/by_hand.h"
 #include "figures/shares.h"
 #include "report/pictures.h"
 #include "shelf/lots.h"
@@ -10,6 +11,7 @@
 #include "words/expectation.h"
 #include "words/numbers.h"
 #include "words/plan.h"
+#include "words/routine.h"
 #include "words/seal.h"
 
 #include <algorithm>
@@ -44,7 +46,7 @@ void DraftModel::showTasters() {
     TickRow row;
     row.name = shown(person.name);
     const bool maker = std::any_of(m_facts.makers.begin(), m_facts.makers.end(), [&](const auto& one) { return one.taster == person.id; });
-    row.note = maker ? tr("made one of these: stands beside the panel and does not count") : QString();
+    row.note = maker && m_draft.routine == Routine::alone ? tr("alone: the answers speak of this person only") : maker ? tr("made one of these: stands beside the panel and does not count") : QString();
     row.ticked = std::find(m_draft.tasters.begin(), m_draft.tasters.end(), person.id) != m_draft.tasters.end();
     rows.push_back(row);
   }
@@ -68,6 +70,15 @@ void DraftModel::showPourers() {
   } else if (!m_draft.pourerName.empty()) {
     m_pourer = static_cast<int>(m_pourers.size()) - 1;
   }
+}
+
+void DraftModel::showRoutine() {
+  m_routine = static_cast<int>(m_draft.routine);
+  m_byHand = !isDrawn(m_draft.routine);
+  m_asksPourer = isDrawn(m_draft.routine) || m_draft.routine == Routine::die;
+  m_routineLine = shown(words::routineLine(voice(), m_draft.routine));
+  const auto why = m_draft.tasters.empty() ? std::nullopt : whyNotByHand(m_draft, static_cast<int>(m_draft.tasters.size()), m_pourer > 0);
+  m_routineWrong = why ? shown(words::notByHandLine(voice(), *why, m_draft.routine)) : QString();
 }
 
 void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Outlook& outlook) {

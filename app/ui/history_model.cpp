@@ -30,7 +30,7 @@ void HistoryModel::load() {
       HistoryRow row;
       row.number = QString::number(line.seq.value);
       row.when = tr("%1 %2").arg(shown(words::day(voice(), line.at)), shown(words::timeOfDay(voice(), line.at)));
-      row.says = shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round},
+      row.says = shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round, line.goOn, line.readBy},
                                         {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.goOn, line.words}));
       rows.push_back(row);
     }

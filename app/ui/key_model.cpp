@@ -42,6 +42,7 @@ void KeyModel::load() {
   ask([id = m_stage.current.id()](Cellar& cellar) { return KeyRead{tasting::board(cellar.store(), id), session::history(cellar.store(), id)}; },
       [this](const KeyRead& read) {
         m_canOpen = read.board.state == State::closed;
+        m_readFirst = m_canOpen && read.board.unread > 0;
         m_canEnd = m_canOpen || read.board.state == State::sealed || read.board.state == State::tasting;
         const int missing = read.board.expected - read.board.locked;
         m_headline = m_canOpen ? tr("Is everybody here?") : tr("The key is sealed.");
@@ -49,11 +50,15 @@ void KeyModel::load() {
                  : missing > 0 ? tr("Handed in: %1. Missing, and staying so: %2.")
                                      .arg(shown(words::tastings(voice(), read.board.locked)), QString::number(missing))
                                : tr("Handed in: %1. None is missing.").arg(shown(words::tastings(voice(), read.board.locked)));
+        if (m_readFirst) {
+          m_headline = tr("What stood in the cups?");
+          m_lead = tr("Hands hid the key of this evening. It is read off first, cup by cup; then it is opened for everybody at once.");
+        }
         m_happened.clear();
         for (const session::HistoryLine& line : read.history)
           if (isTold(line.event))
             m_happened << tr("%1  %2").arg(shown(words::timeOfDay(voice(), line.at)),
-                                           shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round}, detailsOf(line))));
+                                           shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round, line.goOn, line.readBy}, detailsOf(line))));
         m_reason.clear();
         emit changed();
       });

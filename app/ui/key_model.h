@@ -12,6 +12,8 @@ class KeyModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString headline MEMBER m_headline NOTIFY changed)
   Q_PROPERTY(QString lead MEMBER m_lead NOTIFY changed)
   Q_PROPERTY(bool canOpen MEMBER m_canOpen NOTIFY changed)
+  /// Flights that count have not been read off where hands hid the key: that comes first.
+  Q_PROPERTY(bool readFirst MEMBER m_readFirst NOTIFY changed)
   Q_PROPERTY(bool canEnd MEMBER m_canEnd NOTIFY changed)
   Q_PROPERTY(QStringList happened MEMBER m_happened NOTIFY changed)
   Q_PROPERTY(QString reason MEMBER m_reason NOTIFY changed)
@@ -20,6 +22,7 @@ public:
   KeyModel(const Stage& stage, QObject* parent);
   Q_INVOKABLE void load();
   Q_INVOKABLE void open();
+  Q_INVOKABLE void toCups() { go(Router::Page::Alone); }
   /// Looks early: the session ends without a verdict, for good.
   Q_INVOKABLE void breakSeal();
   /// Gives the session up with its key shut, for good.
@@ -27,7 +30,7 @@ public:
 
 private:
   QString m_headline, m_lead, m_reason;
-  bool m_canOpen = false, m_canEnd = false;
+  bool m_readFirst = false, m_canOpen = false, m_canEnd = false;
   QStringList m_happened;
 };
 

@@ -1,5 +1,6 @@
 #include "ui/paper_model.h"
 
+#include "tasting/board.h"
 #include "ui/kinds.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
@@ -14,8 +15,8 @@ namespace {
 
 /// In the order of the page; the key last.
 constexpr std::array offeredPaper{Printed::labels, Printed::mats, Printed::sheets, Printed::blank, Printed::run, Printed::pour, Printed::key};
-
-Printed paperAt(int kind) { return offeredPaper.at(static_cast<std::size_t>(kind)); }
+/// Where hands hide the key there is none to print; the routine stands in its place.
+constexpr std::array offeredByHand{Printed::labels, Printed::mats, Printed::sheets, Printed::blank, Printed::routine};
 
 QString fileWordOf(Printed what) {
   switch (what) {
@@ -24,6 +25,7 @@ QString fileWordOf(Printed what) {
     case Printed::sheets: return QStringLiteral("sheets");
     case Printed::blank: return QStringLiteral("blank-sheet");
     case Printed::run: return QStringLiteral("run");
+    case Printed::routine: return QStringLiteral("routine");
     case Printed::pour: return QStringLiteral("for-the-pourer");
     case Printed::key: return QStringLiteral("key-card");
     case Printed::report: break;
@@ -55,7 +57,7 @@ QString joined(std::initializer_list<double> all) {
 
 PaperModel::PaperModel(const Stage& stage, const QString& settings, QObject* parent) : PageModel(stage, parent), m_wishes(settings) {
   nameFields({"columns", "rows", "skip", "margins", "gaps", "out"});
-  m_kinds = {tr("Cup labels"), tr("Place mats"), tr("Answer sheets"), tr("A sheet without codes"), tr("Run list"), tr("Pourer's sheet"), tr("Key card")};
+  nameKinds();
   connect(&stage.router, &Router::pageChanged, this, [this] {
     if (m_stage.router.page() == Router::Page::Paper || !m_forPourer) return;
     m_forPourer = false;
@@ -63,12 +65,29 @@ PaperModel::PaperModel(const Stage& stage, const QString& settings, QObject* par
   });
 }
 
+Printed PaperModel::paperAt(int kind) const {
+  const auto at = static_cast<std::size_t>(kind);
+  return m_byHand ? offeredByHand.at(std::min(at, offeredByHand.size() - 1)) : offeredPaper.at(at);
+}
+
 bool PaperModel::isOfLabels() const { return paperAt(m_kind) == Printed::labels; }
 
 bool PaperModel::isOfKey() const { return isKey(paperAt(m_kind)); }
 
+void PaperModel::nameKinds() {
+  m_kinds = {tr("Cup labels"), tr("Place mats"), tr("Answer sheets"), tr("A sheet without codes")};
+  if (m_byHand) m_kinds << tr("Steps and lists of the routine");
+  else m_kinds << tr("Run list") << tr("Pourer's sheet") << tr("Key card");
+}
+
 void PaperModel::load() {
-  ask([](Cellar& cellar) { return cellar.store().file().parent_path(); }, [this](const std::filesystem::path& folder) {
+  ask([id = m_stage.current.id()](Cellar& cellar) {
+    return std::pair(cellar.store().file().parent_path(), tasting::board(cellar.store(), id).routine != Routine::pourer);
+  }, [this](const std::pair<std::filesystem::path, bool>& read) {
+    const std::filesystem::path& folder = read.first;
+    m_byHand = read.second;
+    m_kind = std::min(m_kind, static_cast<int>(m_byHand ? offeredByHand.size() : offeredPaper.size()) - 1);
+    nameKinds();
     m_folder = QString::fromStdString(folder.string());
     const print::LabelSheet labels = m_wishes.labels();
     m_size = m_wishes.size() == print::PaperSize::letter ? 1 : 0;
@@ -88,7 +107,7 @@ void PaperModel::openForPourer() {
 }
 
 void PaperModel::setKind(int kind) {
-  m_kind = std::clamp(kind, 0, static_cast<int>(offeredPaper.size()) - 1);
+  m_kind = std::clamp(kind, 0, static_cast<int>(m_byHand ? offeredByHand.size() : offeredPaper.size()) - 1);
   showKind();
 }
 
@@ -108,6 +127,7 @@ void PaperModel::showKind() {
     case Printed::sheets: m_kindLine = tr("One for each flight, with the codes of its own place only. They hold no key: print them in any case, for the evening on which the computer gives up."); break;
     case Printed::blank: m_kindLine = tr("One to be copied by hand, with boxes for place and codes."); break;
     case Printed::run: m_kindLine = tr("What happens when, with minutes. Everybody may read it."); break;
+    case Printed::routine: m_kindLine = tr("The steps in which hands hide the key, and the blank lists for what each cup held. It holds no key."); break;
     case Printed::pour: m_kindLine = tr("In the order of the bottles, and again place by place. This is the key: the opening is recorded and counted in the report."); break;
     case Printed::key: m_kindLine = tr("To be folded twice and taped, for the day on which the computer is lost. This is the key: the opening is recorded and counted in the report."); break;
     case Printed::report: break;

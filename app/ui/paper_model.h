@@ -50,12 +50,14 @@ public:
   Q_INVOKABLE void leave() { go(Router::Page::Places); }
 
 private:
+  Printed paperAt(int kind) const;
+  void nameKinds();
   void showKind();
   print::LabelSheet typedLabels() const;
   void write();
   PaperWishes m_wishes;
   int m_kind = 0, m_size = 0;
-  bool m_asking = false, m_forPourer = false;
+  bool m_byHand = false, m_asking = false, m_forPourer = false;
   QStringList m_kinds;
   QString m_kindLine, m_columns, m_rows, m_skip, m_margins, m_gaps, m_file, m_told, m_folder;
   QUrl m_written;

@@ -1,14 +1,17 @@
 #include "ui/printing.h"
 
+#include "domain/by_hand.h"
 #include "domain/problem.h"
 #include "exchange/file_out.h"
 #include "print/pour_pages.h"
 #include "print/report_pages.h"
+#include "print/routine_pages.h"
 #include "print/run_pages.h"
 #include "print/table_pages.h"
 #include "report/sheet_report.h"
 #include "session/look.h"
 #include "session/pour.h"
+#include "session/record.h"
 #include "store/together.h"
 #include "tasting/paper.h"
 
@@ -18,8 +21,8 @@
 namespace oddglass::ui {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, Printed>, 8> printedNames{{{"labels", Printed::labels}, {"mats", Printed::mats}, {"sheets", Printed::sheets}, {"blank", Printed::blank},
-                                                                            {"run", Printed::run}, {"pour", Printed::pour}, {"key", Printed::key}, {"report", Printed::report}}};
+constexpr std::array<std::pair<std::string_view, Printed>, 9> printedNames{{{"labels", Printed::labels}, {"mats", Printed::mats}, {"sheets", Printed::sheets}, {"blank", Printed::blank},
+                                                                            {"run", Printed::run}, {"routine", Printed::routine}, {"pour", Printed::pour}, {"key", Printed::key}, {"report", Printed::report}}};
 
 std::string forTheTable(const words::Voice& voice, const tasting::TablePaper& paper, const Printing& wish) {
   switch (wish.what) {
@@ -28,6 +31,7 @@ std::string forTheTable(const words::Voice& voice, const tasting::TablePaper& pa
     case Printed::sheets: return print::answerSheetsPdf(voice, paper, wish.size);
     case Printed::blank: return print::answerSheetsPdf(voice, paper, wish.size, true);
     case Printed::run: return print::runPdf(voice, paper, wish.size);
+    case Printed::routine:
     case Printed::pour:
     case Printed::key:
     case Printed::report: break;
@@ -67,6 +71,12 @@ store::Access accessFor(const Printing& wish) { return isKey(wish.what) ? store:
 void printInto(store::Store& store, Clock& clock, const words::Voice& voice, const SessionId& session, const Printing& wish, const std::filesystem::path& file) {
   if (file.empty()) throw Problem(Trouble::empty, "out");
   if (isKey(wish.what)) return printKey(store, clock, voice, session, wish, file);
+  if (wish.what == Printed::routine) {
+    const session::SessionRecord record = session::record(store, session);
+    if (isDrawn(record.plan.routine)) throw Problem(Trouble::keyDrawn, "session");
+    exchange::writeWhole(file, print::routinePdf(voice, {record.plan, record.guestTitle, record.sealMark}, wish.size));
+    return;
+  }
   exchange::writeWhole(file, wish.what == Printed::report ? print::reportPdf(voice, report::documentOf(voice, session::revealed(store, session), wish.whom), wish.size)
                                                           : forTheTable(voice, tasting::tablePaper(store, session), wish));
 }

@@ -11,7 +11,7 @@
 namespace oddglass::ui {
 
 /// What can be put on paper. The pourer's sheet and the key card are the key; nothing else but a report depends on it.
-enum class Printed { labels, mats, sheets, blank, run, pour, key, report };
+enum class Printed { labels, mats, sheets, blank, run, routine, pour, key, report };
 
 /// How it is wished.
 struct Printing {

@@ -18,6 +18,7 @@ void Router::goToStep(int step) { go(plan.at(static_cast<std::size_t>(step))); }
 bool Router::isTasting(Page page) {
   switch (page) {
     case Page::PourSheet:
+    case Page::Alone:
     case Page::Places:
     case Page::HandOver:
     case Page::MyCups:

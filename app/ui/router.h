@@ -17,7 +17,7 @@ class Router : public QObject {
 
 public:
   enum class Page {
-    Today, Shelf, Beverage, Question, Takes, Care, Seal, PourSheet, Places, HandOver, MyCups, MySheet, Locked, OpenKey, CameOut, History, Room, OpenRound, People, Card, Words, Word, Paper, TypeIn, Keeping, OverTime, BeginSeries, SideBySide, References
+    Today, Shelf, Beverage, Question, Takes, Care, Seal, PourSheet, Alone, Places, HandOver, MyCups, MySheet, Locked, OpenKey, CameOut, History, Room, OpenRound, People, Card, Words, Word, Paper, TypeIn, Keeping, OverTime, BeginSeries, SideBySide, References
   };
   Q_ENUM(Page)
 

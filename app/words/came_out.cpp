@@ -6,6 +6,7 @@
 #include "words/numbers.h"
 #include "words/reading.h"
 #include "words/record.h"
+#include "words/routine.h"
 #include "words/verdict.h"
 
 namespace oddglass::words {
@@ -165,6 +166,7 @@ CameOut cameOut(const Voice& voice, const RevealedSession& session, const Findin
     said.notSaid.clear();
     said.next.clear();
   }
+  if (const std::string line = keyReadLine(voice, session.plan.routine, session.readBy); !line.empty()) out.method += ' ' + line;
   out.deviations = deviationLines(voice, findings.deviations);
   out.promise = promiseFor(voice, session, findings.verdict);
   if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});

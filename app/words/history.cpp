@@ -2,6 +2,7 @@
 
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/routine.h"
 
 namespace oddglass::words {
 
@@ -60,6 +61,7 @@ std::string entry(const Voice& voice, const LoggedEvent& event, const LogDetails
     case Event::placeFreed:
       return event.place ? line(QT_TRANSLATE_NOOP("words", "The wrong person sat at place {place}, and got up again.")) : line(QT_TRANSLATE_NOOP("words", "The wrong person sat down, and got up again."));
     case Event::found:
+      if (event.readBy && where) return say(voice, QT_TRANSLATE_NOOP("words", "What stood under the cups of round {round} at place {place} was read off, {who}."), {{"round", values["round"]}, {"place", values["place"]}, {"who", readByWords(voice, *event.readBy)}});
       return where ? line(QT_TRANSLATE_NOOP("words", "What stood under the cups of round {round} at place {place} was read off."))
                    : line(QT_TRANSLATE_NOOP("words", "What stood under the cups was read off."));
     case Event::opened: return line(QT_TRANSLATE_NOOP("words", "The table was opened."));
@@ -138,6 +140,7 @@ std::string checkLine(const Voice& voice, const std::string& what, bool holds, c
       {"words", {QT_TRANSLATE_NOOP("words", "The remarks on the sheets are the ones that were locked."), QT_TRANSLATE_NOOP("words", "A remark on a sheet is not the one that was locked.")}},
       {"promises", {QT_TRANSLATE_NOOP("words", "What would be done is what was written before."), QT_TRANSLATE_NOOP("words", "What would be done is not what was written before.")}},
       {"remarks", {QT_TRANSLATE_NOOP("words", "Reasons and decisions are as they were written."), QT_TRANSLATE_NOOP("words", "A reason or a decision is not as it was written.")}},
+      {"found", {QT_TRANSLATE_NOOP("words", "What was read off under the cups is as it was read, and adds up wherever it counts."), QT_TRANSLATE_NOOP("words", "What was read off under the cups was altered, or does not add up where it counts.")}},
       {"poured", {QT_TRANSLATE_NOOP("words", "What the pourer said about the cups is as it was said."), QT_TRANSLATE_NOOP("words", "What the pourer said about the cups was altered.")}},
       {"people", {QT_TRANSLATE_NOOP("words", "Names stand only where somebody signed."), QT_TRANSLATE_NOOP("words", "A name stands where nobody signed.")}},
   };

@@ -1,5 +1,6 @@
 #include "words/plan.h"
 
+#include "domain/by_hand.h"
 #include "words/care.h"
 #include "words/mark.h"
 #include "words/numbers.h"
@@ -26,7 +27,9 @@ void addCupsOnTheTable(const Voice& voice, const planning::Setup& setup, const p
 std::string panelLine(const Voice& voice, const planning::Setup& setup, bool hasPourer) {
   Values values{{"all", people(voice, setup.panel + setup.makers)}, {"count", whole(voice, setup.panel)}, {"makers", whole(voice, setup.makers)}};
   std::string line;
-  if (setup.panel == 0 && setup.makers == 1)
+  if (setup.routine == Routine::alone && setup.panel == 0 && setup.makers == 1)
+    line = say(voice, QT_TRANSLATE_NOOP("words", "One person tastes alone and hides the cups too: the answers speak of that person only."));
+  else if (setup.panel == 0 && setup.makers == 1)
     line = say(voice, QT_TRANSLATE_NOOP("words", "One maker tastes alone: the answers speak of that person only."));
   else if (setup.panel == 0)
     line = say(voice, QT_TRANSLATE_NOOP("words", "Nobody is left who did not make it: nobody counts."));
@@ -45,6 +48,8 @@ std::vector<std::string> amountLines(const Voice& voice, const planning::Setup& 
   std::vector<std::string> lines;
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{cups} a person, {ml} mL in each: {all} mL in all."),
                       {{"cups", cups(voice, amounts.cupsPerPerson)}, {"ml", whole(voice, setup.cupMl)}, {"all", whole(voice, amounts.mlPerPerson)}}));
+  if (const auto hands = pouredByHand(setup.routine, setup.method, setup.expected); hands && hands->setsOneAside)
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Of the {n} cups of a round one is set aside and not tasted; it is counted in, for it may be drunk in the end."), {{"n", whole(voice, hands->total())}}));
   addCupsOnTheTable(voice, setup, amounts, lines);
   for (std::size_t i = 0; i < amounts.lots.size(); ++i) {
     const planning::LotAmount& lot = amounts.lots[i];

@@ -5,6 +5,7 @@
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
+#include "words/routine.h"
 
 namespace oddglass::words {
 namespace {
@@ -41,6 +42,8 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::noStrength: return QT_TRANSLATE_NOOP("words", "No alcohol strength is known for {lot}. The plan is kept. Write its strength, a careful guess if need be: it is marked as one.");
     case Trouble::tooManyCups: return QT_TRANSLATE_NOOP("words", "This plan needs more cups than there are codes. The plan is kept. Leave out a round, or invite fewer people.");
     case Trouble::abvMissing: return QT_TRANSLATE_NOOP("words", "The alcohol strength is missing. Nothing was changed. Write it, or both gravities.");
+
+    case Trouble::notByHand: return QT_TRANSLATE_NOOP("words", "{why} The plan is kept. Change that, or choose another routine.");
 
     case Trouble::wrongState: return QT_TRANSLATE_NOOP("words", "That cannot be done while this session is {state}. Nothing was changed. Go on with what the session's page offers now.");
     case Trouble::notSealed: return QT_TRANSLATE_NOOP("words", "This plan is not sealed yet. The plan is kept. Seal it first.");
@@ -83,6 +86,16 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::doesNotFit: return QT_TRANSLATE_NOOP("words", "{Field} does not go with this way of asking. The plan is kept. Leave it out, or choose another way.");
     case Trouble::otherQuestion: return QT_TRANSLATE_NOOP("words", "“{question}” is not answered by this way of asking: {method}. Nothing was changed. Choose another way, or ask another question.");
     case Trouble::tableClosed: return QT_TRANSLATE_NOOP("words", "A closed table cannot take late sheets. All that was locked is kept. Keep it as a note; it will not be counted.");
+
+    case Trouble::keyByHand: return QT_TRANSLATE_NOOP("words", "Hands hide the key of this session, so there is no sheet to pour by. Nothing was opened. Follow the steps of its routine.");
+    case Trouble::keyDrawn: return QT_TRANSLATE_NOOP("words", "The program drew the key of this session, so nothing is read off. Nothing was changed. Open the key when the table is closed.");
+    case Trouble::notReadOff: return QT_TRANSLATE_NOOP("words", "Round {round} at place {place} has not been read off. Nothing was opened. Read it off, or set that round aside; it will be counted as set aside.");
+    case Trouble::alreadyRead: return QT_TRANSLATE_NOOP("words", "Round {round} at place {place} was read off already. What was read stays. If it was wrong, set that round aside; it will be counted as set aside.");
+    case Trouble::notTastedYet: return QT_TRANSLATE_NOOP("words", "Round {round} at place {place} is not locked yet. Nothing was read off. Taste and lock first.");
+    case Trouble::tableOpen: return QT_TRANSLATE_NOOP("words", "The table is still open. Nothing was read off. Close it first: nobody may learn what is in a cup while somebody tastes.");
+    case Trouble::cupsNotTold: return QT_TRANSLATE_NOOP("words", "Each cup of round {round} at place {place} is told once: {codes}, and the one set aside where there is one. Nothing was kept. Look at the cups again.");
+    case Trouble::bottlesNotTold: return QT_TRANSLATE_NOOP("words", "Each lettered bottle is told once; there are {bottles}. Nothing was kept. Look at the covers again.");
+    case Trouble::markNotThere: return QT_TRANSLATE_NOOP("words", "The first sheet has no mark “{mark}” for round {round} at place {place}. Nothing was kept. Lay both sheets side by side and look again.");
 
     case Trouble::storeInUse: return QT_TRANSLATE_NOOP("words", "The file is in use by another program. Nothing was changed. Close the other one and try again.");
     case Trouble::storeNewer: return QT_TRANSLATE_NOOP("words", "This file comes from a newer Oddglass ({version}). It was not touched. Update the program, or open a backup.");
@@ -128,7 +141,7 @@ Values generalWords(const Voice& voice) {
           {"state", say(voice, QT_TRANSLATE_NOOP("words", "where it stands now"))},
           {"other", say(voice, QT_TRANSLATE_NOOP("words", "this word"))},
           {"limit", "…"}, {"low", "…"}, {"high", "…"}, {"have", "…"}, {"need", "…"}, {"grams", "…"}, {"ceiling", "…"},
-          {"round", "…"}, {"code", "…"}, {"item", "…"}, {"line", "…"}, {"column", "…"}, {"sum", "…"}};
+          {"round", "…"}, {"code", "…"}, {"item", "…"}, {"bottles", "…"}, {"mark", "…"}, {"why", say(voice, QT_TRANSLATE_NOOP("words", "Hands cannot hide this plan."))}, {"line", "…"}, {"column", "…"}, {"sum", "…"}};
 }
 
 }  // namespace
@@ -180,6 +193,9 @@ std::string fieldName(const Voice& voice, const std::string& argument) {
       {"skip", QT_TRANSLATE_NOOP("words", "labels already gone")},
       {"value", QT_TRANSLATE_NOOP("words", "what was typed")},
       {"typist", QT_TRANSLATE_NOOP("words", "who types it in")},
+      {"routine", QT_TRANSLATE_NOOP("words", "the routine")},
+      {"mark", QT_TRANSLATE_NOOP("words", "the mark")},
+      {"bottle", QT_TRANSLATE_NOOP("words", "the bottle")},
       {"meaning", QT_TRANSLATE_NOOP("words", "what it means")},
   };
   const auto found = names.find(argument);
@@ -197,6 +213,8 @@ std::string sentence(const Voice& voice, const Problem& problem) {
     if (const auto known = named<Method>(method->second)) method->second = methodName(voice, *known);
   if (const auto locked = values.find("at"); locked != values.end())
     if (const auto at = readWhole(locked->second)) values.emplace("time", timeOfDay(voice, *at));
+  if (problem.trouble() == Trouble::notByHand)
+    if (const auto why = named<NotByHand>(values["reason"])) values["why"] = notByHandLine(voice, *why, named<Routine>(values["routine"]).value_or(Routine::alone));
   const char* source = sourceOf(problem.trouble());
   if (problem.trouble() == Trouble::codeNotHere && (!values.contains("place") || !values.contains("codes")))
     source = QT_TRANSLATE_NOOP("words", "{code} is not a code that can be meant here. Nothing was changed. Read the cup again.");

@@ -7,6 +7,7 @@
 #include "words/method.h"
 #include "words/numbers.h"
 #include "words/reading.h"
+#include "words/routine.h"
 #include "words/seal.h"
 #include "words/verdict.h"
 
@@ -126,7 +127,9 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
   else
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Tasters who sat down: {people} in the panel; makers beside it: {makers}."), {{"people", people(voice, panel)}, {"makers", whole(voice, makers)}}));
   const FlightForm form = formOf(session.plan.method);
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order equally often."),
+  const bool hasOrders = session.plan.routine == Routine::pourer || session.plan.routine == Routine::bottles;
+  lines.push_back(say(voice, hasOrders ? QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order equally often.")
+                                       : QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. The codes were drawn; which cup held what was left to hands."),
                       {{"ml", whole(voice, session.plan.cupMl)}, {"cups", cups(voice, cupsInFlight(session.plan))}}));
   if (session.plan.sheet) {
     if (session.plan.sheet->hasDuplicate) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "One of the drinks was poured twice under two codes; which one was drawn too.")));
@@ -134,6 +137,10 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
                         {{"n", whole(voice, session.plan.sheet->pauseSeconds)}, {"cleanser", session.plan.sheet->cleanser.empty() ? notKnown(voice) : session.plan.sheet->cleanser}}));
   } else if (form.hasMarked) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "The first cup of a flight is the marked one; below it stands in brackets.")));
   if (session.plan.evenings > 1) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Planned over {n} evenings."), {{"n", whole(voice, session.plan.evenings)}}));
+  if (const std::string hidden = hiddenLine(voice, session.plan.routine, session.plan.method); !hidden.empty()) {
+    lines.push_back(hidden);
+    lines.push_back(keyReadLine(voice, session.plan.routine, session.readBy));
+  }
   lines.push_back(session.plan.hasPourer ? say(voice, QT_TRANSLATE_NOOP("words", "Somebody who did not taste was named as the pourer before the seal."))
                                          : say(voice, QT_TRANSLATE_NOOP("words", "No pourer was named before the seal.")));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, masking of colour or fizz, swallowing or spitting, place, experience of the tasters.")));

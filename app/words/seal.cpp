@@ -8,7 +8,10 @@ std::string sealMarkLine(const Voice& voice, const std::string& sealMark) {
   return say(voice, QT_TRANSLATE_NOOP("words", "Sealed. The seal mark is {mark}. Say it to everybody and write it where all can see it: a mark that only you hold proves nothing."), {{"mark", sealMark}});
 }
 
-std::string afterSealLine(const Voice& voice, const std::string& pourer) {
+std::string afterSealLine(const Voice& voice, const std::string& pourer, Routine routine) {
+  if (routine == Routine::die && !pourer.empty())
+    return say(voice, QT_TRANSLATE_NOOP("words", "Next: hand this over to {name}, who throws the die and pours. Everybody else leaves the room."), {{"name", pourer}});
+  if (routine != Routine::pourer) return say(voice, QT_TRANSLATE_NOOP("words", "Next: hide the cups, step by step. The program has drawn the codes and nothing else."));
   if (pourer.empty()) return say(voice, QT_TRANSLATE_NOOP("words", "Next: whoever pours takes the sheet. If you made one of the drinks, or are going to taste, leave the room first."));
   return say(voice, QT_TRANSLATE_NOOP("words", "Next: hand this over to {name}, who pours. Everybody else leaves the room."), {{"name", pourer}});
 }

@@ -33,6 +33,7 @@ struct SealFacts {
   bool canShow = false;              ///< where it is not one number: some answers would show a difference
   std::optional<Stopping> stopping;
   std::vector<std::optional<int>> alikeInTurn;  ///< right answers up to which they would count as alike, if everybody answers; of three comparisons the one with fewest first
+  Routine routine = Routine::pourer;
   std::string pourer;                ///< empty when nobody is named
   Promises promises;
 };
@@ -55,7 +56,7 @@ std::string outcomeIf(const Voice& voice, Outcome outcome, Method method = Metho
 /// What to do with the seal mark after the seal.
 std::string sealMarkLine(const Voice& voice, const std::string& sealMark);
 /// What to do next: nothing is poured by whoever sealed it unless they may.
-std::string afterSealLine(const Voice& voice, const std::string& pourer);
+std::string afterSealLine(const Voice& voice, const std::string& pourer, Routine routine = Routine::pourer);
 
 /// The warnings before a seal is broken or a session abandoned, each asked twice.
 struct AskTwice {

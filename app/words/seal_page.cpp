@@ -1,5 +1,6 @@
 #include "domain/flight_form.h"
 #include "words/mark.h"
+#include "words/routine.h"
 #include "words/seal_rule.h"
 
 namespace oddglass::words {
@@ -48,6 +49,7 @@ SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const plan
   facts.canShow = outlook.canShow;
   facts.stopping = draft.stopping;
   if (outlook.alike) facts.alikeInTurn = outlook.alike->largestInTurn;
+  facts.routine = draft.routine;
   facts.pourer = std::move(pourer);
   facts.promises = draft.promises;
   return facts;
@@ -89,7 +91,9 @@ std::string promisedLine(const Voice& voice, const std::string& condition, const
              {{"if", condition}, {"promise", written ? words->second : std::string()}});
 }
 
-std::string bindingLine(const Voice& voice) {
+std::string bindingLine(const Voice& voice, Routine routine) {
+  if (!isDrawn(routine))
+    return say(voice, QT_TRANSLATE_NOOP("words", "After the seal none of this can be changed. The seal covers plan, places and codes; which cup holds what is in your hands, and every finding says who read it off."));
   return say(voice, QT_TRANSLATE_NOOP("words", "After the seal none of this can be changed, and nobody knows which cup holds what but the pour sheet."));
 }
 
@@ -97,11 +101,12 @@ SealPage sealPage(const Voice& voice, const SealFacts& facts) {
   SealPage page;
   page.question = question(voice, facts);
   page.rule = sealRule(voice, facts);
+  if (!isDrawn(facts.routine)) page.rule.push_back(routineLine(voice, facts.routine));
   for (const Outcome outcome : {Outcome::shown, Outcome::notShown, Outcome::alike}) {
     if (outcome == Outcome::alike && facts.sought == Sought::difference) continue;
     page.promises.push_back(promisedLine(voice, outcomeIf(voice, outcome, facts.method, facts.question), facts.promises, outcome));
   }
-  page.binding = bindingLine(voice);
+  page.binding = bindingLine(voice, facts.routine);
   return page;
 }
 

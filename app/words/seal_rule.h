@@ -14,6 +14,6 @@ void addPeopleBeside(const Voice& voice, int makers, const std::string& pourer, 
 std::string promisedLine(const Voice& voice, const std::string& condition, const Promises& promises, Outcome outcome);
 
 /// What the seal does.
-std::string bindingLine(const Voice& voice);
+std::string bindingLine(const Voice& voice, Routine routine);
 
 }  // namespace oddglass::words

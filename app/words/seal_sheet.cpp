@@ -4,6 +4,7 @@
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
+#include "words/routine.h"
 #include "words/seal_rule.h"
 #include "words/sheet_out.h"
 
@@ -93,8 +94,9 @@ SealPage sheetSealPage(const Voice& voice, const SheetSealFacts& facts) {
   addCups(voice, facts, page.rule);
   addJudging(voice, facts, page.rule);
   addPeopleBeside(voice, facts.makers, facts.pourer, page.rule);
+  if (!isDrawn(facts.draft.routine)) page.rule.push_back(routineLine(voice, facts.draft.routine));
   for (const Outcome outcome : {Outcome::shown, Outcome::notShown}) page.promises.push_back(promisedLine(voice, outcomeIf(voice, outcome, Method::sheet, facts.draft.question), facts.draft.promises, outcome));
-  page.binding = bindingLine(voice);
+  page.binding = bindingLine(voice, facts.draft.routine);
   return page;
 }
 

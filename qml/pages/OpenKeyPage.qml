@@ -14,9 +14,9 @@ PageFrame {
     objectName: "openKeyPage"
     headline: model.headline
     lead: model.lead
-    primary: qsTr("Open the key")
+    primary: model.readFirst ? qsTr("Read the cups off") : qsTr("Open the key")
     primaryShown: model.canOpen
-    onPrimaryRequested: model.open()
+    onPrimaryRequested: model.readFirst ? model.toCups() : model.open()
     links: [
         LinkButton { objectName: "keyPlaces"; visible: !root.model.canOpen; text: qsTr("Back to the places"); onClicked: root.router.go(Router.Places) },
         LinkButton { objectName: "keyLater"; visible: root.model.canOpen; text: qsTr("Later"); onClicked: root.router.go(Router.Today) },

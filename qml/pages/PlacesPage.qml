@@ -13,10 +13,10 @@ PageFrame {
     over: model.over
     headline: model.headline
     lead: model.lead
-    primary: model.pourWaits ? qsTr("To the pour sheet") : model.lookIsDue ? qsTr("Ask: go on or stop?") : model.allLocked ? qsTr("Close the table") : qsTr("Hand over")
-    onPrimaryRequested: model.pourWaits ? model.pour() : model.lookIsDue ? model.lookAfterRound() : model.allLocked ? model.closeTable() : model.handOver(-1)
+    primary: model.readWaits ? qsTr("Turn the cups over") : model.pourWaits ? (model.byHand ? qsTr("To the steps") : qsTr("To the pour sheet")) : model.lookIsDue ? qsTr("Ask: go on or stop?") : model.allLocked ? qsTr("Close the table") : qsTr("Hand over")
+    onPrimaryRequested: model.readWaits || model.pourWaits ? model.pour() : model.lookIsDue ? model.lookAfterRound() : model.allLocked ? model.closeTable() : model.handOver(-1)
     links: [
-        LinkButton { objectName: "placesPour"; visible: root.model.canPour && !root.model.pourWaits; text: qsTr("Pour sheet"); onClicked: root.model.pour() },
+        LinkButton { objectName: "placesPour"; visible: root.model.canPour && !root.model.pourWaits && !root.model.readWaits; text: root.model.byHand ? qsTr("The steps") : qsTr("Pour sheet"); onClicked: root.model.pour() },
         LinkButton { objectName: "placesLook"; visible: root.model.canLook && !root.model.lookIsDue; text: qsTr("Ask: go on or stop?"); onClicked: root.model.lookAfterRound() },
         LinkButton { objectName: "placesHandOver"; visible: root.model.pourWaits; text: qsTr("Hand over"); onClicked: root.model.handOver(-1) },
         LinkButton { objectName: "placesClose"; visible: root.model.anybody && !root.model.allLocked; text: qsTr("Close the table"); onClicked: root.model.closeTable() },

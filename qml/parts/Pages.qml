@@ -35,6 +35,7 @@ FocusScope {
         case Router.Care: return loader.setSource("CarePage.qml", {model: app.draft});
         case Router.Seal: return loader.setSource("SealPage.qml", {model: app.draft});
         case Router.PourSheet: return loader.setSource("PourSheetPage.qml", {model: app.pour});
+        case Router.Alone: return loader.setSource("AlonePage.qml", {model: app.alone});
         case Router.Places: return loader.setSource("PlacesPage.qml", {model: app.board, router: app.router});
         case Router.HandOver: return loader.setSource("HandOverPage.qml", {model: app.seat});
         case Router.MyCups: return loader.setSource("MyCupsPage.qml", {model: app.cups});

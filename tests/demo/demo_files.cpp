@@ -1,6 +1,7 @@
 #include "demo/demo_files.h"
 
 #include "demo/demo_evenings.h"
+#include "demo/demo_hands.h"
 #include "demo/demo_methods.h"
 #include "demo/demo_sheets.h"
 #include "demo/demo_years.h"
@@ -85,6 +86,10 @@ std::map<std::string, std::string> demoFiles() {
   for (auto* play : {playKnownDifference}) {
     const PlayedEvening evening = play(demo);
     files["evening_" + std::to_string(++number) + ".json"] = text(exchange::interchange(*demo.store, demo.clock, evening.session), written, evening.shows);
+  }
+  for (const auto& [name, play] : std::map<std::string, PlayedEvening (*)(DemoShelf&)>{{"alone.json", playAlone}, {"couple.json", playCouple}}) {
+    const PlayedEvening evening = play(demo);
+    files[name] = text(exchange::interchange(*demo.store, demo.clock, evening.session), written + 30LL * 86400000, evening.shows);
   }
   return files;
 }

@@ -37,7 +37,7 @@ std::pair<int, int> counted(const RevealedSession& session) {
 
 }  // namespace
 
-constexpr std::size_t evenings = 15, yearsSittings = 9;
+constexpr std::size_t evenings = 15, yearsSittings = 9, byHand = 2;
 
 TEST_CASE("Made anew, the demo has the same bytes") {
   for (const auto& [name, text] : demoFiles()) {
@@ -58,6 +58,15 @@ TEST_CASE("The demo verifies, in the program and by the script") {
     std::filesystem::copy_file(folder / name, scratch / name);
     CHECK(outsideCheck(scratch / name) == 0);
   }
+  for (const char* name : {"alone.json", "couple.json"}) {
+    const auto checked = exchange::verifyFile(folder / name);
+    REQUIRE(checked.size() == 1);
+    CHECK(checked[0].found.holds());
+    CHECK(checked[0].found.pourSheetOpenings == 0);
+    testing::Folder apart;
+    std::filesystem::copy_file(folder / name, apart / name);
+    CHECK(outsideCheck(apart / name) == 0);
+  }
   const auto years = exchange::verifyFile(folder / "two_years.json");
   CHECK(years.size() == yearsSittings);
   for (const auto& each : years) CHECK(each.found.holds());
@@ -72,7 +81,7 @@ TEST_CASE("One evening of the demo is enough to show a difference, the other is 
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == evenings + yearsSittings);
+  REQUIRE(demo.revealed.size() == evenings + yearsSittings + byHand);
   CHECK(counted(session::revealed(*store, demo.revealed[0])) == std::pair{8, 10});
   CHECK(counted(session::revealed(*store, demo.revealed[1])) == std::pair{3, 7});
   CHECK(session::revealed(*store, demo.revealed[1]).said.size() == 1);
@@ -85,7 +94,7 @@ TEST_CASE("Every evening of the demo says what its file says it shows") {
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == evenings + yearsSittings);
+  REQUIRE(demo.revealed.size() == evenings + yearsSittings + byHand);
   const words::Voice voice;
   struct Expected {
     Method method;
@@ -132,7 +141,7 @@ TEST_CASE("Every evening with score sheets says what its file says it shows") {
   testing::Cellar cellar;
   const auto store = cellar.open();
   const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
-  REQUIRE(demo.revealed.size() == evenings + yearsSittings);
+  REQUIRE(demo.revealed.size() == evenings + yearsSittings + byHand);
   const words::Voice voice;
   const auto read = [&](std::size_t evening) {
     const RevealedSession session = session::revealed(*store, demo.revealed[evening - 1]);

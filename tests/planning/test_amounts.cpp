@@ -35,6 +35,31 @@ TEST_CASE("the worst case is the worst of all ways to deal") {
   CHECK(worstCups(Setup{}, 1, 0) == 0);
 }
 
+// By counting: four cups are poured for a triangle that hands hide, two of each drink, and the fourth may be drunk at the end.
+TEST_CASE("what hands pour is counted whole, the cup that is set aside among it") {
+  Setup setup;
+  setup.makers = 1;
+  setup.routine = Routine::alone;
+  setup.rounds = 3;
+  setup.cupMl = 15;
+  setup.lots = {{1200, 750, 2}, {600, 330, 1}};
+  const Amounts amounts = amountsOf(setup);
+  CHECK(amounts.cupsPerPerson == 12);
+  CHECK(amounts.lots[0].cups == 6);
+  CHECK(amounts.lots[1].cups == 6);
+  // (30 x .12 + 30 x .06) x .789 = 4.2606 a round.
+  CHECK_THAT(amounts.grams.value(), WithinAbs(3 * 4.2606, 1e-9));
+  setup.method = Method::threeAfc;
+  setup.expected = Slot{2};
+  CHECK(amountsOf(setup).lots[0].cups == 6);
+  CHECK(amountsOf(setup).lots[1].cups == 3);
+  setup.method = Method::duoTrio;
+  setup.expected.reset();
+  setup.marked = Slot{2};
+  CHECK(amountsOf(setup).cupsPerPerson == 9);
+  CHECK(amountsOf(setup).lots[1].cups == 6);
+}
+
 TEST_CASE("amounts of five friends, a maker, three rounds of 15 mL") {
   Setup setup;
   setup.panel = 5;

@@ -115,7 +115,7 @@ TEST_CASE("a preference is one vote a person, however many rounds") {
   const Outlook twelve = outlookFor(setupFor(Method::preference, 12));
   CHECK(twelve.needed == 10);
   CHECK_THAT(twelve.findings[0].chance, WithinAbs(binomial(10, 12, 0.75) + binomial(11, 12, 0.75) + binomial(12, 12, 0.75), 1e-12));
-  for (const WayOut& way : twelve.waysOut) CHECK(way.way == Way::morePeople);
+  for (const planning::WayOut& way : twelve.waysOut) CHECK(way.way == Way::morePeople);
   Setup alone = setupFor(Method::preference, 0, 8);
   alone.makers = 1;
   CHECK_FALSE(outlookFor(alone).canShow);
@@ -252,8 +252,8 @@ TEST_CASE("ways out come in their order, stay under the ceiling and find more, f
           setup.lots.assign(2, {1200, 750, 99});
           const Outlook outlook = outlookFor(setup);
           INFO(nameOf(method) << ' ' << panel << " x " << rounds << ", " << cupMl << " mL");
-          CHECK(std::ranges::is_sorted(outlook.waysOut, {}, &WayOut::way));
-          for (const WayOut& way : outlook.waysOut) {
+          CHECK(std::ranges::is_sorted(outlook.waysOut, {}, &planning::WayOut::way));
+          for (const planning::WayOut& way : outlook.waysOut) {
             if (way.grams) CHECK(*way.grams <= setup.ceilingGrams + 1e-9);
             if (way.way == Way::nameTheThing || way.way == Way::fourCups) CHECK(*way.chanceHalf > outlook.half().chance);
             if (way.way == Way::morePeople || way.way == Way::moreRounds) CHECK(*way.chanceHalf >= 0.8);
@@ -265,7 +265,7 @@ TEST_CASE("ways out come in their order, stay under the ceiling and find more, f
 
 TEST_CASE("what lingers, and spirits, are not offered four cups") {
   Setup setup = setupFor(Method::triangle, 6);
-  const auto offersFour = [&] { return std::ranges::any_of(outlookFor(setup).waysOut, [](const WayOut& way) { return way.way == Way::fourCups; }); };
+  const auto offersFour = [&] { return std::ranges::any_of(outlookFor(setup).waysOut, [](const planning::WayOut& way) { return way.way == Way::fourCups; }); };
   CHECK(offersFour());
   setup.lingers = true;
   CHECK_FALSE(offersFour());

@@ -64,7 +64,7 @@ TEST_CASE("six people once would miss half more often than not: said, with cheap
   REQUIRE_FALSE(outlook.waysOut.empty());
   CHECK(outlook.waysOut.front().way == Way::nameTheThing);
   CHECK(*outlook.waysOut.front().chanceHalf > outlook.findings[1].chance);
-  CHECK(std::is_sorted(outlook.waysOut.begin(), outlook.waysOut.end(), [](const WayOut& a, const WayOut& b) { return a.way < b.way; }));
+  CHECK(std::is_sorted(outlook.waysOut.begin(), outlook.waysOut.end(), [](const planning::WayOut& a, const planning::WayOut& b) { return a.way < b.way; }));
 }
 
 TEST_CASE("alike over 18 trials, limit 3 in 10: 0.41, and it is said") {
@@ -98,7 +98,7 @@ TEST_CASE("no way out goes beyond the ceiling, and each keeps what it promises")
           Setup setup = table(panel, rounds);
           setup.cupMl = cupMl;
           setup.lots = {{abvBp, 500, 40}, {abvBp, 500, 40}};
-          for (const WayOut& out : outlookFor(setup).waysOut) {
+          for (const planning::WayOut& out : outlookFor(setup).waysOut) {
             INFO("panel " << panel << " rounds " << rounds << " abv " << abvBp << " cup " << cupMl << " way " << static_cast<int>(out.way));
             if (out.grams) CHECK(*out.grams <= setup.ceilingGrams + 1e-9);
             Setup then = setup;

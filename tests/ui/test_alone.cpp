@@ -1,0 +1,103 @@
+#include "ui/fits.h"
+#include "ui/journey.h"
+
+#include <catch2/catch.hpp>
+
+using namespace oddglass;
+using Page = ui::Router::Page;
+
+namespace {
+
+/// A brewer alone with two drinks; two rounds of a triangle, sealed.
+void sealAlone(test::Window& at) {
+  at.click("navPeople");
+  test::addPerson(at, "Ada", true);
+  test::addDrink(at, "Heather mead", true, "bottled in March");
+  test::addDrink(at, "Bought mead", false, "vintage 2024");
+  at.click("navToday");
+  at.click(at.item("todayStart") ? "todayStart" : "primaryButton");
+  at.click("lot0");
+  at.click("lot1");
+  at.click("taster0");
+  at.click("routine3");
+  CHECK_FALSE(at.item("pourer0"));
+  at.shoot("alone_question");
+  at.type("title", "By myself");
+  at.type("guestTitle", "Three cups");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::Takes);
+  test::chooseMethod(at, "A triangle");
+  at.click("roundsMore");
+  at.type("cupMl", "15");
+  CHECK(test::isShown(at, "8 cups"));
+  at.click("primaryButton");
+  at.click("careSettled");
+  at.click("primaryButton");
+  at.shoot("alone_seal");
+  at.click("primaryButton");
+}
+
+void looked(test::Window& at, const std::string& name) {
+  at.shoot(name);
+  INFO(name);
+  CHECK(test::silent(at.window().contentItem()) == "");
+  CHECK(test::cutOff(at) == "");
+}
+
+/// The steps of a round, to the places.
+int throughTheSteps(test::Window& at) {
+  int steps = 0;
+  while (at.app().router()->page() == Page::Alone && steps < 20) {
+    looked(at, "alone_step_" + std::to_string(++steps));
+    at.click("primaryButton");
+  }
+  return steps;
+}
+
+}  // namespace
+
+TEST_CASE("a solo evening by mouse: the steps, two rounds, the cups turned over, the verdict") {
+  test::Window at;
+  at.window().resize(900, 600);
+  sealAlone(at);
+  REQUIRE(at.text("primaryButton") == "To the steps");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::Alone);
+  CHECK(throughTheSteps(at) == 6);
+  REQUIRE(at.app().router()->page() == Page::Places);
+  test::sitDown(at, 1);
+  test::taste(at, 0);
+  CHECK(at.text("primaryButton") == "Turn the cups over");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::Alone);
+  at.app().preferences()->setLight(ui::Preferences::Light::Dark);
+  looked(at, "alone_turn_over_dark");
+  // The cup that was chosen is the odd one; the one that was set aside holds the same.
+  for (const char* answer : {"aloneAnswer0", "aloneAnswer1", "aloneAnswer1", "aloneAnswer0"}) at.click(answer);
+  // Read off: the next round begins with its steps.
+  CHECK(at.text("headline").find("Take 4 cups") != std::string::npos);
+  throughTheSteps(at);
+  at.window().resize(1280, 800);
+  at.click("primaryButton");
+  test::taste(at, 2);
+  at.click("primaryButton");
+  at.click("aloneAnswer0");
+  at.click("aloneBack");
+  at.click("aloneAnswer1");
+  at.click("aloneAnswer0");
+  looked(at, "alone_third_dark");
+  // A slip that came off: the round is set aside, and said so.
+  at.click("aloneAnswer2");
+  at.click("aloneAnswer1");
+  CHECK(at.app().notice()->message().contains(QStringLiteral("set aside")));
+  at.app().preferences()->setLight(ui::Preferences::Light::Bright);
+  looked(at, "alone_read");
+  at.click("alonePlaces");
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::OpenKey);
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::CameOut);
+  looked(at, "alone_came_out");
+  CHECK(test::isShown(at, "by whoever tasted"));
+  CHECK(at.complaints() == "");
+}
