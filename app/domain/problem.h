@@ -41,6 +41,8 @@ enum class Trouble {
   noAttribute,      ///< a test of one named thing needs the thing and the lot that is asked about
   doesNotFit,       ///< {what} does not go with this method
   otherQuestion,    ///< {method} does not answer {question}; both by their names in domain/names.h
+  giveAwaysOpen,    ///< nobody has looked yet whether anything but the taste tells the drinks apart
+  giveAwayUnfit,    ///< {check}, by its name in domain/names.h, has no such way out in this plan
   abvMissing,
   // the session's state
   wrongState,       ///< not while the session is {state}

@@ -91,7 +91,7 @@ struct Findings {
   int alphaPm = 50;
   std::optional<int> limitPm;
 
-  Verdict verdict = Verdict::none;  ///< the one that is printed: the weakest of the readings below
+  Verdict verdict = Verdict::none;  ///< the one that is printed: the weakest of the readings below, but for look and fizz where they may tell by the plan
   std::optional<NoVerdict> why;     ///< with `none` only
   WeakenedBy weakenedBy = WeakenedBy::nothing;
   Reading all;                                ///< every trial that counts
@@ -106,7 +106,7 @@ struct Findings {
   std::vector<ClueLine> clues;     ///< all six, in their order; empty where nobody was asked
   int rightByLookOrFizz = 0;
   int rightWithoutLookOrFizz = 0;
-  bool mostlyByLookOrFizz = false;
+  bool mostlyByLookOrFizz = false;         ///< never where look and fizz may tell by the plan
   std::optional<PlaceHabit> habit;         ///< nothing without wrong answers
   std::optional<PeopleDiffer> peopleDiffer;
   std::optional<Liking> liking;                ///< what those who were right liked better, where it was asked

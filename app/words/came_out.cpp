@@ -1,6 +1,7 @@
 #include "words/came_out.h"
 
 #include "domain/flight_form.h"
+#include "words/give_aways.h"
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/numbers.h"
@@ -165,6 +166,7 @@ CameOut cameOut(const Voice& voice, const RevealedSession& session, const Findin
     said.notSaid.clear();
     said.next.clear();
   }
+  for (std::string& line : giveAwayLines(voice, session.plan.giveAways)) out.beside.push_back(std::move(line));
   out.deviations = deviationLines(voice, findings.deviations);
   out.promise = promiseFor(voice, session, findings.verdict);
   if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});

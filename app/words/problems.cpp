@@ -1,6 +1,7 @@
 #include "words/problems.h"
 
 #include "domain/names.h"
+#include "words/give_aways.h"
 #include "words/history.h"
 #include "words/mark.h"
 #include "words/method.h"
@@ -80,6 +81,8 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::nothingAnswered: return QT_TRANSLATE_NOOP("words", "Nobody sits at the table yet. Nothing was opened. Look when a whole round is locked.");
     case Trouble::needsThree: return QT_TRANSLATE_NOOP("words", "Three lots are compared pair by pair, by a triangle, a duo-trio or a tetrad only. The plan is kept. Choose one of these, or two lots.");
     case Trouble::noAttribute: return QT_TRANSLATE_NOOP("words", "Say what one of them has more of, and which one you expect it of. The plan is kept.");
+    case Trouble::giveAwaysOpen: return QT_TRANSLATE_NOOP("words", "Nobody has looked yet whether anything but the taste tells the drinks apart. The plan is kept. Go through the nine checks of the give-aways.");
+    case Trouble::giveAwayUnfit: return QT_TRANSLATE_NOOP("words", "{check}: what was chosen for it does not go with this plan. The plan is kept. Choose another way out among the give-aways.");
     case Trouble::doesNotFit: return QT_TRANSLATE_NOOP("words", "{Field} does not go with this way of asking. The plan is kept. Leave it out, or choose another way.");
     case Trouble::otherQuestion: return QT_TRANSLATE_NOOP("words", "“{question}” is not answered by this way of asking: {method}. Nothing was changed. Choose another way, or ask another question.");
     case Trouble::tableClosed: return QT_TRANSLATE_NOOP("words", "A closed table cannot take late sheets. All that was locked is kept. Keep it as a note; it will not be counted.");
@@ -163,6 +166,7 @@ std::string fieldName(const Voice& voice, const std::string& argument) {
       {"decision", QT_TRANSLATE_NOOP("words", "what you will do")},
       {"reason", QT_TRANSLATE_NOOP("words", "the reason")},
       {"ceiling", QT_TRANSLATE_NOOP("words", "the ceiling in grams")},
+      {"give_aways", QT_TRANSLATE_NOOP("words", "the give-aways")},
       {"country", QT_TRANSLATE_NOOP("words", "the country")},
       {"place", QT_TRANSLATE_NOOP("words", "the place")},
       {"round", QT_TRANSLATE_NOOP("words", "the round")},
@@ -197,6 +201,8 @@ std::string sentence(const Voice& voice, const Problem& problem) {
     if (const auto known = named<Method>(method->second)) method->second = methodName(voice, *known);
   if (const auto locked = values.find("at"); locked != values.end())
     if (const auto at = readWhole(locked->second)) values.emplace("time", timeOfDay(voice, *at));
+  if (const auto check = values.find("check"); check != values.end())
+    if (const auto known = named<GiveAway>(check->second)) check->second = checkName(voice, *known);
   const char* source = sourceOf(problem.trouble());
   if (problem.trouble() == Trouble::codeNotHere && (!values.contains("place") || !values.contains("codes")))
     source = QT_TRANSLATE_NOOP("words", "{code} is not a code that can be meant here. Nothing was changed. Read the cup again.");

@@ -35,6 +35,7 @@ struct SealFacts {
   std::vector<std::optional<int>> alikeInTurn;  ///< right answers up to which they would count as alike, if everybody answers; of three comparisons the one with fewest first
   std::string pourer;                ///< empty when nobody is named
   Promises promises;
+  std::optional<GiveAways> giveAways;
 };
 
 /// The facts of a draft; `drinks` as the page calls them, in the order of the draft's lots.

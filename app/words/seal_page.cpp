@@ -50,6 +50,7 @@ SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const plan
   if (outlook.alike) facts.alikeInTurn = outlook.alike->largestInTurn;
   facts.pourer = std::move(pourer);
   facts.promises = draft.promises;
+  facts.giveAways = draft.giveAways;
   return facts;
 }
 

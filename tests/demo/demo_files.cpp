@@ -33,6 +33,7 @@ canon::Json meadPlan() {
           {"alpha_pm", 50},
           {"seeks", "difference"},
           {"promises", {{"shown", "name the difference and pour pairs"}, {"not_shown", "brew it again, and ask more people"}}},
+          {"give_aways", {{"haze", "mend"}}},
           {"care_settled", true}};
 }
 

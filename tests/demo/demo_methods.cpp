@@ -22,6 +22,7 @@ struct Table {
     session = draft.id = session::newDraft(*demo.store, demo.clock, demo.chance, draft.title);
     for (const char* name : names) draft.tasters.push_back(demo.people.at(name));
     draft.careSettled = true;
+    draft.giveAwaysUnasked = true;
     session::saveDraft(*demo.store, demo.clock, draft);
     session::seal(*demo.store, demo.clock, demo.chance, session);
     plan = session::record(*demo.store, session).plan;
