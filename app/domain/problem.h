@@ -56,6 +56,8 @@ enum class Trouble {
   noSuchPlace,      ///< there is no place {place}
   placeTaken,       ///< place {place} is taken
   placeEmpty,       ///< nobody sits at place {place}
+  samePlace,        ///< place {place} was named twice
+  tooLateToTakeBack,  ///< the table is closed
   alreadySeated,    ///< {name} sits at place {place} already
   notOfAge,         ///< only adults taste
   careNotHeard,     ///< the cautions have not been read

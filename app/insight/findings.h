@@ -60,6 +60,10 @@ enum class DeviationKind {
   late,               ///< people who took a spare place
   left,               ///< people who stopped before the end
   said,               ///< times something was said aloud
+  matsSwapped,        ///< times two places had each other's cups
+  placeFreed,         ///< times the wrong person sat down and got up again
+  closedEarly,        ///< people who had not locked everything when the table was closed
+  clockBack,          ///< entries of the record that are earlier, by the clock, than the one before
   erased,             ///< people whose answers were destroyed on request
 };
 struct Deviation {

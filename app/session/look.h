@@ -45,6 +45,8 @@ struct HistoryLine {
   std::optional<int> missing;            ///< at the close
   std::optional<bool> goOn;              ///< what a look after a round said
   std::string words;                     ///< only after the reveal or the breaking of the seal; may be erased
+  std::vector<Place> places;             ///< the two that had each other's cups
+  bool clockBack = false;                ///< earlier, by the clock, than the entry before it
 };
 std::vector<HistoryLine> history(store::Store& store, const SessionId& session);
 

@@ -55,6 +55,8 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::placeTaken: return QT_TRANSLATE_NOOP("words", "Place {place} is taken. Nothing was changed. Choose a free one.");
     case Trouble::placeEmpty: return QT_TRANSLATE_NOOP("words", "Nobody sits at place {place}. Nothing was changed. Seat somebody there first.");
     case Trouble::alreadySeated: return QT_TRANSLATE_NOOP("words", "{name} sits at place {place} already. Nothing was changed. Go on there.");
+    case Trouble::samePlace: return QT_TRANSLATE_NOOP("words", "Place {place} was named twice. Nothing was changed. Name the two places that had each other's cups.");
+    case Trouble::tooLateToTakeBack: return QT_TRANSLATE_NOOP("words", "The table is closed, so answers are not taken back here any more. Everything is kept. Whoever gave a name or a nickname can be forgotten by the brewer, on the page of people; what was given without a name can no longer be found.");
     case Trouble::notOfAge: return QT_TRANSLATE_NOOP("words", "Only adults taste. Nothing was changed. Somebody else may take this place.");
     case Trouble::careNotHeard: return QT_TRANSLATE_NOOP("words", "The cautions have not been read yet. Nothing was changed. Read them aloud, then go on.");
     case Trouble::noConsent: return QT_TRANSLATE_NOOP("words", "Without consent nobody tastes. Nothing was changed. Sitting out needs no reason.");
