@@ -21,8 +21,17 @@ std::vector<Invited> invited(SQLite::Database& db, std::int64_t session) {
   return all;
 }
 
+std::vector<Round> countingAt(SQLite::Database& db, std::int64_t session, Place place) {
+  std::vector<Round> rounds;
+  auto rows = bound(db, R"sql(
+    SELECT round FROM hand_in WHERE session_id = ?1 AND place = ?2
+       AND round NOT IN (SELECT round FROM voided WHERE session_id = ?1 AND place = ?2) ORDER BY round)sql", session, place.value);
+  while (rows.executeStep()) rounds.push_back({rows.getColumn(0).getInt()});
+  return rounds;
+}
+
 BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, bool isSpare) {
-  BoardPlace now{place, isSpare, PlaceStep::empty, {}, std::nullopt, 0, 0};
+  BoardPlace now{place, isSpare, PlaceStep::empty, {}, std::nullopt, 0, 0, {}};
   auto taken = bound(db, R"sql(
     SELECT k.shown_as, coalesce(CASE WHEN k.shown_as = 'nickname' AND t.nickname <> '' THEN t.nickname ELSE t.name END, ''),
            EXISTS (SELECT 1 FROM place_left l WHERE l.session_id = k.session_id AND l.place = k.place),
@@ -37,6 +46,7 @@ BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, boo
   if (!taken.executeStep()) return now;
   if (taken.getColumn(0).getString() != "loose") now.who = taken.getColumn(1).getString();
   now.lockedRounds = taken.getColumn(3).getInt();
+  if (now.lockedRounds > 0) now.counting = countingAt(db, session, place);
   if (taken.getColumn(2).getInt() != 0) {
     now.step = PlaceStep::left;
     return now;

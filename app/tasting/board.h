@@ -22,6 +22,7 @@ struct BoardPlace {
   std::optional<Round> round;     ///< the flight that comes next or is being tasted
   int lockedRounds = 0;
   int voidRounds = 0;
+  std::vector<Round> counting;    ///< rounds that are locked and not set aside
 };
 
 /// Somebody who was counted at the plan and may sit down.

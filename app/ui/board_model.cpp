@@ -2,20 +2,14 @@
 
 #include "session/ending.h"
 #include "session/look_after.h"
-#include "tasting/mishaps.h"
 #include "ui/beverage_model.h"
-#include "ui/cups.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
 
 #include <algorithm>
-#include <array>
 
 namespace oddglass::ui {
 namespace {
-
-/// The reasons offered at the table, in the order of the page.
-constexpr std::array offered{VoidReason::mixedUp, VoidReason::wrongPerson, VoidReason::cupLost, VoidReason::other};
 
 QString stepWord(tasting::PlaceStep step) {
   switch (step) {
@@ -43,6 +37,11 @@ bool isOpen(const tasting::BoardPlace& place) {
 
 }  // namespace
 
+// A cup is spilled where somebody tastes; everything else may come to light after the last lock too.
+bool BoardModel::isOffered(const tasting::BoardPlace& place) const {
+  return isOpen(place) || (place.step == tasting::PlaceStep::locked && m_happening != QLatin1String("spilled"));
+}
+
 BoardModel::BoardModel(const Stage& stage, QObject* parent)
     : PageModel(stage, parent), m_places(PlaceRow::staticMetaObject, this), m_heardBy(TickRow::staticMetaObject, this) {}
 
@@ -65,6 +64,7 @@ void BoardModel::show(const tasting::Board& board) {
   m_canLook = board.lookIsDue;
   m_lookIsDue = board.lookIsDue && nobodyIsMissing;
   m_seated.clear();
+  m_listening.clear();
   m_seatedPlaces.clear();
   std::vector<PlaceRow> rows;
   std::vector<TickRow> heard;
@@ -81,9 +81,12 @@ void BoardModel::show(const tasting::Board& board) {
     if (row.seated) row.rounds = tr("%1 of %2 rounds").arg(place.lockedRounds).arg(board.rounds - place.voidRounds);
     if (place.step == tasting::PlaceStep::empty) row.hand = tr("Sit down");
     else if (isOpen(place)) row.hand = tr("Hand over");
-    if (isOpen(place)) {
+    if (isOffered(place)) {
       m_seated.push_back(place.place);
       m_seatedPlaces << row.place;
+    }
+    if (isOpen(place)) {
+      m_listening.push_back(place.place);
       TickRow tick;
       tick.name = row.place;
       tick.note = place.who.empty() ? QString() : shown(place.who);
@@ -175,77 +178,6 @@ void BoardModel::closeAnyway() {
   m_closeQuestion.clear();
   ask([id = m_stage.current.id()](Cellar& cellar) { return session::close(cellar.store(), cellar.clock, id); },
       [this](const session::Closed&) { go(Router::Page::OpenKey); });
-}
-
-void BoardModel::startHappening(const QString& what) {
-  m_happening = m_happening == what ? QString() : what;
-  m_happenedAt = -1;
-  m_codesThere.clear();
-  m_saidWords.clear();
-  m_heard.clear();
-  m_flight.reset();
-  show(tasting::Board(m_board));
-}
-
-void BoardModel::tickHeard(int row) {
-  const int place = m_seated.at(static_cast<std::size_t>(row)).value;
-  if (!m_heard.erase(place)) m_heard.insert(place);
-  show(tasting::Board(m_board));
-}
-
-void BoardModel::change(std::function<void(Cellar&, const SessionId&)> work) {
-  ask([id = m_stage.current.id(), work = std::move(work)](Cellar& cellar) {
-    work(cellar, id);
-    return tasting::board(cellar.store(), id);
-  }, [this](const tasting::Board& board) {
-    m_happening.clear();
-    m_heard.clear();
-    m_saidWords.clear();
-    show(board);
-  });
-}
-
-void BoardModel::noteSaid() {
-  std::set<Place> heardBy;
-  for (const int place : m_heard) heardBy.insert(Place{place});
-  change([heardBy, words = plain(m_saidWords)](Cellar& cellar, const SessionId& id) {
-    tasting::said(cellar.store(), cellar.clock, cellar.chance, id, heardBy, words);
-  });
-}
-
-void BoardModel::pickPlace(int index) {
-  m_happenedAt = index;
-  m_codesThere.clear();
-  const Place place = m_seated.at(static_cast<std::size_t>(index));
-  ask([id = m_stage.current.id(), place](Cellar& cellar) { return tasting::nextFlight(cellar.store(), id, place); },
-      [this](const std::optional<tasting::Flight>& flight) {
-        m_flight = flight;
-        m_codesThere.clear();
-        if (flight)
-          for (const tasting::FlightCup& cup : flight->cups)
-            m_codesThere << tr("%1, %2").arg(codeText(cup.code), positionWord(cup.position, static_cast<int>(flight->cups.size())));
-        emit changed();
-      });
-}
-
-void BoardModel::noteSpilled(int code) {
-  if (!m_flight) return;
-  const Code spilled = m_flight->cups.at(static_cast<std::size_t>(code)).code;
-  ask([id = m_stage.current.id(), spilled](Cellar& cellar) {
-    const Code spare = tasting::spilled(cellar.store(), cellar.clock, id, spilled);
-    return std::pair(spare, tasting::board(cellar.store(), id));
-  }, [this](const std::pair<Code, tasting::Board>& done) {
-    m_happening.clear();
-    show(done.second);
-    m_stage.notice.say(tr("Cup %1 stands in now. The pourer finds it among the spare codes; the taster starts these cups again.").arg(codeText(done.first)));
-  });
-}
-
-void BoardModel::setAside(int reason) {
-  if (!m_flight) return;
-  change([place = m_flight->place, round = m_flight->round, why = offered.at(static_cast<std::size_t>(reason))](Cellar& cellar, const SessionId& id) {
-    tasting::setAside(cellar.store(), cellar.clock, cellar.chance, id, place, round, why);
-  });
 }
 
 }  // namespace oddglass::ui
