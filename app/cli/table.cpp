@@ -57,7 +57,7 @@ void describeBoard(CLI::App& app, Command::Work& chosen) {
       places.push_back({{"place", each.place.value}, {"spare", each.isSpare}, {"step", stepName(each.step)}, {"who", each.who}, {"round", each.round ? Json(each.round->value) : Json()},
                         {"locked", each.lockedRounds}, {"void", each.voidRounds}, {"cups", cupsOf(*store, board, each)}});
     for (const auto& each : board.invited) invited.push_back({{"taster", each.taster.text}, {"name", each.name}, {"seated", each.isSeated}});
-    return {Json{{"id", board.id.text}, {"state", nameOf(board.state)}, {"guest_title", board.guestTitle}, {"seal_mark", board.sealMark}, {"rounds", board.rounds},
+    return {Json{{"id", board.id.text}, {"state", nameOf(board.state)}, {"guest_title", board.guestTitle}, {"seal_mark", board.sealMark}, {"rounds", board.rounds}, {"evenings", board.evenings}, {"evening", board.evening}, {"between_evenings", board.isBetweenEvenings}, {"wave", board.wave},
                  {"locked", board.locked}, {"expected", board.expected}, {"places", std::move(places)}, {"invited", std::move(invited)}}, {}};
   });
 }

@@ -1,5 +1,6 @@
 #include "tasting/board.h"
 
+#include "domain/evenings.h"
 #include "domain/problem.h"
 #include "tasting/table.h"
 
@@ -61,6 +62,20 @@ BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, boo
   return now;
 }
 
+// The evening of the round that comes next where fewest rounds are done.
+void tellEvening(Board& board) {
+  std::optional<Round> next;
+  for (const BoardPlace& place : board.places)
+    if (place.round && (!next || place.round->value < next->value)) next = place.round;
+  board.evening = next ? eveningOf(*next, board.rounds, board.evenings) : board.evenings;
+  if (!next || board.evening == 1) return;
+  int before = 0;
+  for (int evening = 1; evening < board.evening; ++evening) before += roundsOn(evening, board.rounds, board.evenings);
+  board.isBetweenEvenings = next->value == before + 1 && std::ranges::none_of(board.places, [&](const BoardPlace& place) {
+    return place.step == PlaceStep::tasting || (place.round && place.round->value > before + 1) || place.step == PlaceStep::locked;
+  });
+}
+
 }  // namespace
 
 Board board(store::Store& store, const SessionId& session) {
@@ -73,7 +88,8 @@ Board board(store::Store& store, const SessionId& session) {
     auto head = bound(db, R"sql(
       SELECT s.guest_title, p.seal_mark, (SELECT max(round) FROM cup WHERE session_id = s.id),
              EXISTS (SELECT 1 FROM log WHERE session_id = s.id AND kind = 'poured'),
-             (SELECT count(*) FROM log WHERE session_id = s.id AND kind = 'said'), (SELECT max(at) FROM log WHERE session_id = s.id)
+             (SELECT count(*) FROM log WHERE session_id = s.id AND kind = 'said'), (SELECT max(at) FROM log WHERE session_id = s.id),
+             coalesce(json_extract(p.body, '$.evenings'), 1), coalesce(json_extract(p.body, '$.wave'), 0)
         FROM session s JOIN session_plan p ON p.session_id = s.id WHERE s.id = ?)sql", id);
     head.executeStep();
     board.guestTitle = head.getColumn(0).getString();
@@ -82,6 +98,8 @@ Board board(store::Store& store, const SessionId& session) {
     board.pourReported = head.getColumn(3).getInt() != 0;
     board.timesSaid = head.getColumn(4).getInt();
     board.lastAt = head.getColumn(5).getInt64();
+    board.evenings = head.getColumn(6).getInt();
+    board.wave = head.getColumn(7).getInt();
     board.invited = invited(db, id);
     board.isSequential = askedIn(db, id).isSequential;
     const int lastOpen = lastOpenRound(db, id);
@@ -101,6 +119,7 @@ Board board(store::Store& store, const SessionId& session) {
       }
       board.places.push_back(now);
     }
+    tellEvening(board);
     board.everyoneHasLocked = anySeated && !anyOpen && (!board.isSequential || board.saidStop || board.openRounds == board.rounds);
     board.lookIsDue = anySeated && !anyOpen && !board.everyoneHasLocked && board.state == State::tasting;
     return board;

@@ -40,6 +40,10 @@ struct Board {
   std::string guestTitle;
   std::string sealMark;
   int rounds = 1;
+  int evenings = 1;               ///< the rounds are spread over them
+  int wave = 0;                   ///< how many places are served at a time; 0: all at once
+  int evening = 1;                ///< the one that is being tasted, or comes next
+  bool isBetweenEvenings = false; ///< everybody has locked the evening before, and nobody has begun the next one
   std::vector<BoardPlace> places;
   std::vector<Invited> invited;   ///< without the pourer
   int locked = 0;                 ///< flights handed in

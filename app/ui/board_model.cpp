@@ -1,5 +1,6 @@
 #include "ui/board_model.h"
 
+#include "domain/evenings.h"
 #include "session/ending.h"
 #include "session/look_after.h"
 #include "ui/beverage_model.h"
@@ -29,6 +30,13 @@ QString placeShapeOf(tasting::PlaceStep step) {
     case tasting::PlaceStep::empty: return {};
     default: return QStringLiteral("ring");
   }
+}
+
+int nextRound(const tasting::Board& board) {
+  int next = board.rounds;
+  for (const tasting::BoardPlace& place : board.places)
+    if (place.round) next = std::min(next, place.round->value);
+  return next;
 }
 
 bool isOpen(const tasting::BoardPlace& place) {
@@ -66,12 +74,15 @@ void BoardModel::show(const tasting::Board& board) {
   m_seated.clear();
   m_listening.clear();
   m_seatedPlaces.clear();
+  const bool isInWaves = board.wave > 0 && board.wave < static_cast<int>(board.places.size());
   std::vector<PlaceRow> rows;
   std::vector<TickRow> heard;
   for (const tasting::BoardPlace& place : board.places) {
     PlaceRow row;
     row.number = place.place.value;
     row.place = tr("Place %1").arg(place.place.value);
+    if (isInWaves && (place.place.value - 1) % board.wave == 0)
+      row.section = tr("Wave %1: places %2 to %3").arg(waveOf(place.place, board.wave)).arg(place.place.value).arg(std::min(place.place.value + board.wave - 1, static_cast<int>(board.places.size())));
     row.who = !place.who.empty() ? shown(place.who)
               : place.step == tasting::PlaceStep::empty ? (place.isSpare ? tr("spare") : QString())
                                                         : tr("not named");
@@ -110,6 +121,9 @@ void BoardModel::show(const tasting::Board& board) {
   } else if (m_allLocked) {
     m_headline = tr("All locked.");
     m_lead = tr("Is somebody still to come? If not, the table can be closed.");
+  } else if (board.isBetweenEvenings) {
+    m_headline = tr("Evening %1 of %2 is done.").arg(board.evening - 1).arg(board.evenings);
+    m_lead = tr("What is locked is safe. Leave the table as it is: the next evening begins with round %1.").arg(nextRound(board));
   } else {
     m_headline = tr("%1 of %2 answers are locked.").arg(board.locked).arg(board.expected);
     m_lead = m_canLook             ? tr("Hand this screen to the next place. If nobody else comes, ask whether to go on without them.")
@@ -124,14 +138,15 @@ void BoardModel::handOver(int row) {
     emit seatRequested(m_board.places.at(static_cast<std::size_t>(row)).place.value);
     return;
   }
-  const auto next = [&](tasting::PlaceStep step, bool spare) {
-    return std::find_if(m_board.places.begin(), m_board.places.end(),
-                        [&](const auto& place) { return place.step == step && (spare || !place.isSpare); });
-  };
+  // Round by round, and in a round place by place, as waves are served.
   for (const tasting::PlaceStep step : {tasting::PlaceStep::tasting, tasting::PlaceStep::empty, tasting::PlaceStep::waiting}) {
-    const auto found = next(step, step != tasting::PlaceStep::empty);
-    if (found == m_board.places.end()) continue;
-    emit seatRequested(found->place.value);
+    const tasting::BoardPlace* next = nullptr;
+    for (const tasting::BoardPlace& place : m_board.places) {
+      if (place.step != step || (place.isSpare && step == tasting::PlaceStep::empty)) continue;
+      if (!next || place.round.value_or(Round{1}).value < next->round.value_or(Round{1}).value) next = &place;
+    }
+    if (!next) continue;
+    emit seatRequested(next->place.value);
     return;
   }
 }

@@ -19,11 +19,12 @@ struct PlaceRow {
   Q_PROPERTY(QString shape MEMBER shape)
   Q_PROPERTY(QString rounds MEMBER rounds)
   Q_PROPERTY(QString hand MEMBER hand)
+  Q_PROPERTY(QString section MEMBER section)
   Q_PROPERTY(bool seated MEMBER seated)
 
 public:
   int number = 0;
-  QString place, who, step, shape, rounds, hand;
+  QString place, who, step, shape, rounds, hand, section;
   bool seated = false;
 };
 
