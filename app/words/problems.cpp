@@ -118,6 +118,7 @@ const char* sourceOf(Trouble trouble) {
 Values generalWords(const Voice& voice) {
   return {{"lot", say(voice, QT_TRANSLATE_NOOP("words", "this drink"))},
           {"name", say(voice, QT_TRANSLATE_NOOP("words", "this person"))},
+          {"check", say(voice, QT_TRANSLATE_NOOP("words", "One of the checks"))},
           {"what", say(voice, QT_TRANSLATE_NOOP("words", "entry"))},
           {"text", say(voice, QT_TRANSLATE_NOOP("words", "what was given"))},
           {"value", say(voice, QT_TRANSLATE_NOOP("words", "what was given"))},

@@ -13,11 +13,11 @@ Item {
     required property string hand
     // The wave that begins here; empty for all other places.
     required property string section
+    readonly property real above: section === "" ? 0 : wave.height + 24
 
     signal handRequested()
 
-    implicitHeight: top + Math.max(Theme.target + 8, words.height + 20)
-    readonly property real top: section === "" ? 0 : wave.height + 24
+    implicitHeight: above + Math.max(Theme.target + 8, words.height + 20)
     Accessible.role: Accessible.ListItem
     Accessible.name: qsTr("%1, %2, %3").arg(place).arg(step).arg(who)
 
@@ -30,7 +30,7 @@ Item {
         text: root.section
     }
     VerdictMark {
-        y: root.top + (parent.height - root.top - 20) / 2
+        y: root.above + (parent.height - root.above - 20) / 2
         width: 32
         height: 32
         scale: 20 / 32
@@ -42,7 +42,7 @@ Item {
         id: words
 
         x: 40
-        y: root.top + (parent.height - root.top - height) / 2
+        y: root.above + (parent.height - root.above - height) / 2
         width: parent.width - x - hand.width - 16
 
         Flow {
@@ -60,7 +60,7 @@ Item {
 
         objectName: "hand" + root.number
         x: parent.width - width
-        y: root.top + (parent.height - root.top - height) / 2
+        y: root.above + (parent.height - root.above - height) / 2
         visible: text !== ""
         text: root.hand
         Accessible.name: qsTr("%1: %2").arg(root.place).arg(root.hand)

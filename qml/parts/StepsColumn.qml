@@ -44,7 +44,7 @@ Column {
                 text: step.modelData
                 here: step.index === root.current
                 enabled: step.reachable
-                Accessible.description: step.done ? qsTr("done") : step.reachable && !here ? qsTr("still open") : ""
+                Accessible.description: step.done ? qsTr("done") : step.reachable && !link.here ? qsTr("still open") : ""
                 onClicked: root.stepRequested(step.index)
             }
         }
