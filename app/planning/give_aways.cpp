@@ -7,7 +7,7 @@
 namespace oddglass::planning {
 namespace {
 
-using Way = oddglass::WayOut;
+using Settled = oddglass::WayOut;
 
 bool mayBeAsked(GiveAway check) {
   return check == GiveAway::colour || check == GiveAway::haze || check == GiveAway::foam || check == GiveAway::fizz;
@@ -25,7 +25,7 @@ std::optional<GiveAway> unfit(const AnyPlan& plan, const std::vector<SheetItem>&
   for (const auto& [check, way] : *plan.giveAways) {
     const auto ways = waysOf(check, plan.method, plan.lots.size());
     if (std::ranges::find(ways, way) == ways.end()) return check;
-    if (way != Way::ask) continue;
+    if (way != Settled::ask) continue;
     const bool isAsked = plan.method == Method::sheet ? isAskedOn(items, check) : plan.question == Question::more && namesAThing(plan.method) && ++asked == 1;
     if (!isAsked) return check;
   }
@@ -34,11 +34,11 @@ std::optional<GiveAway> unfit(const AnyPlan& plan, const std::vector<SheetItem>&
 
 }  // namespace
 
-std::vector<Way> waysOf(GiveAway check, Method method, std::size_t lots) {
-  std::vector<Way> ways;
-  if (check != GiveAway::hadBefore) ways.push_back(Way::mend);
-  if (mayBeAsked(check) && (method == Method::sheet || lots <= 2)) ways.push_back(Way::ask);
-  ways.push_back(Way::anyMeans);
+std::vector<Settled> waysOf(GiveAway check, Method method, std::size_t lots) {
+  std::vector<Settled> ways;
+  if (check != GiveAway::hadBefore) ways.push_back(Settled::mend);
+  if (mayBeAsked(check) && (method == Method::sheet || lots <= 2)) ways.push_back(Settled::ask);
+  ways.push_back(Settled::anyMeans);
   return ways;
 }
 

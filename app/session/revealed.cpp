@@ -122,7 +122,8 @@ class Reader {
   // Whoever sits down there next has heard nothing of what was said before to that place alone.
   void free(Place place) {
     std::erase_if(result_.people, [&](const ShownPerson& each) { return each.place == place; });
-    std::erase_if(result_.said, [&](SaidAloud& each) { return each.heardBy.erase(place) == 1 && each.heardBy.empty(); });
+    std::erase_if(result_.said, [&](const SaidAloud& each) { return each.heardBy == std::set{place}; });
+    for (SaidAloud& each : result_.said) each.heardBy.erase(place);
   }
 
   std::string remark(Seq seq) const {

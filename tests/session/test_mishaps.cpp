@@ -37,7 +37,8 @@ struct Table : Evening {
   tasting::BoardPlace now(int place) { return tasting::board(*store, session).places.at(static_cast<std::size_t>(place - 1)); }
   /// All that is open is answered, the table closed and the key opened.
   insight::Findings end() {
-    for (const auto& place : tasting::board(*store, session).places)
+    const tasting::Board board = tasting::board(*store, session);
+    for (const auto& place : board.places)
       while ((now(place.place.value).step == tasting::PlaceStep::waiting || now(place.place.value).step == tasting::PlaceStep::tasting)) answer(place.place.value, 1);
     session::close(*store, clock, session);
     session::reveal(*store, clock, session);
