@@ -28,8 +28,11 @@ TEST_CASE("rounds are spread over evenings as evenly as they go") {
 }
 
 TEST_CASE("sixty places in waves over two evenings: the pourer's sheet, the order at the table and the evening's end") {
-  Evening evening(3, 0, 59);
+  Evening evening(3, 0, 23);
   Draft draft = session::draft(*evening.store, evening.session);
+  std::vector<TasterId> guests;
+  for (int i = 1; i <= 36; ++i) guests.push_back(shelf::save(*evening.store, evening.chance, Taster{{}, "Guest " + std::to_string(i), "", false, false}));
+  draft.tasters.insert(draft.tasters.end(), guests.begin(), guests.end());
   draft.wave = 8;
   draft.evenings = 2;
   shelf::move(*evening.store, evening.clock, evening.mine, StockChange::added, 12);
@@ -59,6 +62,7 @@ TEST_CASE("sixty places in waves over two evenings: the pourer's sheet, the orde
   CHECK(std::ranges::count_if(steps, [](const auto& step) { return step.round == Round{1} && step.first == Place{57}; }) == 2);  // both drinks for the last four
 
   evening.sitAll();
+  for (int place = 25; place <= 60; ++place) evening.sit(place, guests[static_cast<std::size_t>(place - 25)]);
   const auto board = [&] { return tasting::board(*evening.store, evening.session); };
   for (int place = 1; place <= 60; ++place) evening.answer(place, 1);
   CHECK(board().evening == 1);
