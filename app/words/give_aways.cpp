@@ -112,7 +112,7 @@ std::vector<std::string> giveAwayLines(const Voice& voice, const std::optional<G
     else if (check != GiveAway::hadBefore) open.push_back(noun(voice, check));
   }
   if (giveAways->empty()) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Before the seal nothing was found that gives the drinks away.")));
-  if (!hidden.empty()) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "To be mended before pouring: {list}."), {{"list", listed(voice, hidden)}}));
+  if (!hidden.empty()) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "To be mended before pouring, as settled before the seal: {list}."), {{"list", listed(voice, hidden)}}));
   if (!asked.empty()) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Asked about rather than hidden: {list}."), {{"list", listed(voice, asked)}}));
   if (!open.empty()) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Different, and gone on with by any means, as settled before the seal: {list}."), {{"list", listed(voice, open)}}));
   if (giveAways->contains(GiveAway::hadBefore))

@@ -201,7 +201,7 @@ TEST_CASE("The club is served in waves, and neither of its two makers counts") {
   CHECK(findings.all.needed == 12);
   CHECK(findings.verdict == insight::Verdict::shown);
   const auto lines = words::cameOut(words::Voice{}, club, findings).lines();
-  CHECK(std::ranges::any_of(lines, [](const std::string& line) { return line.find("To be mended before pouring: haze") != std::string::npos; }));
+  CHECK(std::ranges::any_of(lines, [](const std::string& line) { return line.find("To be mended before pouring, as settled before the seal: haze") != std::string::npos; }));
 }
 
 // Counts follow from the script.
