@@ -32,6 +32,7 @@ struct AgingEvenings : SheetEvening {
     Draft draft = session::draft(*store, session);
     if (number == 1) invite(draft);
     draft.careSettled = true;
+    draft.giveAways.emplace();
     session::saveDraft(*store, clock, draft);
   }
 

@@ -178,6 +178,7 @@ struct BlindNight {
     draft.cupMl = 10;
     draft.rounds = 2;
     draft.careSettled = true;
+    draft.giveAways.emplace();
     way.ask(draft, lots);
     session::saveDraft(*store, clock, draft);
     sealed = session::sealDrawnFrom(*store, clock, chance, session, DrawnKey::filled(7), DrawnKey::streams(orders));

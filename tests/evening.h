@@ -66,6 +66,7 @@ struct Evening {
     draft.spares = spares;
     draft.promises = {{Outcome::shown, "name the difference next"}, {Outcome::notShown, "pour pairs"}};
     draft.careSettled = true;
+    draft.giveAways.emplace();
     session::saveDraft(*store, clock, draft);
   }
 

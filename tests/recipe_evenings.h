@@ -52,6 +52,7 @@ struct RecipeEvenings : SheetEvening {
     Draft draft = session::draft(*store, session);
     invite(draft);
     draft.careSettled = true;
+    draft.giveAways.emplace();
     session::saveDraft(*store, clock, draft);
   }
 };

@@ -297,7 +297,8 @@ def check_answers(session):
 
 
 def check_beside(session, name, kinds, kept, text):
-    host_erased = any(e["kind"] == "erased" and e["body"]["place"] == 0 for e in session["log"])
+    erased = {e["body"]["place"] for e in session["log"] if e["kind"] == "erased"}
+    host_erased = 0 in erased
     left = {k["seq"]: k for k in kept}
     for entry in session["log"]:
         digest = entry["body"].get("digest")
@@ -305,6 +306,9 @@ def check_beside(session, name, kinds, kept, text):
             continue
         found = left.pop(entry["seq"], None)
         if found is None:
+            # What stood on somebody's paper in place of a code goes with them.
+            if entry["body"].get("reason") == "misread" and entry["body"]["place"] in erased:
+                continue
             if not host_erased or name == "poured":
                 yield f"{name}: entry {entry['seq']} is missing"
         elif salted(found["salt"], text(found)) != digest:
@@ -384,7 +388,12 @@ def check_promises(session):
 
 def check_open(session):
     """Answers with the labels known stand beside the log: by somebody who sat and was not forgotten, to a question about each cup, once for a drink of the plan."""
-    taken = {e["body"]["place"] for e in session["log"] if e["kind"] == "place_taken"}
+    taken = set()
+    for entry in session["log"]:
+        if entry["kind"] == "place_taken":
+            taken.add(entry["body"]["place"])
+        if entry["kind"] == "place_freed":
+            taken.discard(entry["body"]["place"])
     gone = {e["body"]["place"] for e in session["log"] if e["kind"] == "erased" and e["body"]["what"] == "everything"}
     items = {i["item"]: i for i in session["plan"]["items"] if i.get("cup") and i.get("low") is not None and i.get("high") is not None}
     slots, once_each = {lot["slot"] for lot in session["plan"]["lots"]}, set()

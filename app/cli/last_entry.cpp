@@ -17,6 +17,8 @@ std::string entryLine(const words::Voice& voice, const session::HistoryLine& lin
   details.missing = line.missing;
   details.goOn = line.goOn;
   details.words = line.words;
+  details.places = line.places;
+  details.clockBack = line.clockBack;
   return words::eventLine(voice, {line.seq, line.at, line.event, line.place, line.round, line.goOn, line.readBy}, details);
 }
 

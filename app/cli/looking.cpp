@@ -27,6 +27,11 @@ Json entryJson(const words::Voice& voice, const session::HistoryLine& line) {
     json["heard_by"] = Json::array();
     for (Place place : line.heardBy) json["heard_by"].push_back(place.value);
   }
+  if (!line.places.empty()) {
+    json["places"] = Json::array();
+    for (Place place : line.places) json["places"].push_back(place.value);
+  }
+  if (line.clockBack) json["clock_back"] = true;
   if (line.commitmentHolds) json["commitment_holds"] = *line.commitmentHolds;
   if (line.missing) json["missing"] = *line.missing;
   if (!line.words.empty()) json["words"] = line.words;

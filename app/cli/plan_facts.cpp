@@ -10,6 +10,7 @@
 #include "words/came_out.h"
 #include "words/care.h"
 #include "words/expectation.h"
+#include "words/give_aways.h"
 #include "words/lots.h"
 #include "words/method.h"
 #include "words/plan.h"
@@ -142,6 +143,13 @@ void addKnown(const words::Voice& voice, const Draft& draft, const std::vector<s
   lines.push_back(words::dosedLine(voice));
 }
 
+Json giveAwaysJson(const Draft& draft) {
+  if (!draft.giveAways) return nullptr;
+  Json json = Json::object();
+  for (const auto& [check, way] : *draft.giveAways) json[std::string(nameOf(check))] = nameOf(way);
+  return json;
+}
+
 }  // namespace
 
 Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, const planning::Spread& spread) {
@@ -154,7 +162,7 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, c
                      {"lots", std::move(lots)}, {"panel", facts.panel.size()}, {"makers", facts.makers.size()}, {"places", facts.places()}, {"rounds", draft.rounds},
                      {"cup_ml", draft.cupMl}, {"evenings", draft.evenings}, {"wave", draft.wave}, {"attribute", draft.attribute.empty() ? Json(nullptr) : Json(draft.attribute)},
                      {"expected", draft.expected ? Json(draft.expected->value) : Json(nullptr)}, {"dose", draft.dose.empty() ? Json(nullptr) : Json(draft.dose)}, {"marked", draft.marked ? Json(draft.marked->value) : Json(nullptr)},
-                     {"routine", nameOf(draft.routine)}, {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"expectation_pc", draft.expectationPc ? Json(*draft.expectationPc) : Json(nullptr)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
+                     {"routine", nameOf(draft.routine)}, {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"expectation_pc", draft.expectationPc ? Json(*draft.expectationPc) : Json(nullptr)}, {"give_aways", giveAwaysJson(draft)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
                 {draft.id.text + "  " + draft.title}};
   const planning::Setup setup = session::setupOf(facts);
   try {
@@ -177,6 +185,7 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, c
     for (const session::DraftLot& each : facts.lots) expected.lots.push_back(each.lot);
     answer.lines.push_back(words::expectationLine(voice, expected, *draft.expectationPc));
   }
+  addLines(answer.lines, words::giveAwayLines(voice, draft.giveAways));
   try {
     session::requireReady(facts);
   } catch (const Problem& problem) {

@@ -3,6 +3,7 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "exchange/sheets.h"
+#include "session/erase.h"
 #include "session/pour.h"
 #include "session/record.h"
 #include "shelf/people.h"
@@ -12,6 +13,7 @@
 #include "tasting/mishaps.h"
 #include "tasting/seats.h"
 #include "words/care.h"
+#include "words/mishaps.h"
 
 #include <sstream>
 
@@ -55,7 +57,7 @@ void describeBoard(CLI::App& app, Command::Work& chosen) {
       places.push_back({{"place", each.place.value}, {"spare", each.isSpare}, {"step", stepName(each.step)}, {"who", each.who}, {"round", each.round ? Json(each.round->value) : Json()},
                         {"locked", each.lockedRounds}, {"void", each.voidRounds}, {"cups", cupsOf(*store, board, each)}});
     for (const auto& each : board.invited) invited.push_back({{"taster", each.taster.text}, {"name", each.name}, {"seated", each.isSeated}});
-    return {Json{{"id", board.id.text}, {"state", nameOf(board.state)}, {"guest_title", board.guestTitle}, {"seal_mark", board.sealMark}, {"rounds", board.rounds},
+    return {Json{{"id", board.id.text}, {"state", nameOf(board.state)}, {"guest_title", board.guestTitle}, {"seal_mark", board.sealMark}, {"rounds", board.rounds}, {"evenings", board.evenings}, {"evening", board.evening}, {"between_evenings", board.isBetweenEvenings}, {"wave", board.wave},
                  {"locked", board.locked}, {"expected", board.expected}, {"places", std::move(places)}, {"invited", std::move(invited)}}, {}};
   });
 }
@@ -122,16 +124,69 @@ void describeVoid(CLI::App& app, Command::Work& chosen) {
   const auto which = command.argument("SESSION", "The beginning of its id");
   const auto place = command.argument("PLACE", "The number of the place");
   const auto round = command.argument("ROUND", "The number of the round");
-  const auto reason = command.option("--reason", "TEXT", "not_sure, poured_wrong, mixed_up, wrong_person, cup_lost, or in your own words");
+  const auto reason = command.option("--reason", "TEXT", "not_sure, poured_wrong, mixed_up, wrong_person, cup_lost, misread, or in your own words");
+  const auto written = command.option("--written", "TEXT", "With misread: what was written in place of a code, as it stands there");
   command.does([=](Desk& desk) -> Answer {
     const Place at{place->whole(1, mostPlaces)};
     const Round in{round->whole(1, mostRounds)};
     const auto offered = named<VoidReason>(reason->text());
+    if (written->isGiven() && offered != VoidReason::misread) throw Problem(Trouble::doesNotFit, "--written");
     const auto store = desk.toWrite();
     const SessionId id = sessionOf(*store, *which);
-    tasting::setAside(*store, desk.clock(), desk.chance(), id, at, in, offered.value_or(VoidReason::other), offered ? "" : reason->text());
+    tasting::setAside(*store, desk.clock(), desk.chance(), id, at, in, offered.value_or(VoidReason::other), written->isGiven() ? written->text() : offered ? "" : reason->text());
     return {Json{{"id", id.text}, {"place", at.value}, {"round", in.value}, {"reason", nameOf(offered.value_or(VoidReason::other))}},
             {entryLine(desk.voice(), lastEntry(*store, id, Event::voided))}};
+  });
+}
+
+void describeSwapped(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "swapped", "Two places had each other's cups in a round: what is not locked begins again, what is locked is set aside");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  const auto one = command.argument("PLACE", "The number of one place");
+  const auto other = command.argument("OTHER", "The number of the other");
+  const auto round = command.argument("ROUND", "The number of the round");
+  command.does([=](Desk& desk) -> Answer {
+    const Place first{one->whole(1, mostPlaces)}, second{other->whole(1, mostPlaces)};
+    const Round in{round->whole(1, mostRounds)};
+    const auto store = desk.toWrite();
+    const SessionId id = sessionOf(*store, *which);
+    const tasting::MatsSwapped done = tasting::matsSwapped(*store, desk.clock(), desk.chance(), id, first, second, in);
+    const auto list = [](const std::vector<Place>& places) {
+      Json json = Json::array();
+      for (Place each : places) json.push_back(each.value);
+      return json;
+    };
+    return {Json{{"id", id.text}, {"round", in.value}, {"begin_again", list(done.begunAgain)}, {"set_aside", list(done.setAside)}},
+            {entryLine(desk.voice(), lastEntry(*store, id, Event::matsSwapped))}};
+  });
+}
+
+void describeWrongPerson(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "wrong-person", "The wrong person sat at a place: it is free again, or what was locked there is set aside");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  const auto place = command.argument("PLACE", "The number of the place");
+  command.does([=](Desk& desk) -> Answer {
+    const Place at{place->whole(1, mostPlaces)};
+    const auto store = desk.toWrite();
+    const SessionId id = sessionOf(*store, *which);
+    const tasting::WrongPerson done = tasting::wrongPerson(*store, desk.clock(), desk.chance(), id, at);
+    return {Json{{"id", id.text}, {"place", at.value}, {"freed", done.freed}, {"set_aside", done.setAside}}, {words::wrongPersonLine(desk.voice(), at, done.freed, done.setAside)}};
+  });
+}
+
+void describeStops(CLI::App& app, Command::Work& chosen) {
+  Command command(app, chosen, "stops", "Whoever sits at a place stops here; with --take-back all their answers are destroyed");
+  const auto which = command.argument("SESSION", "The beginning of its id");
+  const auto place = command.argument("PLACE", "The number of the place");
+  const auto back = command.flag("--take-back", "Takes back all that was locked at that place");
+  const auto sure = command.flag("--yes-cannot-be-undone", "Needed with --take-back");
+  command.does([=](Desk& desk) -> Answer {
+    const Place at{place->whole(1, mostPlaces)};
+    const auto store = desk.toWrite();
+    const SessionId id = sessionOf(*store, *which);
+    if (*back) session::takeBack(*store, desk.clock(), id, at, *sure);
+    else tasting::stopHere(*store, desk.clock(), id, at);
+    return {Json{{"id", id.text}, {"place", at.value}, {"taken_back", *back}}, {entryLine(desk.voice(), lastEntry(*store, id, *back ? Event::erased : Event::placeLeft))}};
   });
 }
 
@@ -167,6 +222,9 @@ void describeTable(CLI::App& app, Command::Work& chosen) {
   describePoured(app, chosen);
   describeSpilled(app, chosen);
   describeVoid(app, chosen);
+  describeSwapped(app, chosen);
+  describeWrongPerson(app, chosen);
+  describeStops(app, chosen);
   describeSaid(app, chosen);
   describeAnswer(app, chosen);
 }

@@ -16,13 +16,13 @@ bool isOnTable(const PourLine& line) { return line.spare == 0; }
 
 std::string pouringOrder(const PourSheet& sheet) {
   std::string text = "In pouring order\n";
-  for (int round = 1; round <= sheet.rounds; ++round)
-    for (const session::PourLot& lot : sheet.bottleByBottle) {
-      text += "  Round " + number(round) + ", " + lot.name + ":";
-      for (const PourLine& line : lot.lines)
-        if (line.round.value == round && isOnTable(line)) text += ' ' + number(line.code.value);
-      text += '\n';
-    }
+  for (const session::PourStep& step : session::pourSteps(sheet)) {
+    text += "  " + (sheet.evenings > 1 ? "Evening " + number(step.evening) + ", round " : "Round ") + number(step.round.value);
+    if (session::isInWaves(sheet)) text += ", places " + number(step.first.value) + " to " + number(step.last.value);
+    text += ", " + step.name + ':';
+    for (const PourLine& line : step.lines) text += ' ' + number(line.code.value);
+    text += '\n';
+  }
   return text;
 }
 

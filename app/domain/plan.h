@@ -93,6 +93,7 @@ struct Draft {
   std::optional<int> expectationPc;  ///< how likely the brewer thinks it, in 1/100, that the plan comes out as domain/expectation.h says; 1 to 99
   Routine routine = Routine::pourer;
   std::optional<GiveAways> giveAways;  ///< nothing: not looked at yet; empty: looked, and none found
+  bool giveAwaysUnasked = false;  ///< a plan file that says nothing of give-aways may be sealed so; the record says that nobody looked
   bool lingers = false;       ///< a strong taste that stays from one cup to the next; speaks for fewer cups
   bool careSettled = false;   ///< the Care page was read through
   bool operator==(const Draft&) const = default;

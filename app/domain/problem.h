@@ -41,6 +41,8 @@ enum class Trouble {
   noAttribute,      ///< a test of one named thing needs the thing and the lot that is asked about
   doesNotFit,       ///< {what} does not go with this method
   otherQuestion,    ///< {method} does not answer {question}; both by their names in domain/names.h
+  giveAwaysOpen,    ///< nobody has looked yet whether anything but the taste tells the drinks apart
+  giveAwayUnfit,    ///< {check}, by its name in domain/names.h, has no such way out in this plan
   abvMissing,
   notByHand,        ///< the routine {routine} cannot do this plan: {reason}, both by their names in domain/names.h
   // the session's state
@@ -55,6 +57,8 @@ enum class Trouble {
   noSuchPlace,      ///< there is no place {place}
   placeTaken,       ///< place {place} is taken
   placeEmpty,       ///< nobody sits at place {place}
+  samePlace,        ///< place {place} was named twice
+  tooLateToTakeBack,  ///< the table is closed
   alreadySeated,    ///< {name} sits at place {place} already
   notOfAge,         ///< only adults taste
   careNotHeard,     ///< the cautions have not been read

@@ -93,10 +93,21 @@ void readSheet(const Node& node, Draft& draft) {
   if (const auto cleanser = node.maybe("cleanser")) draft.sheet.cleanser = cleanser->text(60);
 }
 
+// A file that says nothing of give-aways was written before they were looked at, or by hand: the plan may be sealed so, and its record says that nobody looked.
+void readGiveAways(const Node& node, Draft& draft) {
+  const auto found = node.maybe("give_aways");
+  draft.giveAwaysUnasked = !found;
+  if (!found) return;
+  found->onlyKeys({"colour", "haze", "foam", "fizz", "temperature", "level", "sediment", "vessel", "had_before"});
+  draft.giveAways.emplace();
+  for (const GiveAway check : allOf<GiveAway>())
+    if (const auto way = found->maybe(std::string(nameOf(check)).c_str())) draft.giveAways->emplace(check, way->choice<WayOut>());
+}
+
 Draft draftFrom(store::Store& store, const Node& node) {
   node.onlyKeys({"title", "guest_title", "question", "method", "lots", "tasters", "pourer", "pourer_name", "rounds", "cup_ml", "spares", "alpha_pm",
                  "seeks", "limit_pm", "promises", "care_settled", "attribute", "expected", "dose", "marked", "may_have_none", "also_prefer", "stopping", "evenings",
-                 "wave", "routine", "lingers", "expectation_pc", "sheet"});
+                 "wave", "routine", "lingers", "expectation_pc", "sheet", "give_aways"});
   Draft draft;
   draft.title = node.at("title").text(200, false);
   if (const auto title = node.maybe("guest_title")) draft.guestTitle = title->text(200);
@@ -118,6 +129,7 @@ Draft draftFrom(store::Store& store, const Node& node) {
   }
   readExtras(node, draft);
   if (const auto sheet = node.maybe("sheet")) readSheet(*sheet, draft);
+  readGiveAways(node, draft);
   if (const auto care = node.maybe("care_settled")) draft.careSettled = care->truth();
   return draft;
 }

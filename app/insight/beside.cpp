@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace oddglass::insight {
 
@@ -89,6 +90,25 @@ std::optional<PeopleDiffer> peopleDifferOf(const std::vector<Trial>& trials, Met
   return PeopleDiffer{fit->mu, *fit->gamma, *fit->pValue};
 }
 
+namespace {
+
+// Who sat to the end and still had a flight open at the close.
+int waitedFor(const RevealedSession& session) {
+  std::set<Place> open;
+  const auto look = [&](const auto& flights) {
+    for (const auto& flight : flights)
+      if (!flight.voided && !flight.isAnswered()) open.insert(flight.place);
+  };
+  look(session.panel);
+  look(session.makers);
+  for (const auto& person : session.people)
+    if (person.left || person.erased) open.erase(person.place);
+  const bool isClosed = std::ranges::any_of(session.log, [](const LoggedEvent& entry) { return entry.event == Event::closed; });
+  return isClosed ? static_cast<int>(open.size()) : 0;
+}
+
+}  // namespace
+
 std::vector<Deviation> deviationsOf(const RevealedSession& session) {
   std::map<DeviationKind, int> counts;
   if (!session.commitmentHolds) counts[DeviationKind::commitmentBroken] = 1;
@@ -114,6 +134,12 @@ std::vector<Deviation> deviationsOf(const RevealedSession& session) {
   for (const auto& person : session.people) {
     counts[DeviationKind::late] += person.late;
     counts[DeviationKind::left] += person.left;
+  }
+  counts[DeviationKind::closedEarly] = waitedFor(session);
+  for (std::size_t i = 0; i < session.log.size(); ++i) {
+    counts[DeviationKind::matsSwapped] += session.log[i].event == Event::matsSwapped;
+    counts[DeviationKind::placeFreed] += session.log[i].event == Event::placeFreed;
+    counts[DeviationKind::clockBack] += i > 0 && session.log[i].at < session.log[i - 1].at;
   }
   counts[DeviationKind::said] = static_cast<int>(session.said.size());
   counts[DeviationKind::erased] = session.erasedPeople;

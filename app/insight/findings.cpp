@@ -1,6 +1,7 @@
 #include "insight/findings.h"
 
 #include "domain/flight_form.h"
+#include "domain/give_aways.h"
 #include "insight/beside.h"
 
 #include <algorithm>
@@ -45,9 +46,10 @@ void readAll(Findings& findings, const std::vector<Trial>& trials, const Reveale
     findings.verdict = then;
     findings.weakenedBy = by;
   };
-  weaken(findings.withoutLookOrFizz, WeakenedBy::lookOrFizz);
+  const bool lookWeakens = !lookMayTell(session.plan);
+  if (lookWeakens) weaken(findings.withoutLookOrFizz, WeakenedBy::lookOrFizz);
   weaken(findings.withoutSaid, WeakenedBy::said);
-  weaken(findings.withoutEither, WeakenedBy::either);
+  if (lookWeakens) weaken(findings.withoutEither, WeakenedBy::either);
   if (findings.verdict == Verdict::none) findings.why = findings.printed().why;
 }
 
@@ -64,7 +66,7 @@ Findings blank(const Plan& plan) {
 }
 
 template <class Flight>
-void count(Findings& findings, const Tasted<Flight>& tasted) {
+void count(Findings& findings, const Tasted<Flight>& tasted, const Plan& plan) {
   findings.flights = tasted.flights;
   findings.missing = tasted.missing;
   findings.voided = tasted.voided;
@@ -75,7 +77,7 @@ void count(Findings& findings, const Tasted<Flight>& tasted) {
     right += trial.right();
     if (trial.right()) ++(byLookOrFizz(trial) ? findings.rightByLookOrFizz : findings.rightWithoutLookOrFizz);
   }
-  findings.mostlyByLookOrFizz = mostlyByLookOrFizz(findings.rightByLookOrFizz, right);
+  findings.mostlyByLookOrFizz = !lookMayTell(plan) && mostlyByLookOrFizz(findings.rightByLookOrFizz, right);
 }
 
 // Right answers by sureness or by what told mean something only where an answer can be right.
@@ -101,7 +103,7 @@ template <class Flight>
 void confirm(Findings& findings, const Tasted<Flight>& tasted, const RevealedSession& session, Lots lots, const OtherPairs& others, Depth depth) {
   const Plan& plan = session.plan;
   findings.lots = lots;
-  count(findings, tasted);
+  count(findings, tasted, plan);
   readAll(findings, tasted.trials, session, others, depth);
   if (depth == Depth::verdict) return;
   if (!formOf(plan.method).hasRight) dropRight(findings);
@@ -116,11 +118,11 @@ void confirm(Findings& findings, const Tasted<Flight>& tasted, const RevealedSes
   if (plan.claim != Claim::me) findings.peopleDiffer = peopleDifferOf(tasted.trials, plan.method);
 }
 
-// The largest p of a pair over all its readings: the verdicts of the others have to hold beside it.
-double worst(const Findings& pair, std::optional<double> Reading::*p) {
+// The largest p of a pair over all its readings that can weaken it: the verdicts of the others have to hold beside it.
+double worst(const Findings& pair, std::optional<double> Reading::*p, bool lookWeakens) {
   double largest = (pair.all.*p).value_or(1.0);
   for (const auto* each : {&pair.withoutLookOrFizz, &pair.withoutSaid, &pair.withoutEither})
-    if (*each) largest = std::max(largest, ((**each).*p).value_or(1.0));
+    if (*each && (lookWeakens || each == &pair.withoutSaid)) largest = std::max(largest, ((**each).*p).value_or(1.0));
   return largest;
 }
 
@@ -158,14 +160,14 @@ void sumUp(Findings& findings) {
 template <class Sort>
 void confirmPairs(Findings& findings, const RevealedSession& session, Sort&& sorted, Depth depth) {
   const auto all = sorted(std::nullopt);
-  count(findings, all);
+  count(findings, all, session.plan);
   if (depth == Depth::whole) findings.habit = habitOf(all.trials, session.plan);
   std::vector<double> p, alikeP;
   for (const Lots& lots : pairsOf(session.plan)) {
     Findings alone = blank(session.plan);
     readAll(alone, sorted(lots).trials, session, {}, Depth::verdict);
-    p.push_back(worst(alone, &Reading::pValue));
-    alikeP.push_back(worst(alone, &Reading::alikeP));
+    p.push_back(worst(alone, &Reading::pValue, !lookMayTell(session.plan)));
+    alikeP.push_back(worst(alone, &Reading::alikeP, !lookMayTell(session.plan)));
   }
   const auto others = [](std::vector<double> values, std::size_t own) {
     values.erase(values.begin() + static_cast<std::ptrdiff_t>(own));

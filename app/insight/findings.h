@@ -60,6 +60,10 @@ enum class DeviationKind {
   late,               ///< people who took a spare place
   left,               ///< people who stopped before the end
   said,               ///< times something was said aloud
+  matsSwapped,        ///< times two places had each other's cups
+  placeFreed,         ///< times the wrong person sat down and got up again
+  closedEarly,        ///< people who had not locked everything when the table was closed
+  clockBack,          ///< entries of the record that are earlier, by the clock, than the one before
   erased,             ///< people whose answers were destroyed on request
 };
 struct Deviation {
@@ -91,7 +95,7 @@ struct Findings {
   int alphaPm = 50;
   std::optional<int> limitPm;
 
-  Verdict verdict = Verdict::none;  ///< the one that is printed: the weakest of the readings below
+  Verdict verdict = Verdict::none;  ///< the one that is printed: the weakest of the readings below, but for look and fizz where they may tell by the plan
   std::optional<NoVerdict> why;     ///< with `none` only
   WeakenedBy weakenedBy = WeakenedBy::nothing;
   Reading all;                                ///< every trial that counts
@@ -106,7 +110,7 @@ struct Findings {
   std::vector<ClueLine> clues;     ///< all six, in their order; empty where nobody was asked
   int rightByLookOrFizz = 0;
   int rightWithoutLookOrFizz = 0;
-  bool mostlyByLookOrFizz = false;
+  bool mostlyByLookOrFizz = false;         ///< never where look and fizz may tell by the plan
   std::optional<PlaceHabit> habit;         ///< nothing without wrong answers
   std::optional<PeopleDiffer> peopleDiffer;
   std::optional<Liking> liking;                ///< what those who were right liked better, where it was asked

@@ -1,5 +1,6 @@
 #include "planning/run_list.h"
 
+#include "domain/evenings.h"
 #include "domain/problem.h"
 #include "planning/pace.h"
 
@@ -39,7 +40,7 @@ std::vector<std::vector<RunStep>> runList(const RunFacts& facts) {
       steps.push_back(step);
     };
     add({RunStepKind::settle}, settleSeconds);
-    const int rounds = facts.rounds / facts.evenings + (evening < facts.rounds % facts.evenings);
+    const int rounds = roundsOn(evening + 1, facts.rounds, facts.evenings);
     for (int i = 0; i < rounds; ++i) {
       ++round;
       for (int first = 1; first <= facts.places; first += wave) {

@@ -43,16 +43,10 @@ std::string pourSheetPdf(const words::Voice& voice, const PourSheet& sheet, Pape
     pages.paragraph(text.amount, {12, false, Type{}.colour}, 2);
     pages.paragraph(words::openingsLine(voice, sheet.openings), {9, false, quietColour}, 4);
     pages.heading(text.pourOrder, 15);
-    for (int round = 1; round <= sheet.rounds; ++round)
-      for (const session::PourLot& lot : sheet.bottleByBottle) {
-        bool isFirst = true;
-        for (const PourLine& line : lot.lines) {
-          if (line.spare > 0 || line.round != Round{round}) continue;
-          if (isFirst) pages.heading(words::roundDrink(voice, line.round, sheet.rounds, lot.name), 11);
-          isFirst = false;
-          cupLine(pages, std::to_string(line.code.value), whereOf(voice, sheet, line), {}, line.isPoured);
-        }
-      }
+    for (const session::PourStep& step : session::pourSteps(sheet)) {
+      pages.heading(words::pourHeading(voice, {step.round, sheet.rounds, step.evening, sheet.evenings, step.first, step.last, session::isInWaves(sheet), step.name}), 11);
+      for (const PourLine& line : step.lines) cupLine(pages, std::to_string(line.code.value), whereOf(voice, sheet, line), {}, line.isPoured);
+    }
     pages.turn();
     pages.heading(text.placeOrder, 15);
     std::pair<Place, Round> before{};

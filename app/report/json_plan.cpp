@@ -39,6 +39,14 @@ Json sheetOf(const Plan& plan) {
   return {{"duplicate", plan.sheet->hasDuplicate}, {"pause_s", plan.sheet->pauseSeconds}, {"cleanser", textOrNull(plan.sheet->cleanser)}, {"items", items}};
 }
 
+// Null where nobody looked before the seal.
+Json giveAwaysOf(const Plan& plan) {
+  if (!plan.giveAways) return nullptr;
+  Json found = Json::object();
+  for (const auto& [check, way] : *plan.giveAways) found[std::string(nameOf(check))] = nameOf(way);
+  return found;
+}
+
 }  // namespace
 
 Json planOf(const Plan& plan) {
@@ -49,7 +57,7 @@ Json planOf(const Plan& plan) {
           {"ceiling_grams", plan.ceilingGrams}, {"panel_planned", plan.panelPlanned}, {"makers_planned", plan.makersPlanned},
           {"places", plan.places}, {"spares", plan.spares}, {"has_pourer", plan.hasPourer}, {"attribute", textOrNull(plan.attribute)},
           {"expected", letter(plan, plan.expected)}, {"dose", textOrNull(plan.dose)}, {"marked", letter(plan, plan.marked)}, {"may_have_none", plan.mayHaveNone}, {"also_prefer", plan.alsoPrefer},
-          {"stopping", stopping}, {"evenings", plan.evenings}, {"wave", plan.wave}, {"comparisons", plan.comparisons()}, {"lots", lots(plan)}};
+          {"stopping", stopping}, {"evenings", plan.evenings}, {"wave", plan.wave}, {"comparisons", plan.comparisons()}, {"give_aways", giveAwaysOf(plan)}, {"lots", lots(plan)}};
   if (plan.sheet) json["sheet"] = sheetOf(plan);
   if (plan.routine != Routine::pourer) json["routine"] = nameOf(plan.routine);
   return json;

@@ -159,6 +159,10 @@ std::string_view nameOf(insight::DeviationKind kind) {
     case insight::DeviationKind::late: return "late";
     case insight::DeviationKind::left: return "left";
     case insight::DeviationKind::said: return "said";
+    case insight::DeviationKind::matsSwapped: return "mats_swapped";
+    case insight::DeviationKind::placeFreed: return "place_freed";
+    case insight::DeviationKind::closedEarly: return "closed_early";
+    case insight::DeviationKind::clockBack: return "clock_back";
     case insight::DeviationKind::erased: return "erased";
   }
   return {};

@@ -168,6 +168,12 @@ class Inspector {
 
   static const char* aboutOf(Event event) { return event == Event::said ? "said" : event == Event::decided ? "decision" : "reason"; }
 
+  // What stood on somebody's paper in place of a code went with them.
+  bool isWrittenBy(Event event, const Json& body) const {
+    return event == Event::voided && body.value("reason", "") == nameOf(VoidReason::misread) && body.contains("place") && body.at("place").is_number_integer() &&
+           erased_.contains(body.at("place").get<int>());
+  }
+
   void lookAtRemarks() {
     start("remarks");
     std::set<int> seen;
@@ -178,7 +184,7 @@ class Inspector {
       if (!body.contains("digest") || !body.at("digest").is_string()) continue;
       const auto remark = std::ranges::find(record_.remarks, record_.log[i].seq, &RecordedRemark::seq);
       if (remark == record_.remarks.end()) {
-        if (!erased_.contains(0)) fail(entryName(record_.log[i].seq));
+        if (!erased_.contains(0) && !isWrittenBy(event, body)) fail(entryName(record_.log[i].seq));
         continue;
       }
       seen.insert(remark->seq.value);
@@ -281,8 +287,10 @@ class Inspector {
   void lookAtPeople() {
     start("people");
     std::map<int, std::string> as;
-    for (std::size_t i = 0; i < bodies_.size(); ++i)
+    for (std::size_t i = 0; i < bodies_.size(); ++i) {
       if (record_.log[i].event == Event::placeTaken) as[bodies_[i].at("place").get<int>()] = bodies_[i].at("as").get<std::string>();
+      if (record_.log[i].event == Event::placeFreed) as.erase(bodies_[i].at("place").get<int>());
+    }
     std::set<int> places;
     std::set<TasterId> tasters;
     for (const RecordedPerson& person : record_.people) {
@@ -298,8 +306,10 @@ class Inspector {
   void lookAtOpen() {
     start("open");
     std::set<int> taken;
-    for (std::size_t i = 0; i < bodies_.size(); ++i)
+    for (std::size_t i = 0; i < bodies_.size(); ++i) {
       if (record_.log[i].event == Event::placeTaken) taken.insert(bodies_[i].at("place").get<int>());
+      if (record_.log[i].event == Event::placeFreed) taken.erase(bodies_[i].at("place").get<int>());
+    }
     if (record_.state != State::revealed) fail("state");
     std::set<std::tuple<Place, Slot, Item>> once;
     for (const RecordedOpen& each : record_.open) {

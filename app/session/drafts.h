@@ -60,7 +60,7 @@ bool isCoded(const DraftFacts& facts);
 void requireAnswered(const Draft& draft);
 
 /// Says what is wrong with a plan before it can be sealed, as the Problem that `seal` would throw; nothing is written.
-/// needsTwoLots, needsThree, needsALot, needsReference, sheetEmpty, sheetImpossible, noAttribute, doesNotFit, sameLotTwice, empty (title), noPanel, makerPours, pourerTastes, noStrength, aboveCeiling, tooFewBottles, limitTooWide, notByHand, alikeNeedsLimit, careNotHeard.
+/// needsTwoLots, needsThree, needsALot, needsReference, sheetEmpty, sheetImpossible, noAttribute, doesNotFit, sameLotTwice, empty (title), noPanel, makerPours, pourerTastes, noStrength, aboveCeiling, tooFewBottles, limitTooWide, notByHand, alikeNeedsLimit, giveAwaysOpen, giveAwayUnfit, careNotHeard.
 void requireReady(const DraftFacts& facts);
 
 }  // namespace oddglass::session

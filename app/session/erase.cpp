@@ -5,6 +5,7 @@
 #include "store/keep.h"
 #include "store/log.h"
 #include "store/plan_json.h"
+#include "tasting/table.h"
 
 #include <algorithm>
 
@@ -45,6 +46,8 @@ void eraseAtPlace(SQLite::Database& db, const Sat& sat, Millis at, ErasureKind k
   leaveTable(db, sat, at);
   logErased(db, sat.session, at, sat.place, kind);
   store::run(db, "DELETE FROM answer_words WHERE hand_in_id IN (SELECT id FROM hand_in WHERE session_id = ? AND place = ?)", sat.session, sat.place);
+  // What stood on their paper in place of a code was theirs too.
+  store::run(db, "DELETE FROM remark WHERE session_id = ?1 AND seq IN (SELECT seq FROM voided WHERE session_id = ?1 AND place = ?2 AND reason = 'misread')", sat.session, sat.place);
   if (kind == ErasureKind::everything) {
     // Rows below first: the guards ask the hand-in for its place.
     store::run(db, "DELETE FROM answer WHERE hand_in_id IN (SELECT id FROM hand_in WHERE session_id = ? AND place = ?)", sat.session, sat.place);
@@ -145,6 +148,23 @@ Erased erase(store::Store& store, Clock& clock, Chance& chance, const TasterId& 
   erased.bytesGone = scrub(store);
   erased.copies = copiesHolding(store, clock, chance, taster);
   return erased;
+}
+
+bool takeBack(store::Store& store, Clock& clock, const SessionId& session, Place place, bool sure) {
+  if (!sure) throw Problem(Trouble::askTwice, "yes_cannot_be_undone");
+  store::write(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, session);
+    const State state = store::stateOf(db, id);
+    if (state != State::draft && state != State::sealed && state != State::tasting) throw Problem(Trouble::tooLateToTakeBack, "session");
+    tasting::requireOpenTable(db, id);
+    tasting::requirePlace(db, id, place);
+    auto taken = bound(db, "SELECT 1 FROM place_taken WHERE session_id = ? AND place = ?", id, place.value);
+    if (!taken.executeStep()) throw Problem(Trouble::placeEmpty, "place", {{"place", std::to_string(place.value)}});
+    auto erased = bound(db, "SELECT 1 FROM erasure WHERE session_id = ? AND place = ? AND what = 'everything'", id, place.value);
+    if (erased.executeStep()) throw Problem(Trouble::placeLeft, "place", {{"place", std::to_string(place.value)}});
+    eraseAtPlace(db, {id, place.value}, clock.now(), ErasureKind::everything);
+  });
+  return scrub(store);
 }
 
 }  // namespace oddglass::session

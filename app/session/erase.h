@@ -20,6 +20,11 @@ struct Erased {
 /// shelf in both cases. `sure` must be true: askTwice. Answers given loose cannot be found after the close. Problem unknown.
 Erased erase(store::Store& store, Clock& clock, Chance& chance, const TasterId& taster, ErasureKind kind, bool sure);
 
+/// Takes all answers of one place back while the table is open: they are destroyed, the place is left, and nobody is asked why. Works for everybody who sits there, named or
+/// not. `sure` must be true: askTwice. Problem noSuchPlace, placeEmpty, tooLateToTakeBack (after the close). Returns false while another program reads the file: the
+/// bytes go when the store is opened to write next time.
+bool takeBack(store::Store& store, Clock& clock, const SessionId& session, Place place, bool sure);
+
 /// Backups of this store that hold this taster. One that cannot be read, or whose folder is not there just now, may hold them and is named.
 std::vector<std::filesystem::path> copiesHolding(store::Store& store, Clock& clock, Chance& chance, const TasterId& taster);
 

@@ -2,6 +2,7 @@
 
 #include "domain/by_hand.h"
 #include "domain/flight_form.h"
+#include "planning/give_aways.h"
 
 namespace oddglass::session {
 
@@ -52,9 +53,9 @@ std::optional<planning::Recommendation> recommendationFor(const DraftFacts& fact
   return found.choices.empty() ? std::nullopt : std::optional(std::move(found));
 }
 
-void fit(Draft& draft, const DraftFacts& facts) {
-  if (!isDrawn(draft.routine)) fitHands(draft, facts);
-  if (draft.method == Method::sheet) return fitSheet(draft);
+namespace {
+
+void fitComparison(Draft& draft, const DraftFacts& facts) {
   if (draft.question != Question::differ && draft.lots.size() > 2) draft.lots.resize(2);
   const bool isThree = draft.lots.size() == 3;
   if (isThree && !comparesThree(draft.method)) {
@@ -79,6 +80,15 @@ void fit(Draft& draft, const DraftFacts& facts) {
     draft.limitPm.reset();
   }
   if (draft.evenings > draft.rounds) draft.evenings = draft.rounds;
+}
+
+}  // namespace
+
+void fit(Draft& draft, const DraftFacts& facts) {
+  if (!isDrawn(draft.routine)) fitHands(draft, facts);
+  if (draft.method == Method::sheet) fitSheet(draft);
+  else fitComparison(draft, facts);
+  if (planning::firstUnfit(draft)) draft.giveAways.reset();
 }
 
 std::optional<Method> methodToFollow(const Draft& draft, const std::optional<planning::Recommendation>& recommendation) {

@@ -53,6 +53,10 @@ std::vector<HistoryLine> history(store::Store& store, const SessionId& session) 
     if (body.is_object() && body.contains("heard"))
       for (const Json& place : body.at("heard"))
         if (place.is_number_integer()) line.heardBy.push_back({place.get<int>()});
+    if (body.is_object() && body.contains("places") && body.at("places").is_array())
+      for (const Json& place : body.at("places"))
+        if (place.is_number_integer()) line.places.push_back({place.get<int>()});
+    line.clockBack = !lines.empty() && entry.at < lines.back().at;
     if (entry.event == Event::revealed || entry.event == Event::broken) line.commitmentHolds = matches;
     const auto remark = std::ranges::find(record.remarks, entry.seq, &RecordedRemark::seq);
     if (remark != record.remarks.end()) line.words = remark->text;

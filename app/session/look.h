@@ -46,6 +46,8 @@ struct HistoryLine {
   std::optional<bool> goOn;              ///< what a look after a round said
   std::optional<ReadBy> readBy;          ///< who read off what stood under the cups
   std::string words;                     ///< only after the reveal or the breaking of the seal; may be erased
+  std::vector<Place> places;             ///< the two that had each other's cups
+  bool clockBack = false;                ///< earlier, by the clock, than the entry before it
 };
 std::vector<HistoryLine> history(store::Store& store, const SessionId& session);
 

@@ -2,6 +2,7 @@
 
 #include "canon/folded.h"
 #include "domain/by_hand.h"
+#include "domain/evenings.h"
 #include "domain/flight_form.h"
 #include "domain/problem.h"
 #include "session/plan_now.h"
@@ -9,6 +10,7 @@
 #include "tasting/table.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace oddglass::session {
 namespace {
@@ -54,6 +56,23 @@ std::string PourSheet::nameOf(Slot slot) const {
   return {};
 }
 
+bool isInWaves(const PourSheet& sheet) { return sheet.wave > 0 && sheet.wave < sheet.places; }
+
+std::vector<PourStep> pourSteps(const PourSheet& sheet) {
+  std::vector<PourStep> steps;
+  const int size = isInWaves(sheet) ? sheet.wave : std::max(1, sheet.places);
+  for (int round = 1; round <= sheet.rounds; ++round)
+    for (int first = 1; first <= sheet.places; first += size)
+      for (const PourLot& lot : sheet.bottleByBottle) {
+        PourStep step{{round}, eveningOf({round}, sheet.rounds, sheet.evenings), {first}, {std::min(sheet.places, first + size - 1)}, lot.name, {}};
+        std::ranges::copy_if(lot.lines, std::back_inserter(step.lines), [&](const PourLine& line) {
+          return line.spare == 0 && line.round == step.round && line.place.value >= step.first.value && line.place.value <= step.last.value;
+        });
+        if (!step.lines.empty()) steps.push_back(std::move(step));
+      }
+  return steps;
+}
+
 PourSheet openPourSheet(store::Store& store, Clock& clock, const SessionId& session) {
   return store::write(store, [&](SQLite::Database& db) {
     const auto id = store::sessionRow(db, session);
@@ -66,7 +85,7 @@ PourSheet openPourSheet(store::Store& store, Clock& clock, const SessionId& sess
     std::map<Code, std::optional<Slot>> really;
     for (const vault::Poured& each : vault::poured(db, id, entry)) really[each.code] = each.slot;
 
-    PourSheet sheet{now.guestTitle, now.sealMark, now.plan.cupMl, now.plan.rounds, cupsInFlight(now.plan), hasMarkedCup(now.plan), 0, {}, {}};
+    PourSheet sheet{now.guestTitle, now.sealMark, now.plan.cupMl, now.plan.rounds, cupsInFlight(now.plan), now.plan.evenings, now.plan.wave, now.plan.places, hasMarkedCup(now.plan), 0, {}, {}};
     auto openings = bound(db, "SELECT count(*) FROM log WHERE session_id = ? AND kind = 'pour_sheet_opened'", id);
     openings.executeStep();
     sheet.openings = openings.getColumn(0).getInt();

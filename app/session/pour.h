@@ -36,12 +36,30 @@ struct PourSheet {
   int cupMl = 0;
   int rounds = 1;
   int cupsPerFlight = 3;
+  int evenings = 1;
+  int wave = 0;                        ///< how many places are served at a time; 0: all at once
+  int places = 0;
   bool hasMarked = false;              ///< the first cup of each flight gets a mark beside its code
   int openings = 0;                    ///< this one included
   std::vector<PourLot> bottleByBottle; ///< pour order: round by round, one lot after the other
   std::vector<PourLine> placeByPlace;  ///< the second check; spare codes at the end
   std::string nameOf(Slot slot) const;
 };
+
+/// What is poured in one go: the cups of one lot in one round, for the places that are served together.
+struct PourStep {
+  Round round;
+  int evening = 1;
+  Place first, last;                   ///< the places of the wave
+  std::string name;                    ///< of the lot
+  std::vector<PourLine> lines;
+};
+
+/// Whether the places are served in more than one wave.
+bool isInWaves(const PourSheet& sheet);
+
+/// The steps in the order in which they are poured: round by round, wave by wave, one lot after the other. Spare codes are in none of them.
+std::vector<PourStep> pourSteps(const PourSheet& sheet);
 
 /// Problem wrongState (after the close), notSealed, keyByHand (where hands hide the key there is no sheet; so for all that follows but `slotNamed` and `sayPoured`).
 PourSheet openPourSheet(store::Store& store, Clock& clock, const SessionId& session);

@@ -4,6 +4,7 @@
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "planning/amounts.h"
+#include "planning/give_aways.h"
 #include "session/drafts.h"
 
 #include <algorithm>
@@ -128,6 +129,8 @@ void requireReady(const DraftFacts& facts) {
     throw Problem(Trouble::tooFewBottles, "lots", {{"have", std::to_string(std::max(0, each.freeBottles))}, {"need", std::to_string(amounts.lots[i].bottles.value_or(0))},
                                                    {"lot", each.lot.beverageName + ", " + each.lot.lotName}});
   }
+  if (!draft.giveAways && !draft.giveAwaysUnasked) throw Problem(Trouble::giveAwaysOpen, "give_aways");
+  if (const auto check = planning::firstUnfit(draft)) throw Problem(Trouble::giveAwayUnfit, "give_aways", {{"check", std::string(nameOf(*check))}});
   if (!draft.careSettled) throw Problem(Trouble::careNotHeard, "care");
 }
 

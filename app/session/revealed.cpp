@@ -85,7 +85,7 @@ class Reader {
                                   false, event.place->value > record_.plan.places - record_.plan.spares, false});
         break;
       case Event::placeLeft: person(*event.place).left = true; break;
-      case Event::placeFreed: std::erase_if(result_.people, [&](const ShownPerson& each) { return each.place == *event.place; }); break;
+      case Event::placeFreed: free(*event.place); break;
       case Event::judged: {
         const bool goOn = body.at("go_on").get<bool>();
         result_.log.back().goOn = goOn;
@@ -123,6 +123,13 @@ class Reader {
     const auto found = std::ranges::find(result_.people, place, &ShownPerson::place);
     if (found == result_.people.end()) throw Problem(Trouble::storeDamaged, "log");
     return *found;
+  }
+
+  // Whoever sits down there next has heard nothing of what was said before to that place alone.
+  void free(Place place) {
+    std::erase_if(result_.people, [&](const ShownPerson& each) { return each.place == place; });
+    std::erase_if(result_.said, [&](const SaidAloud& each) { return each.heardBy == std::set{place}; });
+    for (SaidAloud& each : result_.said) each.heardBy.erase(place);
   }
 
   std::string remark(Seq seq) const {

@@ -103,6 +103,7 @@ Draft sameAgain(store::Store& store, const SessionId& session) {
     draft.alphaPm = plan.alphaPm;
     draft.sought = plan.sought;
     draft.limitPm = plan.limitPm;
+    draft.giveAways = plan.giveAways;
     invite(db, row, draft);
     return draft;
   });

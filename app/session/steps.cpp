@@ -6,6 +6,7 @@
 #include "domain/names.h"
 #include "domain/replies.h"
 #include "domain/text.h"
+#include "planning/give_aways.h"
 
 #include <algorithm>
 #include <map>
@@ -216,7 +217,7 @@ bool areExtrasPossible(const Plan& plan) {
          (!plan.alsoPrefer || mayAlsoPrefer(plan.method)) && (!plan.stopping || (mayStopEarly(plan.method, plan.lots.size()) && plan.rounds >= 2 &&
          plan.stopping->sharePm >= 1 && plan.stopping->sharePm <= 1000 && plan.stopping->betaPm >= 10 && plan.stopping->betaPm <= 500)) &&
          plan.evenings >= 1 && plan.evenings <= 6 && plan.wave >= 0 && plan.wave <= 999 &&
-         (!plan.expectationPc || (*plan.expectationPc >= 1 && *plan.expectationPc <= 99 && mayExpect(plan)));
+         (!plan.expectationPc || (*plan.expectationPc >= 1 && *plan.expectationPc <= 99 && mayExpect(plan))) && !planning::firstUnfit(plan);
 }
 
 bool areLotsPossible(const Plan& plan) {

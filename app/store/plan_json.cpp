@@ -199,6 +199,7 @@ Json draftJson(const Draft& draft) {
   writeExtras(json, draft);
   if (draft.methodChosen) json["method_chosen"] = true;
   if (draft.lingers) json["lingers"] = true;
+  if (draft.giveAwaysUnasked) json["give_aways_unasked"] = true;
   if (draft.method == Method::sheet || draft.sheet != SheetDraft{}) json["sheet"] = sheetDraftJson(draft.sheet);
   return json;
 }
@@ -222,6 +223,7 @@ Draft draftFrom(const Json& json) {
   draft.careSettled = truth(json, "care_settled");
   readExtras(draft, json);
   if (json.contains("method_chosen")) draft.methodChosen = truth(json, "method_chosen");
+  if (json.contains("give_aways_unasked")) draft.giveAwaysUnasked = truth(json, "give_aways_unasked");
   if (json.contains("lingers")) draft.lingers = truth(json, "lingers");
   if (json.contains("sheet")) draft.sheet = sheetDraftFrom(at(json, "sheet"));
   return draft;

@@ -36,6 +36,13 @@ CREATE TABLE found_key (                   -- [grows] what stood under the cups 
 CREATE TRIGGER found_key_no_update BEFORE UPDATE ON found_key BEGIN SELECT RAISE(ABORT, 'found_key: kept as it is'); END;
 CREATE TRIGGER found_key_no_delete BEFORE DELETE ON found_key BEGIN SELECT RAISE(ABORT, 'found_key: kept as it is'); END;
 
+-- What was written in place of a code goes with the person who wrote it.
+DROP TRIGGER remark_kept;
+CREATE TRIGGER remark_kept BEFORE DELETE ON remark
+  WHEN NOT EXISTS (SELECT 1 FROM erasure e WHERE e.session_id = OLD.session_id AND (e.place = 0 OR EXISTS
+                     (SELECT 1 FROM voided v WHERE v.session_id = e.session_id AND v.place = e.place AND v.seq = OLD.seq AND v.reason = 'misread')))
+  BEGIN SELECT RAISE(ABORT, 'remark: kept until erased'); END;
+
 -- A place is freed only by the log's last entry, and only while nothing was locked there.
 DROP TRIGGER place_taken_no_delete;
 CREATE TRIGGER place_taken_no_delete BEFORE DELETE ON place_taken

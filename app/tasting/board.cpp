@@ -1,5 +1,6 @@
 #include "tasting/board.h"
 
+#include "domain/evenings.h"
 #include "domain/names.h"
 #include "domain/problem.h"
 #include "tasting/table.h"
@@ -32,8 +33,17 @@ int unreadIn(SQLite::Database& db, std::int64_t session) {
   return row.getColumn(0).getInt();
 }
 
+std::vector<Round> countingAt(SQLite::Database& db, std::int64_t session, Place place) {
+  std::vector<Round> rounds;
+  auto rows = bound(db, R"sql(
+    SELECT round FROM hand_in WHERE session_id = ?1 AND place = ?2
+       AND round NOT IN (SELECT round FROM voided WHERE session_id = ?1 AND place = ?2) ORDER BY round)sql", session, place.value);
+  while (rows.executeStep()) rounds.push_back({rows.getColumn(0).getInt()});
+  return rounds;
+}
+
 BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, bool isSpare) {
-  BoardPlace now{place, isSpare, PlaceStep::empty, {}, std::nullopt, 0, 0};
+  BoardPlace now{place, isSpare, PlaceStep::empty, {}, std::nullopt, 0, 0, {}};
   auto taken = bound(db, R"sql(
     SELECT k.shown_as, coalesce(CASE WHEN k.shown_as = 'nickname' AND t.nickname <> '' THEN t.nickname ELSE t.name END, ''),
            EXISTS (SELECT 1 FROM place_left l WHERE l.session_id = k.session_id AND l.place = k.place),
@@ -48,6 +58,7 @@ BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, boo
   if (!taken.executeStep()) return now;
   if (taken.getColumn(0).getString() != "loose") now.who = taken.getColumn(1).getString();
   now.lockedRounds = taken.getColumn(3).getInt();
+  if (now.lockedRounds > 0) now.counting = countingAt(db, session, place);
   if (taken.getColumn(2).getInt() != 0) {
     now.step = PlaceStep::left;
     return now;
@@ -60,6 +71,20 @@ BoardPlace placeNow(SQLite::Database& db, std::int64_t session, Place place, boo
   now.round = Round{round};
   now.step = hasBegun(db, session, place, {round}) ? PlaceStep::tasting : PlaceStep::waiting;
   return now;
+}
+
+// The evening of the round that comes next where fewest rounds are done.
+void tellEvening(Board& board) {
+  std::optional<Round> next;
+  for (const BoardPlace& place : board.places)
+    if (place.round && (!next || place.round->value < next->value)) next = place.round;
+  board.evening = next ? eveningOf(*next, board.rounds, board.evenings) : board.evenings;
+  if (!next || board.evening == 1) return;
+  int before = 0;
+  for (int evening = 1; evening < board.evening; ++evening) before += roundsOn(evening, board.rounds, board.evenings);
+  board.isBetweenEvenings = next->value == before + 1 && std::ranges::none_of(board.places, [&](const BoardPlace& place) {
+    return place.step == PlaceStep::tasting || (place.round && place.round->value > before + 1) || place.step == PlaceStep::locked;
+  });
 }
 
 }  // namespace
@@ -75,7 +100,8 @@ Board board(store::Store& store, const SessionId& session) {
       SELECT s.guest_title, p.seal_mark, (SELECT max(round) FROM cup WHERE session_id = s.id),
              EXISTS (SELECT 1 FROM log WHERE session_id = s.id AND kind = 'poured'),
              (SELECT count(*) FROM log WHERE session_id = s.id AND kind = 'said'), (SELECT max(at) FROM log WHERE session_id = s.id),
-             coalesce(json_extract(p.body, '$.routine'), 'pourer')
+             coalesce(json_extract(p.body, '$.routine'), 'pourer'),
+             coalesce(json_extract(p.body, '$.evenings'), 1), coalesce(json_extract(p.body, '$.wave'), 0)
         FROM session s JOIN session_plan p ON p.session_id = s.id WHERE s.id = ?)sql", id);
     head.executeStep();
     board.guestTitle = head.getColumn(0).getString();
@@ -86,6 +112,8 @@ Board board(store::Store& store, const SessionId& session) {
     board.lastAt = head.getColumn(5).getInt64();
     board.routine = named<Routine>(head.getColumn(6).getString()).value_or(Routine::pourer);
     if (board.routine != Routine::pourer) board.unread = unreadIn(db, id);
+    board.evenings = head.getColumn(7).getInt();
+    board.wave = head.getColumn(8).getInt();
     board.invited = invited(db, id);
     board.isSequential = askedIn(db, id).isSequential;
     const int lastOpen = lastOpenRound(db, id);
@@ -105,6 +133,7 @@ Board board(store::Store& store, const SessionId& session) {
       }
       board.places.push_back(now);
     }
+    tellEvening(board);
     board.everyoneHasLocked = anySeated && !anyOpen && (!board.isSequential || board.saidStop || board.openRounds == board.rounds);
     board.lookIsDue = anySeated && !anyOpen && !board.everyoneHasLocked && board.state == State::tasting;
     return board;

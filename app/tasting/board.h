@@ -22,6 +22,7 @@ struct BoardPlace {
   std::optional<Round> round;     ///< the flight that comes next or is being tasted
   int lockedRounds = 0;
   int voidRounds = 0;
+  std::vector<Round> counting;    ///< rounds that are locked and not set aside
 };
 
 /// Somebody who was counted at the plan and may sit down.
@@ -39,6 +40,10 @@ struct Board {
   std::string guestTitle;
   std::string sealMark;
   int rounds = 1;
+  int evenings = 1;               ///< the rounds are spread over them
+  int wave = 0;                   ///< how many places are served at a time; 0: all at once
+  int evening = 1;                ///< the one that is being tasted, or comes next
+  bool isBetweenEvenings = false; ///< everybody has locked the evening before, and nobody has begun the next one
   std::vector<BoardPlace> places;
   std::vector<Invited> invited;   ///< without the pourer
   int locked = 0;                 ///< flights handed in

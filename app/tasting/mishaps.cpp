@@ -5,6 +5,8 @@
 #include "domain/text.h"
 #include "tasting/table.h"
 
+#include <algorithm>
+
 namespace oddglass::tasting {
 namespace {
 
@@ -91,6 +93,78 @@ void setAside(store::Store& store, Clock& clock, Chance& chance, const SessionId
     requirePlace(db, id, place);
     requireRound(db, id, round);
     setAsideWithin(db, id, clock.now(), chance.bytes<16>(), place, round, reason, clean);
+  });
+}
+
+namespace {
+
+bool isLocked(SQLite::Database& db, std::int64_t session, Place place, Round round) {
+  auto row = bound(db, "SELECT 1 FROM hand_in WHERE session_id = ? AND place = ? AND round = ?", session, place.value, round.value);
+  return row.executeStep();
+}
+
+bool isSetAside(SQLite::Database& db, std::int64_t session, Place place, Round round) {
+  auto row = bound(db, "SELECT 1 FROM voided WHERE session_id = ? AND place = ? AND round = ?", session, place.value, round.value);
+  return row.executeStep();
+}
+
+std::vector<Round> lockedAt(SQLite::Database& db, std::int64_t session, Place place) {
+  std::vector<Round> rounds;
+  auto rows = bound(db, "SELECT round FROM hand_in WHERE session_id = ? AND place = ? ORDER BY round", session, place.value);
+  while (rows.executeStep()) rounds.push_back({rows.getColumn(0).getInt()});
+  return rounds;
+}
+
+}  // namespace
+
+MatsSwapped matsSwapped(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Place one, Place other, Round round) {
+  return store::write(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, session);
+    requireOpenTable(db, id);
+    const Place first = std::min(one, other), second = std::max(one, other);
+    for (const Place place : {first, second}) requireSeated(db, id, place);
+    if (first == second) throw Problem(Trouble::samePlace, "place", {{"place", std::to_string(first.value)}});
+    requireRound(db, id, round);
+    const auto hasCome = [&](Place place) { return isLocked(db, id, place, round) || nextRound(db, id, place) == round.value; };
+    if (!hasCome(first) && !hasCome(second))
+      throw Problem(Trouble::notThisRound, "round", {{"round", std::to_string(round.value)}, {"place", std::to_string(first.value)}});
+    const Millis at = clock.now();
+    Log::append(db, id, at, Event::matsSwapped, {{"places", {first.value, second.value}}, {"round", round.value}});
+    MatsSwapped done;
+    for (const Place place : {first, second}) {
+      if (isSetAside(db, id, place, round)) continue;
+      if (isLocked(db, id, place, round)) {
+        setAsideWithin(db, id, at, chance.bytes<16>(), place, round, VoidReason::mixedUp, {});
+        done.setAside.push_back(place);
+        continue;
+      }
+      store::run(db, "DELETE FROM typed WHERE session_id = ? AND place = ? AND round = ?", id, place.value, round.value);
+      done.begunAgain.push_back(place);
+    }
+    return done;
+  });
+}
+
+WrongPerson wrongPerson(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Place place) {
+  return store::write(store, [&](SQLite::Database& db) {
+    const auto id = store::sessionRow(db, session);
+    requireOpenTable(db, id);
+    requireSeated(db, id, place);
+    const Millis at = clock.now();
+    const std::vector<Round> locked = lockedAt(db, id, place);
+    WrongPerson done;
+    for (const Round round : locked) {
+      if (isSetAside(db, id, place, round)) continue;
+      setAsideWithin(db, id, at, chance.bytes<16>(), place, round, VoidReason::wrongPerson, {});
+      ++done.setAside;
+    }
+    if (!locked.empty()) return done;
+    Log::append(db, id, at, Event::placeFreed, {{"place", place.value}});
+    store::run(db, "DELETE FROM typed WHERE session_id = ? AND place = ?", id, place.value);
+    store::run(db, "DELETE FROM place_person WHERE session_id = ? AND place = ?", id, place.value);
+    store::run(db, "DELETE FROM place_taken WHERE session_id = ? AND place = ?", id, place.value);
+    done.freed = true;
+    return done;
   });
 }
 

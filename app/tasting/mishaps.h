@@ -7,6 +7,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <vector>
 
 namespace oddglass::tasting {
 
@@ -21,9 +22,27 @@ Code spilled(store::Store& store, Clock& clock, const SessionId& session, Code c
 /// aside (`cupLost`) and nothing is given. Problem as above, flightVoid.
 std::optional<Code> lostCup(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Code code);
 
-/// Sets a flight aside: it cannot count, and that is settled before the reveal. Words only with the reason `other`. Problem noSuchPlace,
+/// Sets a flight aside: it cannot count, and that is settled before the reveal. Words only with the reasons `other` and `misread`; with `misread` they are what was
+/// written in place of a code, as it stands there. Problem noSuchPlace,
 /// noSuchRound, flightVoid (already set aside), wrongState.
 void setAside(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Place place, Round round, VoidReason reason,
               const std::string& words = {});
+
+struct MatsSwapped {
+  std::vector<Place> begunAgain;  ///< places that had not locked the round: they put the mats back and begin those cups again
+  std::vector<Place> setAside;    ///< places that had: their flight does not count
+};
+
+/// Two places had each other's cups before them in a round. What somebody was filling in there is dropped. Problem noSuchPlace, placeEmpty, placeLeft, samePlace,
+/// noSuchRound, notThisRound (neither has come to it), wrongState (nobody has begun yet: then the mats are just put back).
+MatsSwapped matsSwapped(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Place one, Place other, Round round);
+
+struct WrongPerson {
+  bool freed = false;  ///< nothing was locked there: somebody else may sit down, and the person may sit elsewhere
+  int setAside = 0;    ///< else: flights that do not count; the place stays as it is
+};
+
+/// The wrong person sat at a place. Problem noSuchPlace, placeEmpty, placeLeft, tableClosed.
+WrongPerson wrongPerson(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, Place place);
 
 }  // namespace oddglass::tasting

@@ -83,12 +83,15 @@ int nextRound(SQLite::Database& db, std::int64_t session, Place place) {
   return row.getColumn(0).isNull() ? 0 : row.getColumn(0).getInt();
 }
 
-// A flight began when its cups were confirmed and none of them was replaced since.
+// A flight began when its cups were confirmed, none of them was replaced since, and neither the mats nor the person changed.
 bool hasBegun(SQLite::Database& db, std::int64_t session, Place place, Round round) {
   auto row = bound(db, R"sql(
     SELECT coalesce((SELECT max(seq) FROM log WHERE session_id = ?1 AND kind = 'began' AND body = ?4), 0) >
-           coalesce((SELECT max(s.seq) FROM spilled s JOIN cup c ON c.session_id = s.session_id AND c.code = s.code
-                      WHERE s.session_id = ?1 AND c.place = ?2 AND c.round = ?3), 0))sql",
+           max(coalesce((SELECT max(s.seq) FROM spilled s JOIN cup c ON c.session_id = s.session_id AND c.code = s.code
+                          WHERE s.session_id = ?1 AND c.place = ?2 AND c.round = ?3), 0),
+               coalesce((SELECT max(seq) FROM log WHERE session_id = ?1 AND kind = 'mats_swapped' AND json_extract(body, '$.round') = ?3
+                            AND (json_extract(body, '$.places[0]') = ?2 OR json_extract(body, '$.places[1]') = ?2)), 0),
+               coalesce((SELECT max(seq) FROM log WHERE session_id = ?1 AND kind = 'place_freed' AND json_extract(body, '$.place') = ?2), 0)))sql",
                    session, place.value, round.value,
                    canon::canonical({{"place", place.value}, {"round", round.value}}));
   row.executeStep();

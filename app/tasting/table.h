@@ -41,7 +41,7 @@ int lastOpenRound(SQLite::Database& db, std::int64_t session);
 /// The lowest round of a place that may be tasted and is neither locked nor set aside; 0 when there is none.
 int nextRound(SQLite::Database& db, std::int64_t session, Place place);
 
-/// True when the cups of a flight were confirmed and none of them was replaced since.
+/// True when the cups of a flight were confirmed, and since then none was replaced, the mats were not swapped and nobody else sat down.
 bool hasBegun(SQLite::Database& db, std::int64_t session, Place place, Round round);
 
 /// Throws Problem wrongState (tableClosed after the close) unless the table takes people and answers.

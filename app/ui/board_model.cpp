@@ -1,21 +1,16 @@
 #include "ui/board_model.h"
 
+#include "domain/evenings.h"
 #include "session/ending.h"
 #include "session/look_after.h"
-#include "tasting/mishaps.h"
 #include "ui/beverage_model.h"
-#include "ui/cups.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
 
 #include <algorithm>
-#include <array>
 
 namespace oddglass::ui {
 namespace {
-
-/// The reasons offered at the table, in the order of the page.
-constexpr std::array offered{VoidReason::mixedUp, VoidReason::wrongPerson, VoidReason::cupLost, VoidReason::other};
 
 QString stepWord(tasting::PlaceStep step) {
   switch (step) {
@@ -37,11 +32,23 @@ QString placeShapeOf(tasting::PlaceStep step) {
   }
 }
 
+int nextRound(const tasting::Board& board) {
+  int next = board.rounds;
+  for (const tasting::BoardPlace& place : board.places)
+    if (place.round) next = std::min(next, place.round->value);
+  return next;
+}
+
 bool isOpen(const tasting::BoardPlace& place) {
   return place.step == tasting::PlaceStep::waiting || place.step == tasting::PlaceStep::tasting;
 }
 
 }  // namespace
+
+// A cup is spilled where somebody tastes; everything else may come to light after the last lock too.
+bool BoardModel::isOffered(const tasting::BoardPlace& place) const {
+  return isOpen(place) || (place.step == tasting::PlaceStep::locked && m_happening != QLatin1String("spilled"));
+}
 
 BoardModel::BoardModel(const Stage& stage, QObject* parent)
     : PageModel(stage, parent), m_places(PlaceRow::staticMetaObject, this), m_heardBy(TickRow::staticMetaObject, this) {}
@@ -67,13 +74,17 @@ void BoardModel::show(const tasting::Board& board) {
   m_canLook = board.lookIsDue;
   m_lookIsDue = board.lookIsDue && nobodyIsMissing;
   m_seated.clear();
+  m_listening.clear();
   m_seatedPlaces.clear();
+  const bool isInWaves = board.wave > 0 && board.wave < static_cast<int>(board.places.size());
   std::vector<PlaceRow> rows;
   std::vector<TickRow> heard;
   for (const tasting::BoardPlace& place : board.places) {
     PlaceRow row;
     row.number = place.place.value;
     row.place = tr("Place %1").arg(place.place.value);
+    if (isInWaves && (place.place.value - 1) % board.wave == 0)
+      row.section = tr("Wave %1: places %2 to %3").arg(waveOf(place.place, board.wave)).arg(place.place.value).arg(std::min(place.place.value + board.wave - 1, static_cast<int>(board.places.size())));
     row.who = !place.who.empty() ? shown(place.who)
               : place.step == tasting::PlaceStep::empty ? (place.isSpare ? tr("spare") : QString())
                                                         : tr("not named");
@@ -83,9 +94,12 @@ void BoardModel::show(const tasting::Board& board) {
     if (row.seated) row.rounds = tr("%1 of %2 rounds").arg(place.lockedRounds).arg(board.rounds - place.voidRounds);
     if (place.step == tasting::PlaceStep::empty) row.hand = tr("Sit down");
     else if (isOpen(place)) row.hand = tr("Hand over");
-    if (isOpen(place)) {
+    if (isOffered(place)) {
       m_seated.push_back(place.place);
       m_seatedPlaces << row.place;
+    }
+    if (isOpen(place)) {
+      m_listening.push_back(place.place);
       TickRow tick;
       tick.name = row.place;
       tick.note = place.who.empty() ? QString() : shown(place.who);
@@ -115,6 +129,9 @@ void BoardModel::show(const tasting::Board& board) {
   } else if (m_allLocked) {
     m_headline = tr("All locked.");
     m_lead = tr("Is somebody still to come? If not, the table can be closed.");
+  } else if (board.isBetweenEvenings) {
+    m_headline = tr("Evening %1 of %2 is done.").arg(board.evening - 1).arg(board.evenings);
+    m_lead = tr("What is locked is safe. Leave the table as it is: the next evening begins with round %1.").arg(nextRound(board));
   } else {
     m_headline = tr("%1 of %2 answers are locked.").arg(board.locked).arg(board.expected);
     m_lead = m_canLook             ? tr("Hand this screen to the next place. If nobody else comes, ask whether to go on without them.")
@@ -129,14 +146,15 @@ void BoardModel::handOver(int row) {
     emit seatRequested(m_board.places.at(static_cast<std::size_t>(row)).place.value);
     return;
   }
-  const auto next = [&](tasting::PlaceStep step, bool spare) {
-    return std::find_if(m_board.places.begin(), m_board.places.end(),
-                        [&](const auto& place) { return place.step == step && (spare || !place.isSpare); });
-  };
+  // Round by round, and in a round place by place, as waves are served.
   for (const tasting::PlaceStep step : {tasting::PlaceStep::tasting, tasting::PlaceStep::empty, tasting::PlaceStep::waiting}) {
-    const auto found = next(step, step != tasting::PlaceStep::empty);
-    if (found == m_board.places.end()) continue;
-    emit seatRequested(found->place.value);
+    const tasting::BoardPlace* next = nullptr;
+    for (const tasting::BoardPlace& place : m_board.places) {
+      if (place.step != step || (place.isSpare && step == tasting::PlaceStep::empty)) continue;
+      if (!next || place.round.value_or(Round{1}).value < next->round.value_or(Round{1}).value) next = &place;
+    }
+    if (!next) continue;
+    emit seatRequested(next->place.value);
     return;
   }
 }
@@ -183,81 +201,6 @@ void BoardModel::closeAnyway() {
   m_closeQuestion.clear();
   ask([id = m_stage.current.id()](Cellar& cellar) { return session::close(cellar.store(), cellar.clock, id); },
       [this](const session::Closed&) { go(Router::Page::OpenKey); });
-}
-
-void BoardModel::startHappening(const QString& what) {
-  m_happening = m_happening == what ? QString() : what;
-  m_happenedAt = -1;
-  m_codesThere.clear();
-  m_saidWords.clear();
-  m_heard.clear();
-  m_flight.reset();
-  show(tasting::Board(m_board));
-}
-
-void BoardModel::tickHeard(int row) {
-  const int place = m_seated.at(static_cast<std::size_t>(row)).value;
-  if (!m_heard.erase(place)) m_heard.insert(place);
-  show(tasting::Board(m_board));
-}
-
-void BoardModel::change(std::function<void(Cellar&, const SessionId&)> work) {
-  ask([id = m_stage.current.id(), work = std::move(work)](Cellar& cellar) {
-    work(cellar, id);
-    return tasting::board(cellar.store(), id);
-  }, [this](const tasting::Board& board) {
-    m_happening.clear();
-    m_heard.clear();
-    m_saidWords.clear();
-    show(board);
-  });
-}
-
-void BoardModel::noteSaid() {
-  std::set<Place> heardBy;
-  for (const int place : m_heard) heardBy.insert(Place{place});
-  change([heardBy, words = plain(m_saidWords)](Cellar& cellar, const SessionId& id) {
-    tasting::said(cellar.store(), cellar.clock, cellar.chance, id, heardBy, words);
-  });
-}
-
-void BoardModel::pickPlace(int index) {
-  m_happenedAt = index;
-  m_codesThere.clear();
-  const Place place = m_seated.at(static_cast<std::size_t>(index));
-  ask([id = m_stage.current.id(), place](Cellar& cellar) { return tasting::nextFlight(cellar.store(), id, place); },
-      [this](const std::optional<tasting::Flight>& flight) {
-        m_flight = flight;
-        m_codesThere.clear();
-        if (flight)
-          for (const tasting::FlightCup& cup : flight->cups)
-            m_codesThere << tr("%1, %2").arg(codeText(cup.code), positionWord(cup.position, static_cast<int>(flight->cups.size())));
-        emit changed();
-      });
-}
-
-void BoardModel::noteSpilled(int code) {
-  if (!m_flight) return;
-  const Code spilled = m_flight->cups.at(static_cast<std::size_t>(code)).code;
-  ask([id = m_stage.current.id(), spilled](Cellar& cellar) {
-    const auto spare = tasting::lostCup(cellar.store(), cellar.clock, cellar.chance, id, spilled);
-    return std::pair(spare, tasting::board(cellar.store(), id));
-  }, [this](const std::pair<std::optional<Code>, tasting::Board>& done) {
-    m_happening.clear();
-    show(done.second);
-    if (!done.first) {
-      m_stage.notice.say(tr("That round is set aside and counted so: what hands hid cannot be poured again unseen."));
-      return;
-    }
-    m_stage.notice.say(tr("Cup %1 stands in now. The pourer finds it among the spare codes; the taster starts these cups again.").arg(codeText(*done.first)));
-  });
-}
-
-void BoardModel::setAside(int reason) {
-  if (!m_flight) return;
-  change([place = m_flight->place, round = m_flight->round, why = offered.at(static_cast<std::size_t>(reason))](Cellar& cellar, const SessionId& id) {
-    tasting::setAside(cellar.store(), cellar.clock, cellar.chance, id, place, round, why);
-  });
 }
 
 }  // namespace oddglass::ui

@@ -19,15 +19,16 @@ struct PlaceRow {
   Q_PROPERTY(QString shape MEMBER shape)
   Q_PROPERTY(QString rounds MEMBER rounds)
   Q_PROPERTY(QString hand MEMBER hand)
+  Q_PROPERTY(QString section MEMBER section)
   Q_PROPERTY(bool seated MEMBER seated)
 
 public:
   int number = 0;
-  QString place, who, step, shape, rounds, hand;
+  QString place, who, step, shape, rounds, hand, section;
   bool seated = false;
 };
 
-/// Places: who waits, tastes and has locked; and the three things that may happen at a table.
+/// Places: who waits, tastes and has locked; and what may happen at a table.
 class BoardModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
@@ -50,6 +51,11 @@ class BoardModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString happening MEMBER m_happening NOTIFY changed)
   Q_PROPERTY(QStringList seatedPlaces MEMBER m_seatedPlaces NOTIFY changed)
   Q_PROPERTY(int happenedAt MEMBER m_happenedAt NOTIFY changed)
+  Q_PROPERTY(int otherAt MEMBER m_otherAt NOTIFY changed)
+  Q_PROPERTY(QStringList roundsThere MEMBER m_roundsThere NOTIFY changed)
+  Q_PROPERTY(int happenedRound MEMBER m_happenedRound NOTIFY changed)
+  /// What will come of it, before it is said for good; empty while something is still to be chosen.
+  Q_PROPERTY(QString comesOfIt MEMBER m_comesOfIt NOTIFY changed)
   Q_PROPERTY(QStringList codesThere MEMBER m_codesThere NOTIFY changed)
   Q_PROPERTY(QString saidWords MEMBER m_saidWords NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* places READ places CONSTANT)
@@ -71,30 +77,46 @@ public:
   Q_INVOKABLE void closeTable();
   Q_INVOKABLE void closeAnyway();
   Q_INVOKABLE void keepOpen();
-  /// What happened: "said", "spilled", "aside", or nothing.
+  /// What happened: "said", "spilled", "aside", "swapped", "wrong", "back", or nothing.
   Q_INVOKABLE void startHappening(const QString& what);
   Q_INVOKABLE void tickHeard(int row);
   Q_INVOKABLE void noteSaid();
   Q_INVOKABLE void pickPlace(int index);
+  /// The second of two places that had each other's cups.
+  Q_INVOKABLE void pickOther(int index);
+  Q_INVOKABLE void pickRound(int index);
   Q_INVOKABLE void noteSpilled(int code);
   Q_INVOKABLE void setAside(int reason);
+  /// Puts on record what was chosen: mats swapped, the wrong person, or answers taken back.
+  Q_INVOKABLE void confirmHappening();
 
 signals:
   void seatRequested(int place);
 
 private:
   void show(const tasting::Board& board);
+  bool isOffered(const tasting::BoardPlace& place) const;
+  const tasting::BoardPlace& at(int index) const;
+  void showRounds();
+  void showWhatComes();
+  QString whoAt(const tasting::BoardPlace& place) const;
+  void swapMats();
+  void freeWrong();
+  void takeBack();
   void change(std::function<void(Cellar&, const SessionId&)> work);
   Rows m_places, m_heardBy;
   tasting::Board m_board;
-  std::vector<Place> m_seated;
+  std::vector<Place> m_seated, m_listening;
   std::set<int> m_heard;
   std::optional<tasting::Flight> m_flight;
   QString m_over, m_headline, m_lead, m_closeQuestion, m_happening, m_saidWords;
   QStringList m_seatedPlaces, m_codesThere;
   bool m_byHand = false, m_readWaits = false;
   bool m_pourWaits = false, m_canPour = false, m_allLocked = false, m_lookIsDue = false, m_canLook = false, m_anybody = false;
-  int m_happenedAt = -1;
+  std::vector<Round> m_roundValues;
+  QStringList m_roundsThere;
+  QString m_comesOfIt;
+  int m_happenedAt = -1, m_otherAt = -1, m_happenedRound = -1;
 };
 
 }  // namespace oddglass::ui

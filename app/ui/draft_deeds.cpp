@@ -23,6 +23,7 @@ void DraftModel::tickLot(int row) {
     m_draft.lots.push_back(lot);
   }
   m_draft.expected.reset();
+  m_giveAways.forget();
   showLots();
   keep();
 }
@@ -95,6 +96,11 @@ void DraftModel::takeWay(int row) {
   m_cupMl = QString::number(m_draft.cupMl);
   m_rounds = QString::number(m_draft.rounds);
   keep();
+}
+
+void DraftModel::settleGiveAways() {
+  m_giveAways.settle();
+  if (m_giveAways.isSettled()) toCare();
 }
 
 void DraftModel::settleCare(bool settled) {

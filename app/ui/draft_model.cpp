@@ -60,6 +60,7 @@ struct DraftModel::Read {
 DraftModel::DraftModel(const Stage& stage, QObject* parent)
     : PageModel(stage, parent),
       m_sheet(m_draft, this),
+      m_giveAways(m_draft, m_sheet, this),
       m_lots(TickRow::staticMetaObject, this),
       m_tasters(TickRow::staticMetaObject, this),
       m_ways(WayRow::staticMetaObject, this),
@@ -67,6 +68,7 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
       m_threeWays(CompareRow::staticMetaObject, this) {
   nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "dose", "evenings", "wave", "cups_at_once", "pause_s", "cleanser", "expectation_pc"});
   connect(&m_sheet, &SheetPlanModel::edited, this, &DraftModel::keep);
+  connect(&m_giveAways, &GiveAwaysModel::edited, this, &DraftModel::keep);
   connect(&m_sheet, &SheetPlanModel::refused, this, &DraftModel::fail);
   for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
   for (const Routine routine : allOf<Routine>()) m_routines << shown(words::routineName(voice(), routine));
@@ -179,6 +181,7 @@ void DraftModel::take(Read read) {
   m_limit = m_draft.limitPm ? indexOf(limitsPm, *m_draft.limitPm) : -1;
   m_alpha = indexOf(alphasPm, m_draft.alphaPm);
   m_careSettled = m_draft.careSettled;
+  m_giveAways.show();
   showAsking();
   showMethods(read.recommendation);
   showThree(read.recommendation);

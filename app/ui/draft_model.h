@@ -6,6 +6,7 @@
 #include "planning/recommend.h"
 #include "session/drafts.h"
 #include "ui/figure_item.h"
+#include "ui/give_aways_model.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
 #include "ui/sheet_plan_model.h"
@@ -50,7 +51,7 @@ public:
   bool taken = false;
 };
 
-/// The four pages of a plan: The question, What it takes, Care, The seal. Every change is saved to the draft at once.
+/// The five pages of a plan: The question, What it takes, Give-aways, Care, The seal. Every change is saved to the draft at once.
 class DraftModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
@@ -63,6 +64,7 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString questionLead MEMBER m_questionLead NOTIFY changed)
   Q_PROPERTY(QString lotsLabel MEMBER m_lotsLabel NOTIFY changed)
   Q_PROPERTY(oddglass::ui::SheetPlanModel* sheet READ sheet CONSTANT)
+  Q_PROPERTY(oddglass::ui::GiveAwaysModel* giveAways READ giveAways CONSTANT)
   Q_PROPERTY(QString coverage MEMBER m_coverage NOTIFY changed)
   Q_PROPERTY(QString attribute READ attribute WRITE setAttribute NOTIFY changed)
   Q_PROPERTY(QString dose READ dose WRITE setDose NOTIFY changed)
@@ -144,6 +146,7 @@ class DraftModel : public oddglass::ui::PageModel {
 public:
   DraftModel(const Stage& stage, QObject* parent);
   SheetPlanModel* sheet() { return &m_sheet; }
+  GiveAwaysModel* giveAways() { return &m_giveAways; }
   FigureSource figure() const { return m_figure; }
   Rows* lots() { return &m_lots; }
   Rows* tasters() { return &m_tasters; }
@@ -210,8 +213,11 @@ public:
   Q_INVOKABLE void typeExpectation(const QString& text);
   Q_INVOKABLE void stepExpectation(int by);
   Q_INVOKABLE void takeWay(int row);
+  /// Puts what was found about give-aways into the plan, and goes on to the next page.
+  Q_INVOKABLE void settleGiveAways();
   Q_INVOKABLE void settleCare(bool settled);
   Q_INVOKABLE void toTakes() { go(Router::Page::Takes); }
+  Q_INVOKABLE void toGiveAways() { go(Router::Page::GiveAways); }
   Q_INVOKABLE void toCare() { go(Router::Page::Care); }
   Q_INVOKABLE void toSeal() { go(Router::Page::Seal); }
   Q_INVOKABLE void toShelf() { go(Router::Page::Shelf); }
@@ -256,6 +262,7 @@ private:
 
   Draft m_draft;
   SheetPlanModel m_sheet;
+  GiveAwaysModel m_giveAways;
   session::DraftFacts m_facts;
   std::vector<Lot> m_lotValues;
   std::vector<std::string> m_lotNames;

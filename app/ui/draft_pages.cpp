@@ -1,4 +1,4 @@
-// What the four pages of a plan say: lists to tick, what it takes, care, the seal.
+// What the five pages of a plan say: lists to tick, what it takes, care, the seal.
 #include "ui/draft_model.h"
 
 #include "domain/by_hand.h"

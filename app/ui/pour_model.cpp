@@ -3,6 +3,7 @@
 #include "tasting/mishaps.h"
 #include "ui/cups.h"
 #include "ui/voice.h"
+#include "words/paper.h"
 #include "words/record.h"
 
 namespace oddglass::ui {
@@ -73,9 +74,10 @@ void PourModel::show() {
     for (const session::PourLine& line : m_sheet->placeByPlace)
       add(line, line.spare > 0 ? onlySpilled : tr("Place %1, from left to right as the taster sees it").arg(line.place.value));
   } else {
-    for (const session::PourLot& lot : m_sheet->bottleByBottle)
-      for (const session::PourLine& line : lot.lines)
-        if (line.spare == 0) add(line, m_sheet->rounds > 1 ? tr("Round %1: %2").arg(line.round.value).arg(shown(lot.name)) : shown(lot.name));
+    const bool isInWaves = session::isInWaves(*m_sheet);
+    for (const session::PourStep& step : session::pourSteps(*m_sheet))
+      for (const session::PourLine& line : step.lines)
+        add(line, shown(words::pourHeading(voice(), {step.round, m_sheet->rounds, step.evening, m_sheet->evenings, step.first, step.last, isInWaves, step.name})));
     for (const session::PourLot& lot : m_sheet->bottleByBottle)
       for (const session::PourLine& line : lot.lines)
         if (line.spare > 0) add(line, onlySpilled);

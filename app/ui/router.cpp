@@ -5,7 +5,7 @@
 
 namespace oddglass::ui {
 namespace {
-constexpr std::array plan{Router::Page::Question, Router::Page::Takes, Router::Page::Care, Router::Page::Seal};
+constexpr std::array plan{Router::Page::Question, Router::Page::Takes, Router::Page::GiveAways, Router::Page::Care, Router::Page::Seal};
 }
 
 int Router::planStep() const {

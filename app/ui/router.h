@@ -17,7 +17,7 @@ class Router : public QObject {
 
 public:
   enum class Page {
-    Today, Shelf, Beverage, Question, Takes, Care, Seal, PourSheet, Alone, Places, HandOver, MyCups, MySheet, Locked, OpenKey, CameOut, History, Room, OpenRound, People, Card, Words, Word, Paper, TypeIn, Keeping, OverTime, BeginSeries, SideBySide, References
+    Today, Shelf, Beverage, Question, Takes, GiveAways, Care, Seal, PourSheet, Alone, Places, HandOver, MyCups, MySheet, Locked, OpenKey, CameOut, History, Room, OpenRound, People, Card, Words, Word, Paper, TypeIn, Keeping, OverTime, BeginSeries, SideBySide, References
   };
   Q_ENUM(Page)
 
@@ -26,13 +26,13 @@ public:
   /// True on the pages that are neutral grey, fill the window and have no side column.
   bool isTasting() const { return isTasting(m_page); }
   static bool isTasting(Page page);
-  /// 0 to 3 on the four pages on which a tasting is planned, else -1.
+  /// 0 to 4 on the five pages on which a tasting is planned, else -1.
   int planStep() const;
   bool canGoBack() const { return !m_behind.empty(); }
 
   /// Shows a page. From a tasting page nothing is kept to go back to.
   Q_INVOKABLE void go(oddglass::ui::Router::Page page);
-  /// Shows one of the four pages of a plan, 0 to 3.
+  /// Shows one of the five pages of a plan, 0 to 4.
   Q_INVOKABLE void goToStep(int step);
   /// Shows the page before this one, if there is one.
   Q_INVOKABLE void back();

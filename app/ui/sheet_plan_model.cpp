@@ -127,6 +127,16 @@ void SheetPlanModel::takeReady(int index) {
   edit();
 }
 
+void SheetPlanModel::add(const SheetItem& item) {
+  const auto isThere = [&](const SheetItem& each) { return each.kind == item.kind && each.part == item.part && each.word == item.word; };
+  if (std::ranges::any_of(m_draft.sheet.items, isThere)) return;
+  // What is looked at comes before the first sip.
+  const auto after = std::ranges::find_if(m_draft.sheet.items, [&](const SheetItem& each) { return each.part > item.part; });
+  m_draft.sheet.items.insert(after, item);
+  m_isPicked = true;
+  edit();
+}
+
 void SheetPlanModel::setCleanser(const QString& text) {
   if (cleanser() == text) return;
   m_draft.sheet.cleanser = plain(text);

@@ -97,6 +97,8 @@ public:
   void ask();
   /// A lot goes from the draft; roles and the marked cup stay with their lots.
   void dropLot(int at);
+  /// One more question, unless it is asked already; from now on the sheet is somebody's choice.
+  void add(const SheetItem& item);
   /// Why this plan cannot go on for the sheet's sake, in one sentence; empty when it can.
   QString missing() const;
 

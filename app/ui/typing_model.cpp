@@ -1,6 +1,7 @@
 #include "ui/typing_model.h"
 
 #include "tasting/board.h"
+#include "tasting/mishaps.h"
 #include "ui/cups.h"
 #include "ui/voice.h"
 #include "words/paper.h"
@@ -133,6 +134,23 @@ void TypingModel::back() {
   m_note.clear();
   m_line.clear();
   show();
+}
+
+bool TypingModel::asksACode() const {
+  const tasting::TypedAsk* next = m_typing ? m_typing->next() : nullptr;
+  return next && m_typing->flight().method != Method::sheet && answerForm(next->item.kind).isCode;
+}
+
+void TypingModel::cannotRead() {
+  if (!asksACode()) return;
+  const tasting::Flight& flight = m_typing->flight();
+  ask([id = m_stage.current.id(), place = flight.place, round = flight.round, written = plain(m_line)](Cellar& cellar) {
+    tasting::setAside(cellar.store(), cellar.clock, cellar.chance, id, place, round, VoidReason::misread, written);
+  }, [this, place = words::placeLine(voice(), flight.place, flight.round, flight.rounds), typist = m_typistIds.at(static_cast<std::size_t>(m_typist))] {
+    load();
+    m_before = typist;
+    m_told = tr("%1 is set aside, and what was written is kept as it stands.").arg(shown(place));
+  });
 }
 
 void TypingModel::lock() {

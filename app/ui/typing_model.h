@@ -36,11 +36,14 @@ class TypingModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString line MEMBER m_line NOTIFY changed)
   Q_PROPERTY(QString note MEMBER m_note NOTIFY changed)
   Q_PROPERTY(QString told MEMBER m_told NOTIFY changed)
+  Q_PROPERTY(bool asksACode READ asksACode NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* typed READ typed CONSTANT)
 
 public:
   TypingModel(const Stage& stage, QObject* parent);
   bool isTyping() const { return m_typing.has_value(); }
+  /// A code comes next, and this is no score sheet.
+  bool asksACode() const;
   bool isDone() const { return m_typing && m_typing->isDone(); }
   Rows* typed() { return &m_typed; }
   Q_INVOKABLE void load();
@@ -51,6 +54,8 @@ public:
   Q_INVOKABLE void enter();
   /// The line before this one again.
   Q_INVOKABLE void back();
+  /// A code that cannot be read or is none of that place: nothing is guessed. The round is set aside, with what stands in the line as it was written.
+  Q_INVOKABLE void cannotRead();
   /// Both times agree: hands it in.
   Q_INVOKABLE void lock();
   Q_INVOKABLE void leave() { go(Router::Page::Places); }

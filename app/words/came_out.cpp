@@ -1,6 +1,7 @@
 #include "words/came_out.h"
 
 #include "domain/flight_form.h"
+#include "words/give_aways.h"
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/numbers.h"
@@ -140,6 +141,17 @@ std::string deviationLine(const Voice& voice, const insight::Deviation& deviatio
       return sayCount(voice, QT_TRANSLATE_NOOP("words", "1 person stopped before the end."), QT_TRANSLATE_NOOP("words", "{n} people stopped before the end."), n);
     case insight::DeviationKind::said:
       return sayCount(voice, QT_TRANSLATE_NOOP("words", "Once something was said aloud."), QT_TRANSLATE_NOOP("words", "{n} times something was said aloud."), n);
+    case insight::DeviationKind::matsSwapped:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "Once two places had each other's cups before them."), QT_TRANSLATE_NOOP("words", "{n} times two places had each other's cups before them."), n);
+    case insight::DeviationKind::placeFreed:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "Once the wrong person sat down and got up again, before anything was locked there."),
+                      QT_TRANSLATE_NOOP("words", "{n} times the wrong person sat down and got up again, before anything was locked there."), n);
+    case insight::DeviationKind::closedEarly:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "The table was closed while 1 person had not locked everything."),
+                      QT_TRANSLATE_NOOP("words", "The table was closed while {n} people had not locked everything."), n);
+    case insight::DeviationKind::clockBack:
+      return sayCount(voice, QT_TRANSLATE_NOOP("words", "Once the computer's clock ran backwards. The order is that of the record, not of the clock."),
+                      QT_TRANSLATE_NOOP("words", "{n} times the computer's clock ran backwards. The order is that of the record, not of the clock."), n);
     case insight::DeviationKind::erased:
       return sayCount(voice, QT_TRANSLATE_NOOP("words", "What 1 person left here was destroyed at their wish, and everything was worked out again."),
                       QT_TRANSLATE_NOOP("words", "What {n} people left here was destroyed at their wish, and everything was worked out again."), n);
@@ -167,6 +179,7 @@ CameOut cameOut(const Voice& voice, const RevealedSession& session, const Findin
     said.next.clear();
   }
   if (const std::string line = keyReadLine(voice, session.plan.routine, session.readBy); !line.empty()) out.method += ' ' + line;
+  for (std::string& line : giveAwayLines(voice, session.plan.giveAways)) out.beside.push_back(std::move(line));
   out.deviations = deviationLines(voice, findings.deviations);
   out.promise = promiseFor(voice, session, findings.verdict);
   if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});

@@ -56,6 +56,10 @@ std::string entry(const Voice& voice, const LoggedEvent& event, const LogDetails
                                     : QT_TRANSLATE_NOOP("words", "Something was said aloud, heard at places {places}."));
     }
     case Event::matsSwapped:
+      if (event.round && details.places.size() == 2) {
+        values["places"] = listed(voice, {whole(voice, details.places[0].value), whole(voice, details.places[1].value)});
+        return line(QT_TRANSLATE_NOOP("words", "Places {places} had each other's cups before them in round {round}."));
+      }
       return event.round ? line(QT_TRANSLATE_NOOP("words", "Two places had each other's cups before them in round {round}."))
                          : line(QT_TRANSLATE_NOOP("words", "Two places had each other's cups before them."));
     case Event::placeFreed:
@@ -97,6 +101,7 @@ std::string entry(const Voice& voice, const LoggedEvent& event, const LogDetails
 std::string eventLine(const Voice& voice, const LoggedEvent& event, const LogDetails& details) {
   std::string text = entry(voice, event, details);
   if (details.reason) text += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "Reason: {reason}."), {{"reason", voidReason(voice, *details.reason)}});
+  if (details.clockBack) text += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "(By the clock this came before the entry above it.)"));
   if (!details.words.empty()) text += ' ' + quoted(voice, details.words);
   return text;
 }

@@ -20,6 +20,8 @@ struct LogDetails {
   std::optional<int> missing;           ///< flights without an answer, at the close
   std::optional<bool> goOn;             ///< what a look after a round said
   std::string words;                    ///< what was said or written; only after the reveal
+  std::vector<Place> places{};          ///< the two that had each other's cups
+  bool clockBack = false;               ///< earlier, by the clock, than the entry before it
 };
 
 /// One entry of a session's log in plain words, without its time: "Place 4 locked round 2." It names no person and no lot.

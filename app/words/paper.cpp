@@ -125,8 +125,14 @@ PourPaperText pourPaperText(const Voice& voice, int cupMl) {
   return text;
 }
 
-std::string roundDrink(const Voice& voice, Round round, int rounds, const std::string& drink) {
-  return rounds > 1 ? say(voice, QT_TRANSLATE_NOOP("words", "Round {round}: {drink}"), {{"round", whole(voice, round.value)}, {"drink", drink}}) : drink;
+std::string pourHeading(const Voice& voice, const PourHeading& step) {
+  const Values values{{"round", whole(voice, step.round.value)}, {"evening", whole(voice, step.evening)}, {"first", whole(voice, step.first.value)}, {"last", whole(voice, step.last.value)}, {"drink", step.drink}};
+  if (!step.isWave && step.rounds == 1) return step.drink;
+  if (!step.isWave)
+    return step.evenings > 1 ? say(voice, QT_TRANSLATE_NOOP("words", "Evening {evening}, round {round}: {drink}"), values) : say(voice, QT_TRANSLATE_NOOP("words", "Round {round}: {drink}"), values);
+  if (step.rounds == 1) return say(voice, QT_TRANSLATE_NOOP("words", "Places {first} to {last}: {drink}"), values);
+  return step.evenings > 1 ? say(voice, QT_TRANSLATE_NOOP("words", "Evening {evening}, round {round}, places {first} to {last}: {drink}"), values)
+                           : say(voice, QT_TRANSLATE_NOOP("words", "Round {round}, places {first} to {last}: {drink}"), values);
 }
 
 }  // namespace oddglass::words

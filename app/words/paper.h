@@ -61,6 +61,13 @@ struct PourPaperText {
 PourPaperText pourPaperText(const Voice& voice, int cupMl);
 
 /// "Round 2: Heather mead, bottled in March"; the drink alone where there is one round.
-std::string roundDrink(const Voice& voice, Round round, int rounds, const std::string& drink);
+struct PourHeading {
+  Round round;
+  int rounds = 1, evening = 1, evenings = 1;
+  Place first, last;       ///< of the wave
+  bool isWave = false;     ///< not all places are served at once
+  std::string drink;
+};
+std::string pourHeading(const Voice& voice, const PourHeading& step);
 
 }  // namespace oddglass::words

@@ -1,6 +1,7 @@
 #include "words/problems.h"
 
 #include "domain/names.h"
+#include "words/give_aways.h"
 #include "words/history.h"
 #include "words/mark.h"
 #include "words/method.h"
@@ -57,6 +58,8 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::placeTaken: return QT_TRANSLATE_NOOP("words", "Place {place} is taken. Nothing was changed. Choose a free one.");
     case Trouble::placeEmpty: return QT_TRANSLATE_NOOP("words", "Nobody sits at place {place}. Nothing was changed. Seat somebody there first.");
     case Trouble::alreadySeated: return QT_TRANSLATE_NOOP("words", "{name} sits at place {place} already. Nothing was changed. Go on there.");
+    case Trouble::samePlace: return QT_TRANSLATE_NOOP("words", "Place {place} was named twice. Nothing was changed. Name the two places that had each other's cups.");
+    case Trouble::tooLateToTakeBack: return QT_TRANSLATE_NOOP("words", "The table is closed, so answers are not taken back here any more. Everything is kept. Whoever gave a name or a nickname can be forgotten by the brewer, on the page of people; what was given without a name can no longer be found.");
     case Trouble::notOfAge: return QT_TRANSLATE_NOOP("words", "Only adults taste. Nothing was changed. Somebody else may take this place.");
     case Trouble::careNotHeard: return QT_TRANSLATE_NOOP("words", "The cautions have not been read yet. Nothing was changed. Read them aloud, then go on.");
     case Trouble::noConsent: return QT_TRANSLATE_NOOP("words", "Without consent nobody tastes. Nothing was changed. Sitting out needs no reason.");
@@ -83,6 +86,8 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::nothingAnswered: return QT_TRANSLATE_NOOP("words", "Nobody sits at the table yet. Nothing was opened. Look when a whole round is locked.");
     case Trouble::needsThree: return QT_TRANSLATE_NOOP("words", "Three lots are compared pair by pair, by a triangle, a duo-trio or a tetrad only. The plan is kept. Choose one of these, or two lots.");
     case Trouble::noAttribute: return QT_TRANSLATE_NOOP("words", "Say what one of them has more of, and which one you expect it of. The plan is kept.");
+    case Trouble::giveAwaysOpen: return QT_TRANSLATE_NOOP("words", "Nobody has looked yet whether anything but the taste tells the drinks apart. The plan is kept. Go through the nine checks of the give-aways.");
+    case Trouble::giveAwayUnfit: return QT_TRANSLATE_NOOP("words", "{check}: what was chosen for it does not go with this plan. The plan is kept. Choose another way out among the give-aways.");
     case Trouble::doesNotFit: return QT_TRANSLATE_NOOP("words", "{Field} does not go with this way of asking. The plan is kept. Leave it out, or choose another way.");
     case Trouble::otherQuestion: return QT_TRANSLATE_NOOP("words", "“{question}” is not answered by this way of asking: {method}. Nothing was changed. Choose another way, or ask another question.");
     case Trouble::tableClosed: return QT_TRANSLATE_NOOP("words", "A closed table cannot take late sheets. All that was locked is kept. Keep it as a note; it will not be counted.");
@@ -126,6 +131,7 @@ const char* sourceOf(Trouble trouble) {
 Values generalWords(const Voice& voice) {
   return {{"lot", say(voice, QT_TRANSLATE_NOOP("words", "this drink"))},
           {"name", say(voice, QT_TRANSLATE_NOOP("words", "this person"))},
+          {"check", say(voice, QT_TRANSLATE_NOOP("words", "One of the checks"))},
           {"what", say(voice, QT_TRANSLATE_NOOP("words", "entry"))},
           {"text", say(voice, QT_TRANSLATE_NOOP("words", "what was given"))},
           {"value", say(voice, QT_TRANSLATE_NOOP("words", "what was given"))},
@@ -176,6 +182,7 @@ std::string fieldName(const Voice& voice, const std::string& argument) {
       {"decision", QT_TRANSLATE_NOOP("words", "what you will do")},
       {"reason", QT_TRANSLATE_NOOP("words", "the reason")},
       {"ceiling", QT_TRANSLATE_NOOP("words", "the ceiling in grams")},
+      {"give_aways", QT_TRANSLATE_NOOP("words", "the give-aways")},
       {"country", QT_TRANSLATE_NOOP("words", "the country")},
       {"place", QT_TRANSLATE_NOOP("words", "the place")},
       {"round", QT_TRANSLATE_NOOP("words", "the round")},
@@ -215,6 +222,8 @@ std::string sentence(const Voice& voice, const Problem& problem) {
     if (const auto at = readWhole(locked->second)) values.emplace("time", timeOfDay(voice, *at));
   if (problem.trouble() == Trouble::notByHand)
     if (const auto why = named<NotByHand>(values["reason"])) values["why"] = notByHandLine(voice, *why, named<Routine>(values["routine"]).value_or(Routine::alone));
+  if (const auto check = values.find("check"); check != values.end())
+    if (const auto known = named<GiveAway>(check->second)) check->second = checkName(voice, *known);
   const char* source = sourceOf(problem.trouble());
   if (problem.trouble() == Trouble::codeNotHere && (!values.contains("place") || !values.contains("codes")))
     source = QT_TRANSLATE_NOOP("words", "{code} is not a code that can be meant here. Nothing was changed. Read the cup again.");

@@ -1,6 +1,7 @@
 #include "words/reading.h"
 
 #include "domain/flight_form.h"
+#include "domain/give_aways.h"
 #include "words/mark.h"
 #include "words/numbers.h"
 #include "words/verdict.h"
@@ -18,6 +19,14 @@ std::string shareOrTimes(const Voice& voice, Claim claim, int perMille) { return
 std::string unchangedBy(const Voice& voice, const Plan& plan, const Findings& findings, const std::optional<Reading>& rest, const char* source) {
   if (!rest) return {};
   return say(voice, source, {{"counted", countedAs(voice, plan, findings, *rest)}});
+}
+
+// Where look and fizz may tell, the reading without them is told all the same.
+std::string withoutLook(const Voice& voice, const Plan& plan, const Findings& findings) {
+  if (!lookMayTell(plan) || !findings.withoutLookOrFizz)
+    return unchangedBy(voice, plan, findings, findings.withoutLookOrFizz, QT_TRANSLATE_NOOP("words", "Without what was told by look or fizz: {counted}. The verdict stays."));
+  return say(voice, QT_TRANSLATE_NOOP("words", "Without what was told by look or fizz: {counted}. That alone would read “{verdict}”; it was settled before that look and fizz may tell."),
+             {{"counted", countedAs(voice, plan, findings, *findings.withoutLookOrFizz)}, {"verdict", verdictWord(voice, findings.withoutLookOrFizz->verdict)}});
 }
 
 std::string missedVotes(const Voice& voice, const Findings& findings) {
@@ -74,7 +83,7 @@ std::string weakerLine(const Voice& voice, const Plan& plan, const Findings& fin
                : say(voice, QT_TRANSLATE_NOOP("words", "With every answer: {counted}. That alone would have read “{verdict}”; the two point different ways, so neither stands."), values);
   }
   std::string all;
-  for (const std::string& each : {unchangedBy(voice, plan, findings, findings.withoutLookOrFizz, QT_TRANSLATE_NOOP("words", "Without what was told by look or fizz: {counted}. The verdict stays.")),
+  for (const std::string& each : {withoutLook(voice, plan, findings),
                                   unchangedBy(voice, plan, findings, findings.withoutSaid, QT_TRANSLATE_NOOP("words", "Without what was locked after something was said: {counted}. The verdict stays."))})
     if (!each.empty()) all += (all.empty() ? "" : " ") + each;
   return all;

@@ -2,6 +2,7 @@
 #include "words/report.h"
 
 #include "domain/flight_form.h"
+#include "words/give_aways.h"
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/method.h"
@@ -143,7 +144,8 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
   }
   lines.push_back(session.plan.hasPourer ? say(voice, QT_TRANSLATE_NOOP("words", "Somebody who did not taste was named as the pourer before the seal."))
                                          : say(voice, QT_TRANSLATE_NOOP("words", "No pourer was named before the seal.")));
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, masking of colour or fizz, swallowing or spitting, place, experience of the tasters.")));
+  for (std::string& line : maskingLines(voice, session.plan)) lines.push_back(std::move(line));
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, swallowing or spitting, place, experience of the tasters.")));
   if (!session.plan.sheet) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Orders dealt to those who sat down; the letters are those of the drinks above.")));
   return lines;
 }

@@ -36,6 +36,7 @@ struct SealFacts {
   Routine routine = Routine::pourer;
   std::string pourer;                ///< empty when nobody is named
   Promises promises;
+  std::optional<GiveAways> giveAways;
 };
 
 /// The facts of a draft; `drinks` as the page calls them, in the order of the draft's lots.

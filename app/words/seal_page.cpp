@@ -52,6 +52,7 @@ SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const plan
   facts.routine = draft.routine;
   facts.pourer = std::move(pourer);
   facts.promises = draft.promises;
+  facts.giveAways = draft.giveAways;
   return facts;
 }
 

@@ -1,6 +1,7 @@
 #include "words/seal_rule.h"
 
 #include "domain/flight_form.h"
+#include "words/give_aways.h"
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/method.h"
@@ -109,6 +110,7 @@ std::vector<std::string> sealRule(const Voice& voice, const SealFacts& facts) {
   if (facts.mayHaveNone && facts.method == Method::preference) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "“No preference” may be answered. It is left out of the count, and it is shown what a split would change.")));
   if (facts.alsoPrefer) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "After the choice it is asked which was liked better. That counts of right choices only.")));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "If answers are missing at the end, these numbers follow from who has answered. That is worked out before anybody sees the key.")));
+  for (std::string& line : giveAwayLines(voice, facts.giveAways)) lines.push_back(std::move(line));
   if (facts.routine == Routine::pourer) addPourer(voice, facts.pourer, lines);
   return lines;
 }

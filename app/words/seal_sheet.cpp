@@ -1,6 +1,7 @@
 #include "words/seal_sheet.h"
 
 #include "words/came_out.h"
+#include "words/give_aways.h"
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
@@ -93,6 +94,7 @@ SealPage sheetSealPage(const Voice& voice, const SheetSealFacts& facts) {
   page.rule = {methodLine(voice, Method::sheet, {}), whoFills(voice, facts)};
   addCups(voice, facts, page.rule);
   addJudging(voice, facts, page.rule);
+  for (std::string& line : giveAwayLines(voice, facts.draft.giveAways)) page.rule.push_back(std::move(line));
   addPeopleBeside(voice, facts.makers, facts.pourer, page.rule);
   if (!isDrawn(facts.draft.routine)) page.rule.push_back(routineLine(voice, facts.draft.routine));
   for (const Outcome outcome : {Outcome::shown, Outcome::notShown}) page.promises.push_back(promisedLine(voice, outcomeIf(voice, outcome, Method::sheet, facts.draft.question), facts.draft.promises, outcome));

@@ -1,6 +1,7 @@
 #include "words/sheet_out.h"
 
 #include "domain/item_kinds.h"
+#include "words/give_aways.h"
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/numbers.h"
@@ -173,6 +174,7 @@ CameOut sheetOut(const Voice& voice, const RevealedSession& session, const Sheet
     isFirst = false;
   }
   for (OutSection& section : countSections(voice, plan, findings)) out.sections.push_back(std::move(section));
+  out.beside = giveAwayLines(voice, plan.giveAways);
   out.deviations = deviationLines(voice, findings.deviations);
   for (const insight::Caution each : findings.cautions)
     if (each == insight::Caution::fewerThanPlanned) out.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Fewer answers count than were planned.")));

@@ -1,6 +1,8 @@
 #include "words/verdict.h"
 
 #include "domain/flight_form.h"
+#include "domain/give_aways.h"
+#include "words/give_aways.h"
 #include "words/mark.h"
 #include "words/numbers.h"
 #include "words/verdict_kinds.h"
@@ -132,6 +134,7 @@ Spoken speak(const Voice& voice, const Plan& plan, const Findings& findings) {
     speakMore(voice, plan, findings, spoken);
   else
     speakApart(voice, findings, spoken);
+  if (byAnyMeans(plan) && findings.verdict != Verdict::none && !pointsBothWays(findings)) spoken.headline = byAnyMeansHeadline(voice, spoken.headline, findings.method);
   if (findings.printed().sequential && findings.verdict != Verdict::none && !pointsBothWays(findings)) speakStop(voice, findings, spoken);
   return spoken;
 }

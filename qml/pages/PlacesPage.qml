@@ -2,7 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Oddglass.Ui
 
-// Places: who waits, tastes and has locked. In the side strip, the three things that may happen at a table.
+// Places: who waits, tastes and has locked. In the strip, what may happen at a table.
 PageFrame {
     id: root
 
@@ -53,6 +53,9 @@ PageFrame {
         OptionPill { objectName: "happenSpilled"; chosen: root.model.happening === "spilled"; text: qsTr("Spilled"); onClicked: root.model.startHappening("spilled") }
         OptionPill { objectName: "happenLate"; text: qsTr("Late guest"); onClicked: root.model.lateGuest() }
         OptionPill { objectName: "happenAside"; chosen: root.model.happening === "aside"; text: qsTr("Cups mixed up"); onClicked: root.model.startHappening("aside") }
+        OptionPill { objectName: "happenSwapped"; chosen: root.model.happening === "swapped"; text: qsTr("Mats swapped"); onClicked: root.model.startHappening("swapped") }
+        OptionPill { objectName: "happenWrong"; chosen: root.model.happening === "wrong"; text: qsTr("Wrong person"); onClicked: root.model.startHappening("wrong") }
+        OptionPill { objectName: "happenBack"; chosen: root.model.happening === "back"; text: qsTr("Answers taken back"); onClicked: root.model.startHappening("back") }
     }
     Panel {
         width: parent.width
@@ -94,12 +97,12 @@ PageFrame {
     }
     Panel {
         width: parent.width
-        visible: root.model.happening === "spilled" || root.model.happening === "aside"
+        visible: root.model.happening !== "" && root.model.happening !== "said"
 
         ChoiceRow {
             objectName: "happenedAt"
             width: parent.width
-            label: qsTr("At which place?")
+            label: root.model.happening === "swapped" ? qsTr("Which two places? One of them:") : root.model.happening === "back" ? qsTr("Whose answers?") : qsTr("At which place?")
             options: root.model.seatedPlaces
             current: root.model.happenedAt
             error: root.model.seatedPlaces.length === 0 ? qsTr("Nobody has cups before them.") : ""
@@ -114,12 +117,44 @@ PageFrame {
             onChosen: index => root.model.noteSpilled(index)
         }
         ChoiceRow {
+            objectName: "otherAt"
+            width: parent.width
+            visible: root.model.happening === "swapped" && root.model.happenedAt >= 0
+            label: qsTr("And the other:")
+            options: root.model.seatedPlaces
+            current: root.model.otherAt
+            onChosen: index => root.model.pickOther(index)
+        }
+        ChoiceRow {
+            objectName: "happenedRound"
+            width: parent.width
+            visible: (root.model.happening === "aside" || root.model.happening === "swapped") && root.model.roundsThere.length > 1
+            label: qsTr("In which round?")
+            options: root.model.roundsThere
+            current: root.model.happenedRound
+            onChosen: index => root.model.pickRound(index)
+        }
+        ChoiceRow {
             objectName: "asideReason"
             width: parent.width
-            visible: root.model.happening === "aside" && root.model.codesThere.length > 0
+            visible: root.model.happening === "aside" && root.model.happenedRound >= 0
             label: qsTr("These cups will not count. Why?")
-            options: [qsTr("cups were mixed up"), qsTr("the wrong person tasted them"), qsTr("a cup is lost"), qsTr("something else")]
+            options: [qsTr("cups were mixed up"), qsTr("the wrong person tasted them"), qsTr("a cup is lost"), qsTr("a code was misread"), qsTr("something else")]
             onChosen: index => root.model.setAside(index)
+        }
+        Body {
+            objectName: "comesOfIt"
+            width: parent.width
+            visible: text !== ""
+            text: root.model.comesOfIt
+            Accessible.role: Accessible.AlertMessage
+        }
+        LinkButton {
+            objectName: "happenedConfirm"
+            visible: root.model.comesOfIt !== ""
+            text: root.model.happening === "back" ? qsTr("Yes, take them all back") : qsTr("Put it on record")
+            danger: root.model.happening === "back"
+            onClicked: root.model.confirmHappening()
         }
     }
     Column {

@@ -17,6 +17,12 @@ PageFrame {
     onPrimaryRequested: done ? model.toPour() : model.seal()
     links: [
         LinkButton {
+            objectName: "sealGiveAways"
+            visible: !root.done && !root.model.giveAways.settled
+            text: qsTr("Go through the give-aways")
+            onClicked: root.model.toGiveAways()
+        },
+        LinkButton {
             objectName: "sealPlaces"
             visible: root.done
             text: qsTr("To the places")

@@ -13,9 +13,9 @@ PageFrame {
     over: model.panelLine
     headline: model.takesHeadline
     lead: model.takesLead
-    primary: qsTr("On to care")
+    primary: qsTr("On to the give-aways")
     primaryReason: model.notYet
-    onPrimaryRequested: model.toCare()
+    onPrimaryRequested: model.toGiveAways()
     Component.onCompleted: model.load()
 
     Column {

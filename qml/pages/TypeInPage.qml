@@ -68,6 +68,13 @@ PageFrame {
         onTyped: text => root.model.line = text
         onAccepted: root.model.enter()
     }
+    LinkButton {
+        objectName: "cannotRead"
+        visible: root.model.asksACode
+        text: qsTr("It cannot be read, or is no code of that place: keep it as written")
+        quiet: true
+        onClicked: root.model.cannotRead()
+    }
     Column {
         width: parent.width
         spacing: 8

@@ -50,7 +50,8 @@ FocusScope {
             StepsColumn {
                 width: parent.width
                 visible: root.planning
-                steps: [qsTr("The question"), qsTr("What it takes"), qsTr("Care"), qsTr("The seal")]
+                steps: [qsTr("The question"), qsTr("What it takes"), qsTr("Give-aways"), qsTr("Care"), qsTr("The seal")]
+                open: root.app.draft.giveAways.settled ? -1 : 2
                 current: root.router.planStep
                 onStepRequested: index => root.router.goToStep(index)
             }

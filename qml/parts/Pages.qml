@@ -32,6 +32,7 @@ FocusScope {
         case Router.Beverage: return loader.setSource("BeveragePage.qml", {model: app.beverage});
         case Router.Question: return loader.setSource("QuestionPage.qml", {model: app.draft});
         case Router.Takes: return loader.setSource("TakesPage.qml", {model: app.draft});
+        case Router.GiveAways: return loader.setSource("GiveAwaysPage.qml", {model: app.draft, router: app.router});
         case Router.Care: return loader.setSource("CarePage.qml", {model: app.draft});
         case Router.Seal: return loader.setSource("SealPage.qml", {model: app.draft});
         case Router.PourSheet: return loader.setSource("PourSheetPage.qml", {model: app.pour});

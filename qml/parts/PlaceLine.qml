@@ -11,15 +11,26 @@ Item {
     required property string shape
     required property string rounds
     required property string hand
+    // The wave that begins here; empty for all other places.
+    required property string section
+    readonly property real above: section === "" ? 0 : wave.height + 24
 
     signal handRequested()
 
-    implicitHeight: Math.max(Theme.target + 8, words.height + 20)
+    implicitHeight: above + Math.max(Theme.target + 8, words.height + 20)
     Accessible.role: Accessible.ListItem
     Accessible.name: qsTr("%1, %2, %3").arg(place).arg(step).arg(who)
 
+    Small {
+        id: wave
+
+        y: 18
+        width: parent.width
+        visible: root.section !== ""
+        text: root.section
+    }
     VerdictMark {
-        y: (parent.height - 20) / 2
+        y: root.above + (parent.height - root.above - 20) / 2
         width: 32
         height: 32
         scale: 20 / 32
@@ -31,7 +42,7 @@ Item {
         id: words
 
         x: 40
-        anchors.verticalCenter: parent.verticalCenter
+        y: root.above + (parent.height - root.above - height) / 2
         width: parent.width - x - hand.width - 16
 
         Flow {
@@ -48,8 +59,8 @@ Item {
         id: hand
 
         objectName: "hand" + root.number
-        anchors.verticalCenter: parent.verticalCenter
         x: parent.width - width
+        y: root.above + (parent.height - root.above - height) / 2
         visible: text !== ""
         text: root.hand
         Accessible.name: qsTr("%1: %2").arg(root.place).arg(root.hand)

@@ -7,6 +7,8 @@ Column {
 
     required property list<string> steps
     required property int current
+    // A step that was gone past and is still to be done; -1 for none.
+    property int open: -1
 
     signal stepRequested(int index)
 
@@ -19,6 +21,7 @@ Column {
             required property string modelData
             required property int index
             readonly property bool reachable: index <= root.current
+            readonly property bool done: index < root.current && index !== root.open
 
             width: root.width
             height: link.height
@@ -28,7 +31,7 @@ Column {
                 width: 11
                 height: 11
                 radius: 6
-                color: step.index < root.current ? Theme.accent : "transparent"
+                color: step.done ? Theme.accent : "transparent"
                 border.width: 2
                 border.color: step.reachable ? Theme.accent : Theme.hair
             }
@@ -41,6 +44,7 @@ Column {
                 text: step.modelData
                 here: step.index === root.current
                 enabled: step.reachable
+                Accessible.description: step.done ? qsTr("done") : step.reachable && !link.here ? qsTr("still open") : ""
                 onClicked: root.stepRequested(step.index)
             }
         }

@@ -125,6 +125,7 @@ struct TenYears {
         draft.pourer = demo.people.at("Odo");
         draft.cupMl = 5;
         draft.careSettled = true;
+        draft.giveAways.emplace();
         const auto say = [&](int place, const SheetItem& item, Slot lot, int) -> Said {
           const double value = 50 + 3 * lot.value + place + scatter(chance);
           return {item.kind == ItemKind::liking ? std::clamp(static_cast<int>(value / 11), 1, 9) : std::clamp(static_cast<int>(value), 0, 100)};

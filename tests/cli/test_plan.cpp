@@ -43,6 +43,15 @@ TEST_CASE("a plan of every method is kept and told, by commands") {
   CHECK(looks.at("amounts").at("wave").at("waves") == 3);
   CHECK(looks.at("amounts").at("wave").at("cups") == 9);
 
+  // A file that says nothing of give-aways is taken as before; what it says has to fit.
+  CHECK(looks.at("give_aways").is_null());
+  const Json fizzy = planned(run, R"("method":"triangle","give_aways":{"fizz":"any_means","colour":"mend"},)");
+  CHECK(fizzy.at("give_aways") == Json{{"fizz", "any_means"}, {"colour", "mend"}});
+  CHECK(fizzy.at("ready") == true);
+  const Json unfit = planned(run, R"("method":"triangle","give_aways":{"had_before":"mend"},)");
+  CHECK(unfit.at("ready") == false);
+  CHECK(unfit.at("why").get<std::string>().find("Had before") != std::string::npos);
+
   const Json aNotA = planned(run, R"("method":"a-not-a","marked":2,"rounds":2,)");
   CHECK(aNotA.at("ready") == true);
   CHECK(aNotA.at("outlook").at("needed").is_null());

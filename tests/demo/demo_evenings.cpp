@@ -39,6 +39,7 @@ struct Played {
     session = draft.id = session::newDraft(*demo.store, demo.clock, demo.chance, draft.title);
     for (const TasterPart& part : parts) draft.tasters.push_back(demo.people.at(part.name));
     draft.careSettled = true;
+    draft.giveAwaysUnasked = true;
     session::saveDraft(*demo.store, demo.clock, draft);
     session::seal(*demo.store, demo.clock, demo.chance, session);
     later(20);

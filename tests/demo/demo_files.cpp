@@ -1,3 +1,4 @@
+#include "demo/demo_club.h"
 #include "demo/demo_files.h"
 
 #include "demo/demo_evenings.h"
@@ -34,6 +35,7 @@ canon::Json meadPlan() {
           {"alpha_pm", 50},
           {"seeks", "difference"},
           {"promises", {{"shown", "name the difference and pour pairs"}, {"not_shown", "brew it again, and ask more people"}}},
+          {"give_aways", {{"haze", "mend"}}},
           {"care_settled", true}};
 }
 
@@ -76,6 +78,12 @@ std::map<std::string, std::string> demoFiles() {
   int number = 2;
   for (const PlayedEvening& evening : more)
     files["evening_" + std::to_string(++number) + ".json"] = text(exchange::interchange(*demo.store, demo.clock, evening.session), written, evening.shows);
+  // Played on a shelf of their own, so that no other file changes with them.
+  DemoShelf club;
+  for (auto* play : {playClub, playMishaps}) {
+    const PlayedEvening evening = play(club);
+    files["evening_" + std::to_string(++number) + ".json"] = text(exchange::interchange(*club.store, club.clock, evening.session), written, evening.shows);
+  }
   const auto years = two_years::play(demo);
   canon::Json all = exchange::interchangeOfAll(*demo.store, demo.clock);
   auto& sessions = all["sessions"];

@@ -1,73 +1,12 @@
 #include "demo/demo_methods.h"
 
-#include "answers.h"
+#include "demo/demo_table.h"
 #include "session/erase.h"
 #include "session/look_after.h"
 
 using namespace oddglass;
-using testing::Meant;
 
 namespace {
-
-/// One evening, from the plan to the decision.
-struct Table {
-  DemoShelf& demo;
-  SessionId session;
-  session::PourSheet sheet;
-  Plan plan;
-  Millis now;
-
-  Table(DemoShelf& shelf, Draft draft, const std::vector<const char*>& names, Millis begins) : demo(shelf), now(begins) {
-    demo.clock.set(now);
-    session = draft.id = session::newDraft(*demo.store, demo.clock, demo.chance, draft.title);
-    for (const char* name : names) draft.tasters.push_back(demo.people.at(name));
-    draft.careSettled = true;
-    session::saveDraft(*demo.store, demo.clock, draft);
-    session::seal(*demo.store, demo.clock, demo.chance, session);
-    plan = session::record(*demo.store, session).plan;
-    later(15);
-    sheet = session::openPourSheet(*demo.store, demo.clock, session);
-    later(20);
-    session::sayPoured(*demo.store, demo.clock, session);
-    int place = 0;
-    for (const char* name : names) {
-      later(1);
-      const ShownAs as = place % 3 == 1 ? ShownAs::loose : ShownAs::signedName;
-      tasting::sit(*demo.store, demo.clock, session, {{++place}, demo.people.at(name), as, true, true, true, false});
-    }
-  }
-
-  void later(int minutes) { demo.clock.set(now += minutes * minute); }
-
-  tasting::Flight next(int place) { return tasting::nextFlight(*demo.store, session, {place}).value(); }
-
-  void answer(int place, const Meant& meant) {
-    later(2);
-    const auto flight = next(place);
-    tasting::begin(*demo.store, demo.clock, session, {place}, flight.round);
-    later(1);
-    auto in = testing::answersFor(plan, sheet, flight, meant);
-    in.clientId = demo.chance.bytes<16>();
-    tasting::handIn(*demo.store, demo.clock, demo.chance, session, in);
-  }
-
-  /// One whole round: place by place, right where the script has a 1.
-  void round(const std::string& right) {
-    for (std::size_t i = 0; i < right.size(); ++i) {
-      const bool is = right[i] == '1';
-      answer(static_cast<int>(i) + 1, {.isRight = is, .sureness = is && i % 2 == 0 ? Sureness::sure : Sureness::guess, .clue = is ? Clue::taste : Clue::guess});
-    }
-  }
-
-  SessionId end(const char* decision) {
-    later(5);
-    session::close(*demo.store, demo.clock, session);
-    session::reveal(*demo.store, demo.clock, session);
-    later(20);
-    session::decide(*demo.store, demo.clock, demo.chance, session, decision);
-    return session;
-  }
-};
 
 const std::vector<const char*> sixAndWenna{"Ilse", "Bram", "Tove", "Nia", "Ruan", "Kit", "Wenna"};
 
@@ -88,7 +27,7 @@ Draft draftOf(DemoShelf& demo, const char* title, const char* guestTitle, std::v
 
 PlayedEvening playTetrad(DemoShelf& demo) {
   Draft draft = draftOf(demo, "Amber ale: two days of dry hops or five?", "An evening with pale beer", {demo.amberShort, demo.amberLong}, Method::tetrad);
-  Table table(demo, draft, eightAndWenna, 1781204400000);  // 11 June 2026, 19:00 UTC
+  DemoTable table(demo, draft, eightAndWenna, 1781204400000);  // 11 June 2026, 19:00 UTC
   table.round("010010010");
   return {table.end("two days are enough until somebody can show otherwise"), "A tetrad of eight people, three right: no difference shown, and what could have been missed."};
 }
@@ -100,7 +39,7 @@ PlayedEvening playPair(DemoShelf& demo) {
   draft.expected = Slot{1};
   draft.rounds = 3;
   draft.cupMl = 15;
-  Table table(demo, draft, sixAndWenna, 1781809200000);  // 18 June 2026, 19:00 UTC
+  DemoTable table(demo, draft, sixAndWenna, 1781809200000);  // 18 June 2026, 19:00 UTC
   table.round("1110111");
   table.round("1011111");
   table.round("1101011");
@@ -111,7 +50,7 @@ PlayedEvening playPreference(DemoShelf& demo) {
   Draft draft = draftOf(demo, "Which of the two ales do friends like better?", "Two ales", {demo.amberShort, demo.amberLong}, Method::preference);
   draft.question = Question::prefer;
   draft.mayHaveNone = true;
-  Table table(demo, draft, eightAndWenna, 1782414000000);  // 25 June 2026, 19:00 UTC
+  DemoTable table(demo, draft, eightAndWenna, 1782414000000);  // 25 June 2026, 19:00 UTC
   for (int place = 1; place <= 9; ++place)
     table.answer(place, {.likes = place == 4 ? std::nullopt : std::optional(Slot{place == 9 ? 2 : 1}), .words = place == 1 ? "fresher" : ""});
   return {table.end("two days of hops it is"), "A preference with \"no preference\" allowed: 7 to 0, one had none. Shown; with that one split in two it would not be."};
@@ -125,7 +64,7 @@ PlayedEvening playAlike(DemoShelf& demo) {
   draft.limitPm = 300;
   draft.promises = {{Outcome::alike, "store it where there is room"}, {Outcome::notShown, "keep it in the cellar"}};
   const std::vector<const char*> ten{"Ilse", "Bram", "Tove", "Nia", "Ruan", "Ebba", "Kit", "Sorrel", "Piet", "Maud"};
-  Table table(demo, draft, ten, 1783018800000);  // 2 July 2026, 19:00 UTC
+  DemoTable table(demo, draft, ten, 1783018800000);  // 2 July 2026, 19:00 UTC
   table.round("0100010010");
   table.round("1001000010");
   table.round("0010100100");
@@ -137,7 +76,7 @@ PlayedEvening playSequential(DemoShelf& demo) {
   draft.rounds = 4;
   draft.cupMl = 15;
   draft.stopping = Stopping{500, 100};
-  Table table(demo, draft, sixAndWenna, 1783623600000);  // 9 July 2026, 19:00 UTC
+  DemoTable table(demo, draft, sixAndWenna, 1783623600000);  // 9 July 2026, 19:00 UTC
   table.round("1101101");
   table.later(5);
   session::lookAfterRound(*demo.store, demo.clock, table.session);
@@ -150,7 +89,7 @@ PlayedEvening playSequential(DemoShelf& demo) {
 PlayedEvening playThreeComparisons(DemoShelf& demo) {
   Draft draft = draftOf(demo, "The mead beside two vintages of the bought one", "Three meads, two at a time", {demo.mead, demo.boughtMead, demo.boughtMeadOlder}, Method::triangle);
   draft.cupMl = 15;
-  Table table(demo, draft, sixAndWenna, 1784228400000);  // 16 July 2026, 19:00 UTC
+  DemoTable table(demo, draft, sixAndWenna, 1784228400000);  // 16 July 2026, 19:00 UTC
   // Six of six tell the batch from the first vintage, five of six from the second; the vintages themselves, two of six.
   std::map<std::pair<Slot, Slot>, std::string> script{{{{1}, {2}}, "1111111"}, {{{1}, {3}}, "1111011"}, {{{2}, {3}}, "0100010"}};
   for (int round = 1; round <= 3; ++round)
@@ -166,7 +105,7 @@ PlayedEvening playWrongPour(DemoShelf& demo) {
   Draft draft = draftOf(demo, "Cider with and without oak, once more", "An evening with cider", {demo.ciderMarch, demo.ciderOak}, Method::triangle);
   draft.pourer = demo.people.at("Ebba");
   const std::vector<const char*> nine{"Ilse", "Bram", "Tove", "Nia", "Ruan", "Kit", "Sorrel", "Maud", "Wenna"};
-  Table table(demo, draft, nine, 1784833200000);  // 23 July 2026, 19:00 UTC
+  DemoTable table(demo, draft, nine, 1784833200000);  // 23 July 2026, 19:00 UTC
   // At place 3 the odd cup was filled from the other bottle: three alike.
   const auto flight = table.next(3);
   const auto there = testing::standing(table.sheet, flight);
@@ -198,7 +137,7 @@ PlayedEvening playErased(DemoShelf& demo) {
   demo.people["Fenn"] = shelf::save(*demo.store, demo.chance, Taster{{}, "Fenn", "", false, false});
   draft.tasters.clear();
   const std::vector<const char*> names{"Ilse", "Bram", "Fenn", "Nia", "Ruan", "Kit", "Sorrel", "Maud", "Wenna"};
-  Table table(demo, draft, names, 1785438000000);  // 30 July 2026, 19:00 UTC
+  DemoTable table(demo, draft, names, 1785438000000);  // 30 July 2026, 19:00 UTC
   for (int place = 1; place <= 9; ++place)
     table.answer(place, {.isRight = place != 5, .words = place == 3 ? "this will be forgotten" : ""});
   const SessionId session = table.end("ask once more what it is that differs");

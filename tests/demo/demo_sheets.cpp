@@ -27,6 +27,7 @@ Draft sheetDraftOf(DemoShelf& demo, const char* title, const char* guestTitle, s
   draft.pourer = demo.people.at("Odo");
   draft.cupMl = 20;
   draft.careSettled = true;
+  draft.giveAwaysUnasked = true;
   draft.promises = {{Outcome::shown, "change one thing and pour it again"}, {Outcome::notShown, "leave the recipe alone"}};
   return draft;
 }

@@ -199,6 +199,7 @@ struct PlayedYears : Years {
     draft.pourer = demo.people.at("Odo");
     draft.cupMl = 15;
     draft.careSettled = true;
+    draft.giveAwaysUnasked = true;
     draft.promises = {{Outcome::shown, "write down what it was"}, {Outcome::notShown, "pour it again in half a year"}};
     sessions.push_back(carryOut(demo, draft, names, at, saying(model, draft, *this, people, at), "go on as planned", true));
   }

@@ -47,6 +47,34 @@ TEST_CASE("told by look or fizz: with and without, the weaker is printed") {
   CHECK(f.sureness[2].right == 12);
 }
 
+TEST_CASE("where any means were settled before, look and fizz weaken nothing, and the reading without them stays") {
+  auto session = twelveOf18();
+  int named = 0;
+  for (auto& flight : session.panel) {
+    const bool right = *isRight(session.plan, flight);
+    flight.clue = right && named < 4 ? (named++ % 2 ? Clue::look : Clue::fizz) : Clue::taste;
+  }
+  const auto read = [&](GiveAways found) {
+    session.plan.giveAways = std::move(found);
+    return findingsOf(session);
+  };
+  const Findings open = read({{GiveAway::fizz, WayOut::anyMeans}});
+  CHECK(open.verdict == Verdict::shown);
+  CHECK(open.weakenedBy == WeakenedBy::nothing);
+  REQUIRE(open.withoutLookOrFizz.has_value());
+  CHECK(open.withoutLookOrFizz->verdict == Verdict::notShown);  // ISO 4120: 9 of 14 are needed, 8 are there
+  CHECK_FALSE(open.mostlyByLookOrFizz);
+  CHECK(read({{GiveAway::colour, WayOut::ask}}).verdict == Verdict::shown);  // the look itself is what is asked
+  for (const GiveAways& found : {GiveAways{}, GiveAways{{GiveAway::fizz, WayOut::mend}}, GiveAways{{GiveAway::hadBefore, WayOut::anyMeans}}}) {
+    const Findings hidden = read(found);
+    CHECK(hidden.verdict == Verdict::notShown);
+    CHECK(hidden.weakenedBy == WeakenedBy::lookOrFizz);
+  }
+  // What was said aloud weakens all the same.
+  session.said.push_back({Seq{100}, 0, {}, "butter"});
+  CHECK(read({{GiveAway::fizz, WayOut::anyMeans}}).weakenedBy == WeakenedBy::said);
+}
+
 TEST_CASE("3 of 12 right by look: below a third, shown with and without") {
   auto session = twelveOf18();
   int named = 0;

@@ -80,6 +80,7 @@ TEST_CASE("a plan of lots takes the bought one as reference, and pages stay clos
   look.pourer = evening.pourer;
   look.cupMl = 15;
   look.careSettled = true;
+  look.giveAways.emplace();
   session::saveDraft(*evening.store, evening.clock, look);
   CHECK_FALSE(session::closedSeries(*evening.store, evening.lots));
   evening.seal();

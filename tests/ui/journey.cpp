@@ -67,6 +67,8 @@ void sealAnEvening(Window& at, int rounds, int spares, const std::function<void(
   at.type("cupMl", "15");
   at.shoot("takes");
   at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::GiveAways);
+  at.click("primaryButton");
   at.click("careSettled");
   at.shoot("care");
   at.click("primaryButton");

@@ -75,6 +75,7 @@ void plan(Window& at, const AskedWay& way) {
   if (*way.method) test::chooseMethod(at, way.method);
   for (const char* each : way.takes) at.click(each);
   at.click("primaryButton");
+  at.click("primaryButton");
   at.click("careSettled");
   at.click("primaryButton");
   at.click("primaryButton");

@@ -81,6 +81,66 @@ TEST_CASE("what may happen at a table is one tap away and goes on record") {
   CHECK(at.complaints() == "");
 }
 
+TEST_CASE("mats swapped, the wrong person and answers taken back: one tap, one question, on record") {
+  test::Window at;
+  test::sealAnEvening(at, 1, 1);
+  at.click("sealPlaces");
+  const auto says = [&](const char* property) { return at.app().property("board").value<QObject*>()->property(property).toString().toStdString(); };
+  const auto told = [&] {
+    const std::string message = at.app().notice()->message().toStdString();
+    if (!message.empty()) at.click("bannerAway");
+    return message;
+  };
+  for (int place = 1; place <= 4; ++place) {
+    test::sitDown(at, place);
+    if (place == 1) test::taste(at, 0);
+    at.app().router()->go(Page::Places);
+    at.settle();
+  }
+  at.click("happenSwapped");
+  at.click("happenedAt1");
+  CHECK(says("comesOfIt").empty());
+  at.click("otherAt2");
+  CHECK_THAT(says("comesOfIt"), Catch::Contains("Neither has locked"));
+  at.click("happenedConfirm");
+  CHECK_THAT(told(), Catch::Contains("places 2 and 3 back"));
+  at.click("happenSwapped");
+  at.click("happenedAt0");
+  at.click("otherAt1");
+  CHECK_THAT(says("comesOfIt"), Catch::Contains("One of them has locked"));
+  at.shoot("swapped");
+  at.click("happenedConfirm");
+  CHECK_THAT(told(), Catch::Contains("What place 1 had locked does not count."));
+
+  at.click("happenWrong");
+  at.click("happenedAt2");
+  at.shoot("wrong_person");
+  at.click("happenedConfirm");
+  CHECK_THAT(told(), Catch::Contains("Place 3 is free again."));
+  test::sitDown(at, 3);
+  test::taste(at, 1);
+  at.app().router()->go(Page::Places);
+  at.settle();
+
+  at.click("happenBack");
+  at.click("happenedAt2");
+  CHECK_THAT(says("comesOfIt"), Catch::Contains("cannot be undone"));
+  at.shoot("taken_back");
+  at.click("happenedConfirm");
+  CHECK_THAT(told(), Catch::Contains("All answers of place 3 are gone"));
+
+  at.click("placesClose");
+  CHECK_THAT(says("closeQuestion"), Catch::Contains("Not everything is locked: "));
+  at.click("closeYes");
+  REQUIRE(at.app().router()->page() == Page::OpenKey);
+  const QStringList happened = at.app().property("key").value<QObject*>()->property("happened").toStringList();
+  CHECK_FALSE(happened.filter("Places 1 and 2 had each other's cups").isEmpty());
+  CHECK_FALSE(happened.filter("The wrong person sat at place 3").isEmpty());
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::CameOut);
+  CHECK(at.complaints() == "");
+}
+
 TEST_CASE("breaking the seal asks twice, wants a reason and leaves no verdict") {
   test::Window at;
   test::sealAnEvening(at, 1);

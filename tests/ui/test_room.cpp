@@ -88,9 +88,7 @@ TEST_CASE("what is expected is written on the page of the seal, may be left empt
     if (byKeyboard) at.useKeyboardAlone();
     at.click("primaryButton");
     REQUIRE(at.page() == "Question");
-    at.click("primaryButton");
-    at.click("primaryButton");
-    at.click("primaryButton");
+    for (int step = 0; step < 4; ++step) at.click("primaryButton");
     REQUIRE(at.page() == "Seal");
     auto& draft = *at.app().findChild<ui::DraftModel*>();
     const auto says = [&](const char* property) { return draft.property(property).toString().toStdString(); };

@@ -22,9 +22,11 @@ TEST_CASE("a filled sheet is typed in twice and locked") {
   test::Window at;
   test::sealAnEvening(at, 1);
   at.click("sealPlaces");
-  test::sitDown(at, 1);
-  at.app().router()->go(Page::Places);
-  at.settle();
+  for (int place = 1; place <= 2; ++place) {
+    test::sitDown(at, place);
+    at.app().router()->go(Page::Places);
+    at.settle();
+  }
   at.click("placesTypeIn");
   REQUIRE(at.app().router()->page() == Page::TypeIn);
   const auto* model = at.app().findChild<ui::TypingModel*>();
@@ -53,6 +55,12 @@ TEST_CASE("a filled sheet is typed in twice and locked") {
   at.shoot("type_in_done");
   at.click("primaryButton");
   CHECK_THAT(at.text("typeInTold"), Catch::Contains("Place 1"));
+  // Nothing is guessed: what cannot be read is kept as it was written, and the round is set aside.
+  at.click("typedPlace0");
+  at.type("typedLine", "4?2");
+  at.shoot("type_in_misread");
+  at.click("cannotRead");
+  CHECK_THAT(at.text("typeInTold"), Catch::Contains("Place 2 is set aside"));
   at.click("typeInLeave");
   CHECK(at.text("headline") != "");
   CHECK_FALSE(model->isTyping());

@@ -89,6 +89,7 @@ TEST_CASE("no headline over a broad sweep of findings claims too much, and other
             if (clues == 2) flight.clue = isRight && i % 2 == 0 ? Clue::fizz : Clue::taste;
             if (clues == 3) flight.clue = isRight ? Clue::taste : Clue::look;
           }
+          if (clues == 2) session.plan.giveAways = GiveAways{{GiveAway::foam, right % 2 == 0 ? WayOut::anyMeans : WayOut::mend}, {GiveAway::hadBefore, WayOut::anyMeans}};
           if (clues >= 2) session.said.push_back({Seq{clues == 2 ? 150 : 103}, 0, {}, "butter"});
           look(session, seen);
         }
