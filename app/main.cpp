@@ -50,6 +50,7 @@ int main(int argc, char** argv) {
 
   QQmlApplicationEngine engine;
   engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+  QObject::connect(app.preferences(), &ui::Preferences::spokenChanged, &engine, &QQmlEngine::retranslate);
   engine.setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(&app)}});
   QObject::connect(&engine, &QQmlApplicationEngine::objectCreationFailed, &program, [] { QCoreApplication::exit(1); }, Qt::QueuedConnection);
   engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Oddglass/Main.qml")));

@@ -37,6 +37,7 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_references = new ReferencesModel(stage, this);
 
   connect(m_worker.get(), &Worker::slowChanged, this, &App::workingChanged);
+  connect(m_preferences, &Preferences::spokenChanged, m_keeping, &KeepingModel::sayAgain);
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
   connect(m_room, &RoomModel::planRequested, m_draft, &DraftModel::open);
   connect(m_people, &PeopleModel::cardRequested, m_card, &CardModel::open);

@@ -6,6 +6,7 @@
 #include "ui/kinds.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 #include <algorithm>
 
@@ -14,7 +15,7 @@ namespace oddglass::ui {
 void BeverageModel::newLot() {
   m_lotAt = -1;
   m_lotName = m_lotPackaged = m_lotBest = m_lotStorage = m_lotSource = QString();
-  m_lotMl = QStringLiteral("500");
+  m_lotMl = shown(words::volumeTyped(voice(), 500));
   m_lotOpen = true;
   emit changed();
 }
@@ -25,7 +26,7 @@ void BeverageModel::editLot(int row) {
   m_lotName = shown(lot.name);
   m_lotPackaged = shown(lot.packagedOn);
   m_lotBest = shown(lot.bestBefore);
-  m_lotMl = QString::number(lot.bottleMl);
+  m_lotMl = shown(words::volumeTyped(voice(), lot.bottleMl));
   m_lotStorage = shown(lot.storage);
   m_lotSource = shown(lot.source);
   m_lotOpen = true;
@@ -46,7 +47,7 @@ void BeverageModel::saveLot() {
     lot.name = plain(m_lotName);
     lot.packagedOn = plain(m_lotPackaged.trimmed());
     lot.bestBefore = plain(m_lotBest.trimmed());
-    lot.bottleMl = typedWhole(m_lotMl, "bottle_ml");
+    lot.bottleMl = typedVolume(m_lotMl, "bottle_ml");
     lot.storage = plain(m_lotStorage);
     lot.source = plain(m_lotSource);
     ask([lot, id = m_id](Cellar& cellar) {

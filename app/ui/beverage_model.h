@@ -63,6 +63,8 @@ class BeverageModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString abv MEMBER m_abv NOTIFY changed)
   Q_PROPERTY(int abvFrom MEMBER m_abvFrom NOTIFY changed)
   Q_PROPERTY(QString gravityLine READ gravityLine NOTIFY changed)
+  Q_PROPERTY(QString gravityExample READ gravityExample NOTIFY changed)
+  Q_PROPERTY(QString coolExample READ coolExample NOTIFY changed)
   Q_PROPERTY(int ingredients MEMBER m_ingredients NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* allergens READ allergens CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* makers READ makers CONSTANT)
@@ -100,6 +102,9 @@ public:
   Rows* lots() { return &m_lots; }
   Rows* notes() { return &m_notes; }
   QString gravityLine() const;
+  /// A gravity and a cellar's temperature as they may be typed.
+  static QString gravityExample();
+  static QString coolExample();
   void setNoteKind(int kind);
   QStringList noteLevels() const;
   bool noteIsDeed() const;

@@ -59,7 +59,7 @@ void BeverageModel::saveNote(bool again) {
     note.replaces = m_replaces;
     note.doneOn = plain(m_noteDay.trimmed());
     note.kind = static_cast<NoteKind>(m_noteKind);
-    if (note.kind == NoteKind::reading) note.gravity = typedScaled(m_noteGravity, 10000, "gravity");
+    if (note.kind == NoteKind::reading) note.gravity = typedGravity(m_noteGravity, "gravity");
     if (hasLevel(note.kind) && m_noteLevel >= 0) note.level = m_noteLevel;
     if (noteIsDeed()) note.word = plain(m_noteWord);
     note.text = plain(m_noteText);

@@ -144,7 +144,7 @@ void DraftModel::load() {
   if (m_draft.id.empty() || !m_sealMark.isEmpty()) return;
   askNewest(m_lane, [id = m_draft.id](Cellar& cellar, const std::stop_token&) { return read(cellar, id); }, [this](Read read) {
     m_rounds = QString::number(read.facts.draft.rounds);
-    m_cupMl = QString::number(read.facts.draft.cupMl);
+    m_cupMl = shown(words::volumeTyped(voice(), read.facts.draft.cupMl));
     m_spares = QString::number(read.facts.draft.spares);
     m_evenings = QString::number(read.facts.draft.evenings);
     m_wave = QString::number(read.facts.draft.wave);

@@ -26,6 +26,8 @@ class PageModel : public QObject {
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(QString wrongField READ wrongField NOTIFY wrongChanged)
   Q_PROPERTY(QString wrong READ wrong NOTIFY wrongChanged)
+  Q_PROPERTY(QString volumeUnit READ volumeUnit NOTIFY changed)
+  Q_PROPERTY(QString gravityUnit READ gravityUnit NOTIFY changed)
 
 public:
   PageModel(const Stage& stage, QObject* parent) : QObject(parent), m_stage(stage) {}
@@ -33,6 +35,9 @@ public:
   const QString& wrongField() const { return m_wrongField; }
   /// What is wrong with it, in one sentence.
   const QString& wrong() const { return m_wrong; }
+  /// The units in which fields take amounts and gravities.
+  static QString volumeUnit();
+  static QString gravityUnit();
 
 signals:
   void changed();

@@ -5,6 +5,7 @@
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 namespace oddglass::words {
 namespace {
@@ -131,6 +132,19 @@ Values generalWords(const Voice& voice) {
           {"round", "…"}, {"code", "…"}, {"item", "…"}, {"line", "…"}, {"column", "…"}, {"sum", "…"}};
 }
 
+/// Problems bring amounts and gravities as the store keeps them.
+void tellInUnits(const Voice& voice, const std::string& argument, Values& values) {
+  const bool isVolume = argument == "cup_ml" || argument == "bottle_ml";
+  const bool isGravity = argument == "og" || argument == "fg" || argument == "gravity";
+  const Voice kept;
+  for (const char* name : {"text", "low", "high"}) {
+    const auto found = values.find(name);
+    if (found == values.end()) continue;
+    if (const auto ml = isVolume ? readVolume(kept, found->second) : std::nullopt) found->second = volume(voice, *ml);
+    if (const auto sg = isGravity ? readGravity(kept, found->second) : std::nullopt) found->second = gravity(voice, *sg);
+  }
+}
+
 }  // namespace
 
 std::string fieldName(const Voice& voice, const std::string& argument) {
@@ -144,7 +158,7 @@ std::string fieldName(const Voice& voice, const std::string& argument) {
       {"tasters", QT_TRANSLATE_NOOP("words", "the tasters")},
       {"pourer", QT_TRANSLATE_NOOP("words", "the pourer")},
       {"rounds", QT_TRANSLATE_NOOP("words", "the number of rounds")},
-      {"cup_ml", QT_TRANSLATE_NOOP("words", "the millilitres in a cup")},
+      {"cup_ml", QT_TRANSLATE_NOOP("words", "the amount in a cup")},
       {"spares", QT_TRANSLATE_NOOP("words", "the number of spare places")},
       {"limit", QT_TRANSLATE_NOOP("words", "the limit for alike")},
       {"alpha", QT_TRANSLATE_NOOP("words", "the risk of a false alarm")},
@@ -197,6 +211,7 @@ std::string sentence(const Voice& voice, const Problem& problem) {
     if (const auto known = named<Method>(method->second)) method->second = methodName(voice, *known);
   if (const auto locked = values.find("at"); locked != values.end())
     if (const auto at = readWhole(locked->second)) values.emplace("time", timeOfDay(voice, *at));
+  if (problem.trouble() == Trouble::outOfRange && voice.units != Units{}) tellInUnits(voice, problem.argument(), values);
   const char* source = sourceOf(problem.trouble());
   if (problem.trouble() == Trouble::codeNotHere && (!values.contains("place") || !values.contains("codes")))
     source = QT_TRANSLATE_NOOP("words", "{code} is not a code that can be meant here. Nothing was changed. Read the cup again.");

@@ -127,7 +127,7 @@ Column {
             Field {
                 objectName: "lotMl"
                 width: 140
-                label: qsTr("Bottle, mL")
+                label: qsTr("Bottle, %1").arg(root.model.volumeUnit)
                 text: root.model.lotMl
                 error: root.model.wrongField === "bottle_ml" ? root.model.wrong : ""
                 onTyped: text => root.model.lotMl = text
@@ -155,7 +155,7 @@ Column {
                 width: 240
                 label: qsTr("How it is kept")
                 text: root.model.lotStorage
-                hint: qsTr("such as: cellar, 12 degrees")
+                hint: qsTr("such as: cellar, %1").arg(root.model.coolExample)
                 error: root.model.wrongField === "storage" ? root.model.wrong : ""
                 onTyped: text => root.model.lotStorage = text
             }

@@ -85,7 +85,7 @@ Column {
                 objectName: "noteGravity"
                 width: 200
                 visible: root.model.noteKind === 0
-                label: qsTr("Gravity")
+                label: qsTr("Gravity, %1").arg(root.model.gravityUnit)
                 text: root.model.noteGravity
                 error: root.model.wrongField === "gravity" ? root.model.wrong : ""
                 onTyped: text => root.model.noteGravity = text
