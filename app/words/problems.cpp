@@ -24,6 +24,8 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::ambiguous: return QT_TRANSLATE_NOOP("words", "“{text}” begins more than one. Nothing was changed. Give a few more letters.");
     case Trouble::alreadyThere: return QT_TRANSLATE_NOOP("words", "“{text}” is there already. Nothing was changed. Use the one that is there, or choose another name.");
     case Trouble::alreadyStabilised: return QT_TRANSLATE_NOOP("words", "This batch was stabilised on {day}. Nothing was added. If it was really done twice, say so once more.");
+    case Trouble::undoneAlready: return QT_TRANSLATE_NOOP("words", "This change was taken back already, or something else was changed since. Nothing was changed now. Look at the page.");
+    case Trouble::undoDoesNotFit: return QT_TRANSLATE_NOOP("words", "This cannot be taken back any more: what came later needs “{name}” as it is. Nothing was changed. Change it by hand, or put it away.");
     case Trouble::stillInUse: return QT_TRANSLATE_NOOP("words", "A sealed session still pours this. It stays on the shelf. Put it away after the reveal.");
     case Trouble::ofTheProgram: return QT_TRANSLATE_NOOP("words", "“{text}” belongs to the list that comes with the program and keeps its name. Nothing was changed. Retire it, or merge it into a word of your own.");
     case Trouble::wordRetired: return QT_TRANSLATE_NOOP("words", "“{text}” is retired and takes no other word in. Nothing was changed. Bring it back first, or choose another one.");
