@@ -41,20 +41,20 @@ bool isRemembered(SQLite::Database& db) {
   return row.executeStep();
 }
 
-std::optional<Change> lastIn(SQLite::Database& db) {
+std::optional<ShelfChange> lastIn(SQLite::Database& db) {
   if (!isRemembered(db)) return std::nullopt;
   db.exec("DELETE FROM undo_row WHERE change IN (SELECT change FROM undo_row WHERE thing = 'session')");
   // The row that was written first says what it was about, or the one that says more than that something was changed.
   SQLite::Statement row(db, "SELECT change, thing, deed, name FROM undo_row WHERE thing IS NOT NULL ORDER BY change DESC, deed = 'changed', seq LIMIT 1");
   if (!row.executeStep()) return std::nullopt;
-  static const std::map<std::string, Thing> things{{"drink", Thing::drink}, {"lot", Thing::lot}, {"bottles", Thing::bottles}, {"note", Thing::note}, {"person", Thing::person}, {"word", Thing::word}};
-  static const std::map<std::string, Deed> deeds{{"added", Deed::added}, {"changed", Deed::changed}, {"put_away", Deed::putAway}, {"brought_back", Deed::broughtBack}, {"merged", Deed::merged}};
-  return Change{row.getColumn(0).getInt64(), things.at(row.getColumn(1).getString()), deeds.at(row.getColumn(2).getString()), row.getColumn(3).getString()};
+  static const std::map<std::string, ChangedThing> things{{"drink", ChangedThing::drink}, {"lot", ChangedThing::lot}, {"bottles", ChangedThing::bottles}, {"note", ChangedThing::note}, {"person", ChangedThing::person}, {"word", ChangedThing::word}};
+  static const std::map<std::string, ChangeDeed> deeds{{"added", ChangeDeed::added}, {"changed", ChangeDeed::changed}, {"put_away", ChangeDeed::putAway}, {"brought_back", ChangeDeed::broughtBack}, {"merged", ChangeDeed::merged}};
+  return ShelfChange{row.getColumn(0).getInt64(), things.at(row.getColumn(1).getString()), deeds.at(row.getColumn(2).getString()), row.getColumn(3).getString()};
 }
 
-[[noreturn]] void refuse(const Change& change) { throw Problem(Trouble::undoDoesNotFit, "change", {{"name", change.name}}); }
+[[noreturn]] void refuse(const ShelfChange& change) { throw Problem(Trouble::undoDoesNotFit, "change", {{"name", change.name}}); }
 
-void refuseWhatTheShelfWould(SQLite::Database& db, const Change& change) {
+void refuseWhatTheShelfWould(SQLite::Database& db, const ShelfChange& change) {
   SQLite::Statement inUse(db, R"(SELECT 1 FROM session_state s WHERE s.state IN ('sealed', 'tasting', 'closed') AND (
     EXISTS (SELECT 1 FROM session_lot p JOIN lot l ON l.id = p.lot_id JOIN beverage b ON b.id = l.beverage_id
              WHERE p.session_id = s.session_id AND (l.archived_at IS NOT NULL OR b.archived_at IS NOT NULL))
@@ -78,13 +78,13 @@ class Quiet {
   SQLite::Database& db_;
 };
 
-void runInverses(SQLite::Database& db, const Change& change, Millis at) {
+void runInverses(SQLite::Database& db, const ShelfChange& change, Millis at) {
   std::vector<std::string> inverses;
   auto rows = store::bound(db, "SELECT inverse FROM undo_row WHERE change = ? AND inverse IS NOT NULL ORDER BY seq DESC", change.number);
   while (rows.executeStep()) inverses.push_back(rows.getColumn(0).getString());
   for (const std::string& inverse : inverses) {
     SQLite::Statement statement(db, inverse);
-    if (sqlite3_bind_parameter_count(statement.getPreparedStatement()) > 0) statement.bind(1, at);
+    if (statement.getBindParameterCount() > 0) statement.bind(1, at);
     if (statement.executeStep()) refuse(change);  // only what must find nothing gives a row
   }
 }
@@ -118,7 +118,7 @@ void takeBack(store::Store& store, Clock& clock, std::int64_t number) {
   });
 }
 
-std::optional<Change> lastChange(store::Store& store) {
+std::optional<ShelfChange> lastChange(store::Store& store) {
   try {
     return lastIn(store.db());
   } catch (const SQLite::Exception& error) {

@@ -1,24 +1,12 @@
 #pragma once
 
 #include "domain/chance.h"
-#include "domain/shelf.h"
+#include "domain/shelf_change.h"
 #include "store/store.h"
 
 #include <optional>
-#include <string>
 
 namespace oddglass::shelf {
-
-/// What a change of the shelf was about, and what it did.
-enum class Thing { drink, lot, bottles, note, person, word };
-enum class Deed { added, changed, putAway, broughtBack, merged };
-struct Change {
-  std::int64_t number = 0;  ///< of the change, from 1 in this run; names it for `takeBack`
-  Thing thing = Thing::drink;
-  Deed deed = Deed::changed;
-  std::string name;         ///< of the drink, lot, person or word; of a note and of bottles, whose they are
-  bool operator==(const Change&) const = default;
-};
 
 /// From now on what is changed on the shelf through this store can be taken back, until the store is closed. For each changed row temporary triggers write
 /// down the statement that undoes it (SQLite's documented way of undo), in memory, never in the file. What changes a session too, such as a seal or an
@@ -26,7 +14,7 @@ struct Change {
 void rememberChanges(store::Store& store);
 
 /// The last change that can still be taken back; nothing when there is none, or nothing is remembered.
-std::optional<Change> lastChange(store::Store& store);
+std::optional<ShelfChange> lastChange(store::Store& store);
 
 /// Takes back the change of that number, all of it or nothing. It must be the last one: Problem undoneAlready. Problem undoDoesNotFit when something that
 /// came later needs what would go, such as a session that pours the lot. An erased person is in no change any more.

@@ -397,6 +397,10 @@
         <source>Show the numbers</source>
         <translation>Zahlen zeigen</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>HandOverPage</name>
@@ -450,6 +454,17 @@
     <message>
         <source>%1, %2: %3</source>
         <translation>%1, %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>HowPart</name>
+    <message>
+        <source>Hide how it is worked out</source>
+        <translation>Verbergen, wie das ausgerechnet wird</translation>
+    </message>
+    <message>
+        <source>How it is worked out, and after whom</source>
+        <translation>Wie das ausgerechnet wird, und nach wem</translation>
     </message>
 </context>
 <context>
@@ -752,6 +767,10 @@
         <source>Keep this lot</source>
         <translation>Diese Charge behalten</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Main</name>
@@ -762,6 +781,26 @@
     <message>
         <source>Working it out. You can go on meanwhile.</source>
         <translation>Wird ausgerechnet. Du kannst inzwischen weitermachen.</translation>
+    </message>
+    <message>
+        <source>The table is open. What is locked is safe, and what was typed on a sheet is kept; a cup that was chosen and not locked is chosen again. Start the program again to go on where you are now.</source>
+        <translation>Der Tisch ist offen. Was festgelegt ist, ist gespeichert, und was auf einem Bogen getippt wurde, bleibt; ein Becher, der gewählt und nicht festgelegt war, wird neu gewählt. Starte das Programm wieder, um da weiterzumachen, wo ihr gerade seid.</translation>
+    </message>
+    <message>
+        <source>Close the window</source>
+        <translation>Fenster schließen</translation>
+    </message>
+    <message>
+        <source>Keep it open</source>
+        <translation>Offen lassen</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Leave it so</source>
+        <translation>So lassen</translation>
     </message>
 </context>
 <context>
@@ -1018,6 +1057,10 @@
     <message>
         <source>Yes, it was done a second time</source>
         <translation>Ja, es wurde ein zweites Mal getan</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -2510,6 +2553,13 @@
     </message>
 </context>
 <context>
+    <name>oddglass::ui::Awake</name>
+    <message>
+        <source>A tasting is at the table.</source>
+        <translation>Eine Verkostung sitzt am Tisch.</translation>
+    </message>
+</context>
+<context>
     <name>oddglass::ui::BeginSeriesModel</name>
     <message>
         <source>Its cold twin</source>
@@ -2712,6 +2762,18 @@
     <message>
         <source>Cup %1 stands in now. The pourer finds it among the spare codes; the taster starts these cups again.</source>
         <translation>Jetzt gilt Becher %1. Wer einschenkt, findet ihn bei den Ersatzcodes; am Platz wird mit diesen Bechern neu angefangen.</translation>
+    </message>
+    <message>
+        <source>Interrupted at %1.</source>
+        <translation>Unterbrochen um %1.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 answers are safe, and what was typed on a sheet is kept. Nobody has seen the key.</source>
+        <translation>%1 von %2 Antworten sind gespeichert, und was auf einem Bogen getippt wurde, bleibt. Niemand hat den Schlüssel gesehen.</translation>
+    </message>
+    <message>
+        <source>Go on with place %1.</source>
+        <translation>Mach mit Platz %1 weiter.</translation>
     </message>
 </context>
 <context>
@@ -3631,6 +3693,17 @@
     <message>
         <source>%1 is locked.</source>
         <translation>%1 ist festgelegt.</translation>
+    </message>
+</context>
+<context>
+    <name>oddglass::ui::UndoModel</name>
+    <message>
+        <source>Taken back. Before that: %1</source>
+        <translation>Zurückgenommen. Davor: %1</translation>
+    </message>
+    <message>
+        <source>Taken back.</source>
+        <translation>Zurückgenommen.</translation>
     </message>
 </context>
 <context>
@@ -13028,6 +13101,102 @@
     <message>
         <source>Your own words that fit nowhere else.</source>
         <translation>Eigene Wörter, die sonst nirgends passen.</translation>
+    </message>
+    <message>
+        <source>“{name}” was added.</source>
+        <translation>„{name}“ kam dazu.</translation>
+    </message>
+    <message>
+        <source>“{name}” was changed.</source>
+        <translation>„{name}“ wurde geändert.</translation>
+    </message>
+    <message>
+        <source>“{name}” was put away.</source>
+        <translation>„{name}“ wurde weggelegt.</translation>
+    </message>
+    <message>
+        <source>“{name}” was brought back.</source>
+        <translation>„{name}“ wurde zurückgeholt.</translation>
+    </message>
+    <message>
+        <source>“{name}” was merged.</source>
+        <translation>„{name}“ wurde zusammengelegt.</translation>
+    </message>
+    <message>
+        <source>A note on “{name}” was written.</source>
+        <translation>Eine Notiz zu „{name}“ wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>A note on “{name}” was withdrawn.</source>
+        <translation>Eine Notiz zu „{name}“ wurde zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>A note on “{name}” was corrected.</source>
+        <translation>Eine Notiz zu „{name}“ wurde berichtigt.</translation>
+    </message>
+    <message>
+        <source>Bottles of “{name}” were booked.</source>
+        <translation>Flaschen von „{name}“ wurden gebucht.</translation>
+    </message>
+    <message>
+        <source>“{name}” was retired.</source>
+        <translation>„{name}“ ging außer Dienst.</translation>
+    </message>
+    <message>
+        <source>{method}: common practice, after no standard of its own.</source>
+        <translation>{method}: allgemein üblich, nach keiner eigenen Norm.</translation>
+    </message>
+    <message>
+        <source>{method}: after {standard}, not certified.</source>
+        <translation>{method}: nach {standard}, nicht zertifiziert.</translation>
+    </message>
+    <message>
+        <source>Score sheets: after ISO 13299:2016, not certified.</source>
+        <translation>Bewertungsbögen: nach ISO 13299:2016, nicht zertifiziert.</translation>
+    </message>
+    <message>
+        <source>The smallest gap that shows: Student’s t over people (paired), each one’s rounds averaged first, two-sided, 8 times in 10. Where some people do not get both cups of a pair, those who do are counted. With several main questions the risk of a false alarm is shared (Holm 1979).</source>
+        <translation>Der kleinste Abstand, der sich zeigt: Students t über Leute (gepaart), die Runden jeder Person zuerst gemittelt, zweiseitig, in 8 von 10 Fällen. Wo manche nicht beide Becher eines Paares bekommen, zählen die, die sie haben. Bei mehreren Hauptfragen wird das Risiko eines falschen Alarms geteilt (Holm 1979).</translation>
+    </message>
+    <message>
+        <source>How much people differ comes from your own tastings with them, and from our stated default until there are any.</source>
+        <translation>Wie weit Leute sich unterscheiden, kommt aus deinen eigenen Verkostungen mit ihnen, und bis es welche gibt, aus unserem angegebenen Startwert.</translation>
+    </message>
+    <message>
+        <source>Going on or stopping follows Wald’s sequential probability ratio test (Wald 1947; ISO 16820:2019, not certified), looked at after whole rounds and sealed with the plan.</source>
+        <translation>Weiter oder aufhören folgt Walds sequenziellem Quotiententest (Wald 1947; ISO 16820:2019, nicht zertifiziert), nach ganzen Runden nachgesehen und mit dem Plan versiegelt.</translation>
+    </message>
+    <message>
+        <source>What the series was begun for: that sitting less the first, by Student’s t over the people who sat at both (paired).</source>
+        <translation>Wofür die Reihe begonnen wurde: jener Termin minus der erste, mit Students t über die Leute, die bei beiden saßen (gepaart).</translation>
+    </message>
+    <message>
+        <source>The lines over time: least squares on the means of the sittings. Where people were missing, REML (Patterson and Thompson 1971) with Satterthwaite’s degrees of freedom (1946). The sitting counts, not the cup.</source>
+        <translation>Die Linien über die Zeit: kleinste Quadrate auf den Mitteln der Termine. Wo Leute fehlten, REML (Patterson und Thompson 1971) mit Satterthwaites Freiheitsgraden (1946). Der Termin zählt, nicht der Becher.</translation>
+    </message>
+    <message>
+        <source>The lines share the risk of a false alarm (Holm 1979). Within your limit: two one-sided tests (Schuirmann 1987).</source>
+        <translation>Die Linien teilen sich das Risiko eines falschen Alarms (Holm 1979). Innerhalb deiner Grenze: zwei einseitige Tests (Schuirmann 1987).</translation>
+    </message>
+    <message>
+        <source>When it was liked best: the peak of a bent line, with its range after Fieller (1954).</source>
+        <translation>Wann es am besten gefiel: der Gipfel einer gebogenen Linie, mit seiner Spanne nach Fieller (1954).</translation>
+    </message>
+    <message>
+        <source>Each gap: Student’s t over the people who had both (paired). Within your limit: two one-sided tests (Schuirmann 1987). All gaps of the page share the risk of a false alarm (Holm 1979).</source>
+        <translation>Jeder Abstand: Students t über die Leute, die beide hatten (gepaart). Innerhalb deiner Grenze: zwei einseitige Tests (Schuirmann 1987). Alle Abstände der Seite teilen sich das Risiko eines falschen Alarms (Holm 1979).</translation>
+    </message>
+    <message>
+        <source>How you lean: one person against a small sample (Crawford and Howell 1998). People are the unit.</source>
+        <translation>Wie du neigst: eine Person gegen eine kleine Stichprobe (Crawford und Howell 1998). Leute sind die Einheit.</translation>
+    </message>
+    <message>
+        <source>What you expected: the mean squared miss (Brier 1950), and how often a count as far off would come, worked out exactly (Poisson 1837).</source>
+        <translation>Was du erwartet hast: das mittlere Quadrat des Danebenliegens (Brier 1950), und wie oft eine so weit entfernte Zahl vorkäme, genau ausgerechnet (Poisson 1837).</translation>
+    </message>
+    <message>
+        <source>The fewest tastings and people that are asked for are our own rules.</source>
+        <translation>Wie viele Verkostungen und Leute es mindestens braucht, sind unsere eigenen Regeln.</translation>
     </message>
 </context>
 </TS>

@@ -50,7 +50,7 @@ void BeverageModel::saveLot() {
     lot.bottleMl = typedVolume(m_lotMl, "bottle_ml");
     lot.storage = plain(m_lotStorage);
     lot.source = plain(m_lotSource);
-    ask([lot, id = m_id](Cellar& cellar) {
+    changeShelf([lot, id = m_id](Cellar& cellar) {
       try {
         shelf::save(cellar.store(), cellar.chance, lot);
       } catch (const Problem& problem) {
@@ -75,7 +75,7 @@ void BeverageModel::saveLot() {
 
 void BeverageModel::archiveLot(int row) {
   const Lot lot = m_lotValues.at(static_cast<std::size_t>(row));
-  ask([lot, id = m_id](Cellar& cellar) {
+  changeShelf([lot, id = m_id](Cellar& cellar) {
     if (lot.archived) shelf::bringBackLot(cellar.store(), lot.id);
     else shelf::archiveLot(cellar.store(), cellar.clock, lot.id);
     return read(cellar.store(), id);
@@ -101,7 +101,7 @@ void BeverageModel::saveMove() {
     const LotId lot = m_lotValues.at(static_cast<std::size_t>(m_moveAt)).id;
     const int bottles = typedWhole(m_moveBottles, "bottles");
     const auto change = static_cast<StockChange>(m_moveKind);
-    ask([lot, bottles, change, id = m_id](Cellar& cellar) {
+    changeShelf([lot, bottles, change, id = m_id](Cellar& cellar) {
       if (change == StockChange::counted) shelf::count(cellar.store(), cellar.clock, lot, bottles);
       else shelf::move(cellar.store(), cellar.clock, lot, change, bottles);
       return read(cellar.store(), id);

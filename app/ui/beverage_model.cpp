@@ -39,6 +39,22 @@ void BeverageModel::open(const BeverageId& id) {
   });
 }
 
+void BeverageModel::readAgain() {
+  ask([id = m_id](Cellar& cellar) -> std::optional<Read> {
+    try {
+      return read(cellar.store(), id);
+    } catch (const Problem& problem) {
+      if (problem.trouble() == Trouble::unknown) return std::nullopt;
+      throw;
+    }
+  }, [this](const std::optional<Read>& read) {
+    if (!read) return go(Router::Page::Shelf);
+    m_lotOpen = false;
+    m_moveLot.clear();
+    fill(*read);
+  });
+}
+
 void BeverageModel::openBlank(Origin origin) {
   ask([](Cellar& cellar) { return shelf::people(cellar.store()); }, [this, origin](std::vector<Taster> people) {
     Read blank;
@@ -169,7 +185,7 @@ Beverage BeverageModel::formValue() const {
 
 void BeverageModel::save() {
   try {
-    ask([drink = formValue()](Cellar& cellar) { return read(cellar.store(), shelf::save(cellar.store(), cellar.chance, drink)); },
+    changeShelf([drink = formValue()](Cellar& cellar) { return read(cellar.store(), shelf::save(cellar.store(), cellar.chance, drink)); },
         [this](const Read& read) {
           m_editing = false;
           fill(read);
@@ -181,7 +197,7 @@ void BeverageModel::save() {
 }
 
 void BeverageModel::archive(bool archived) {
-  ask([id = m_id, archived](Cellar& cellar) {
+  changeShelf([id = m_id, archived](Cellar& cellar) {
     if (archived) shelf::archive(cellar.store(), cellar.clock, id);
     else shelf::bringBack(cellar.store(), id);
     return read(cellar.store(), id);

@@ -110,6 +110,8 @@ public:
   bool noteIsDeed() const;
 
   void open(const BeverageId& id);
+  /// The same drink as it is now; to the shelf when it is gone.
+  void readAgain();
   void openNew() { openBlank(Origin::batch); }
   void openNewReference() { openBlank(Origin::reference); }
   Q_INVOKABLE void save();

@@ -7,6 +7,7 @@
 #include "ui/cups.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
+#include "words/sources.h"
 
 #include <algorithm>
 #include <array>
@@ -49,6 +50,25 @@ BoardModel::BoardModel(const Stage& stage, QObject* parent)
 void BoardModel::load() {
   ask([id = m_stage.current.id()](Cellar& cellar) { return tasting::board(cellar.store(), id); },
       [this](const tasting::Board& board) { show(board); });
+}
+
+QStringList BoardModel::how() const { return m_canLook || m_board.saidStop ? QStringList{shown(words::stoppingSource(voice()))} : QStringList(); }
+
+void BoardModel::goOnAfter(Millis lastAt) { m_interruptedAt = lastAt; }
+
+const tasting::BoardPlace* BoardModel::nextPlace() const {
+  const auto& places = m_board.places;
+  for (const tasting::PlaceStep step : {tasting::PlaceStep::tasting, tasting::PlaceStep::empty, tasting::PlaceStep::waiting}) {
+    const auto found = std::ranges::find_if(places, [&](const auto& place) { return place.step == step && (!place.isSpare || step != tasting::PlaceStep::empty); });
+    if (found != places.end()) return &*found;
+  }
+  return nullptr;
+}
+
+void BoardModel::sayInterrupted() {
+  m_headline = tr("Interrupted at %1.").arg(shown(words::timeOfDay(voice(), *m_interruptedAt)));
+  m_lead = tr("%1 of %2 answers are safe, and what was typed on a sheet is kept. Nobody has seen the key.").arg(m_board.locked).arg(m_board.expected);
+  if (const tasting::BoardPlace* next = nextPlace()) m_lead += QLatin1Char(' ') + tr("Go on with place %1.").arg(next->place.value);
 }
 
 void BoardModel::show(const tasting::Board& board) {
@@ -113,24 +133,18 @@ void BoardModel::show(const tasting::Board& board) {
              : board.timesSaid > 0 ? tr("Hand this screen to the next place. Something was said aloud; that is on record.")
                                    : tr("Hand this screen to the next place.");
   }
+  if (board.state != State::tasting) m_interruptedAt.reset();
+  if (m_interruptedAt) sayInterrupted();
   emit changed();
 }
 
 void BoardModel::handOver(int row) {
+  m_interruptedAt.reset();
   if (row >= 0) {
     emit seatRequested(m_board.places.at(static_cast<std::size_t>(row)).place.value);
     return;
   }
-  const auto next = [&](tasting::PlaceStep step, bool spare) {
-    return std::find_if(m_board.places.begin(), m_board.places.end(),
-                        [&](const auto& place) { return place.step == step && (spare || !place.isSpare); });
-  };
-  for (const tasting::PlaceStep step : {tasting::PlaceStep::tasting, tasting::PlaceStep::empty, tasting::PlaceStep::waiting}) {
-    const auto found = next(step, step != tasting::PlaceStep::empty);
-    if (found == m_board.places.end()) continue;
-    emit seatRequested(found->place.value);
-    return;
-  }
+  if (const tasting::BoardPlace* next = nextPlace()) emit seatRequested(next->place.value);
 }
 
 void BoardModel::lateGuest() {

@@ -116,6 +116,7 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(oddglass::ui::FigureSource figure READ figure NOTIFY changed)
   Q_PROPERTY(QStringList amounts MEMBER m_amounts NOTIFY changed)
   Q_PROPERTY(QStringList small MEMBER m_small NOTIFY changed)
+  Q_PROPERTY(QStringList how MEMBER m_how NOTIFY changed)       ///< how the chances are worked out, and after whom
   Q_PROPERTY(oddglass::ui::Rows* ways READ ways CONSTANT)
   Q_PROPERTY(QString careHeadline MEMBER m_careHeadline NOTIFY changed)
   Q_PROPERTY(QStringList care MEMBER m_care NOTIFY changed)
@@ -261,7 +262,7 @@ private:
   Rows m_lots, m_tasters, m_ways, m_methods, m_threeWays;
   Lane m_lane;
   FigureSource m_figure;
-  QStringList m_pourers, m_limits, m_alphas, m_amounts, m_small, m_care, m_sealRule, m_sealPromises;
+  QStringList m_pourers, m_limits, m_alphas, m_amounts, m_small, m_how, m_care, m_sealRule, m_sealPromises;
   int m_pourer = 0, m_sought = 0, m_limit = -1, m_alpha = 1;
   bool m_anyLots = true, m_careSettled = false;
   QString m_rounds, m_cupMl, m_spares, m_notYet, m_takesHeadline, m_takesLead, m_panelLine, m_lastDecision;

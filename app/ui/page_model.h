@@ -42,6 +42,7 @@ public:
 signals:
   void changed();
   void wrongChanged();
+  void shelfChanged();
 
 protected:
   /// Runs a command or a question on the worker; a problem goes to the form when it names one of its fields, else to the banner.
@@ -51,6 +52,14 @@ protected:
       settle();
       done(std::forward<decltype(result)>(result)...);
     }, [this](const Problem& problem) { fail(problem); });
+  }
+  /// The same for what changes the shelf, and can be taken back afterwards.
+  template <class Work, class Done>
+  void changeShelf(Work work, Done done) {
+    ask(std::move(work), [this, done = std::move(done)](auto&&... result) mutable {
+      done(std::forward<decltype(result)>(result)...);
+      emit shelfChanged();
+    });
   }
   /// The same for things of which only the newest answer matters.
   template <class Work, class Done>

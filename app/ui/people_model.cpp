@@ -90,7 +90,7 @@ void PeopleModel::save() {
   person.nickname = plain(m_nickname);
   person.isBrewer = m_isBrewer;
   person.archived = m_archived;
-  ask([person, archived = m_archivedShown](Cellar& cellar) {
+  changeShelf([person, archived = m_archivedShown](Cellar& cellar) {
     shelf::save(cellar.store(), cellar.chance, person);
     return look(cellar, archived);
   }, [this](Read read) {
@@ -100,7 +100,7 @@ void PeopleModel::save() {
 }
 
 void PeopleModel::archive(bool archived) {
-  ask([id = m_id, archived, all = m_archivedShown](Cellar& cellar) {
+  changeShelf([id = m_id, archived, all = m_archivedShown](Cellar& cellar) {
     if (archived) shelf::archivePerson(cellar.store(), cellar.clock, id);
     else shelf::bringBackPerson(cellar.store(), id);
     return look(cellar, all);
@@ -128,6 +128,7 @@ void PeopleModel::erase(ErasureKind kind) {
       m_erasedLine += QStringLiteral(" ") + tr("These backups still hold the person; delete them by hand: %1").arg(copies.join(tr(", ")));
     }
     show(done.read);
+    emit forgotten();
   });
 }
 

@@ -74,6 +74,8 @@ public:
 
 signals:
   void cardRequested(const oddglass::TasterId& who);
+  /// Somebody was erased.
+  void forgotten();
 
 private:
   struct Read;

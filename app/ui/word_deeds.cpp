@@ -11,7 +11,7 @@ namespace oddglass::ui {
 
 template <class Work>
 void WordModel::change(Work work) {
-  ask([work = std::move(work), id = m_id](Cellar& cellar) {
+  changeShelf([work = std::move(work), id = m_id](Cellar& cellar) {
     work(cellar);
     return read(cellar, id);
   }, [this](Read read) { show(std::move(read)); });
@@ -33,7 +33,7 @@ void WordModel::save() {
   word.leaning = allOf<Leaning>().at(static_cast<std::size_t>(m_leaning));
   for (int i = 0; i < m_drinks.count(); ++i)
     if (m_drinks.at<TickRow>(i).ticked) word.drinks.insert(allOf<Kind>().at(static_cast<std::size_t>(i)));
-  ask([word](Cellar& cellar) {
+  changeShelf([word](Cellar& cellar) {
     WordId id = word.id;
     if (id.empty()) id = shelf::addWord(cellar.store(), cellar.clock, cellar.chance, word);
     else shelf::changeWord(cellar.store(), cellar.clock, word);

@@ -55,11 +55,12 @@ Column {
                 width: parent.width
                 spacing: 24
 
-                LinkButton { objectName: "lotMove" + lot.index; text: qsTr("Bottles came or went"); quiet: true; onClicked: root.model.startMove(lot.index) }
-                LinkButton { objectName: "lotEdit" + lot.index; text: qsTr("Change"); quiet: true; onClicked: root.model.editLot(lot.index) }
+                LinkButton { objectName: "lotMove" + lot.index; text: qsTr("Bottles came or went"); Accessible.name: qsTr("%1: %2").arg(lot.name).arg(text); quiet: true; onClicked: root.model.startMove(lot.index) }
+                LinkButton { objectName: "lotEdit" + lot.index; text: qsTr("Change"); Accessible.name: qsTr("%1: %2").arg(lot.name).arg(text); quiet: true; onClicked: root.model.editLot(lot.index) }
                 LinkButton {
                     objectName: "lotArchive" + lot.index
                     text: lot.archived ? qsTr("Put it back") : qsTr("Put it away")
+                    Accessible.name: qsTr("%1: %2").arg(lot.name).arg(text)
                     quiet: true
                     onClicked: root.model.archiveLot(lot.index)
                 }

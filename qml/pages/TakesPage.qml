@@ -235,4 +235,9 @@ PageFrame {
             }
         }
     }
+    HowPart {
+        objectName: "takesHow"
+        width: parent.width
+        lines: root.model.how
+    }
 }

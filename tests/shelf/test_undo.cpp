@@ -165,10 +165,10 @@ TEST_CASE("a change says what it was about, and only the last one is taken back"
   Shelf shelf;
   CHECK_FALSE(lastChange(shelf.store));
   const BeverageId mead = shelf.drink("Heather mead", {Allergen::nuts});
-  const Change added = *lastChange(shelf.store);
-  CHECK((added.thing == Thing::drink && added.deed == Deed::added && added.name == "Heather mead"));
+  const ShelfChange added = *lastChange(shelf.store);
+  CHECK((added.thing == ChangedThing::drink && added.deed == ChangeDeed::added && added.name == "Heather mead"));
   archive(shelf.store, shelf.clock, mead);
-  CHECK(lastChange(shelf.store)->deed == Deed::putAway);
+  CHECK(lastChange(shelf.store)->deed == ChangeDeed::putAway);
   CHECK(troubleOf([&] { takeBack(shelf.store, shelf.clock, added.number); }) == Trouble::undoneAlready);
   CHECK(beverage(shelf.store, mead).archived);
   // What was tried and refused is no change.

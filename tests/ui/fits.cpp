@@ -2,6 +2,8 @@
 
 #include <QAccessible>
 #include <QAccessibleInterface>
+#include <QRegularExpression>
+#include <map>
 
 namespace oddglass::test {
 
@@ -11,6 +13,22 @@ std::string silent(QQuickItem* root) {
     if (!item->activeFocusOnTab() || !item->isEnabled()) return;
     QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
     if (!spoken || spoken->text(QAccessible::Name).isEmpty()) found += item->objectName().toStdString() + " (" + item->metaObject()->className() + ")\n";
+  });
+  return found;
+}
+
+std::string unclear(QQuickItem* root) {
+  static const QRegularExpression code(QStringLiteral("(^|[^0-9.,/-])[1-9][0-9]{2}($|[^0-9%.,/ ])"));
+  std::string found;
+  std::map<QString, int> names;
+  walk(root, [&](QQuickItem* item) {
+    if (!item->activeFocusOnTab() || !item->isEnabled()) return;
+    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
+    if (!spoken) return;
+    const QString name = spoken->text(QAccessible::Name);
+    if (spoken->role() == QAccessible::NoRole || spoken->role() == QAccessible::Client) found += "no role: " + item->objectName().toStdString() + "\n";
+    if (code.match(name).hasMatch()) found += "a code in one piece: " + name.toStdString() + "\n";
+    if (++names[name] == 2) found += "twice on the page: " + name.toStdString() + " (" + item->objectName().toStdString() + ")\n";
   });
   return found;
 }
