@@ -53,7 +53,7 @@ void pairs(SQLite::Database& db, const std::string& table, const std::string& on
 }
 
 // What has bottles or notes in the record is put away rather than taken out.
-void drinks(SQLite::Database& db) {
+void drinksUndone(SQLite::Database& db) {
   put(db, "drink", {"INSERT", "beverage", "1", "'drink', 'added', NEW.name, NULL",
                     {"'DELETE FROM beverage WHERE id = ' || NEW.id || ' AND id NOT IN (SELECT beverage_id FROM lot UNION SELECT beverage_id FROM batch_note)'",
                      "'UPDATE beverage SET archived_at = ?1 WHERE id = ' || NEW.id", "'SELECT 1 FROM lot WHERE archived_at IS NULL AND beverage_id = ' || NEW.id", inDraft}});
@@ -62,7 +62,7 @@ void drinks(SQLite::Database& db) {
   pairs(db, "beverage_maker", "beverage_id", "taster_id", "taster_id");
 }
 
-void lots(SQLite::Database& db) {
+void lotsUndone(SQLite::Database& db) {
   put(db, "lot", {"INSERT", "lot", "1", "'lot', 'added', NEW.name, NULL",
                   {"'DELETE FROM lot WHERE id = ' || NEW.id || ' AND id NOT IN (SELECT lot_id FROM stock_move)'", "'UPDATE lot SET archived_at = ?1 WHERE id = ' || NEW.id",
                    "'SELECT 1 FROM session_lot WHERE lot_id = ' || NEW.id", "'SELECT 1 FROM series WHERE ' || NEW.id || ' IN (lot_id, control_id)'", inDraft}});
@@ -73,7 +73,7 @@ void lots(SQLite::Database& db) {
 }
 
 // Notes are only added to: what is taken back is withdrawn or said again, at the end of that note's corrections.
-void notes(SQLite::Database& db) {
+void notesUndone(SQLite::Database& db) {
   const std::string what = ", (SELECT name FROM beverage WHERE id = NEW.beverage_id), NULL";
   const std::string add = "'WITH RECURSIVE one (id) AS (SELECT ' || NEW.id || ' UNION ALL SELECT n.id FROM batch_note n JOIN one ON n.replaces = one.id) "
                           "INSERT INTO batch_note (uid, beverage_id, replaces, done_on, kind, gravity, level, word, note) SELECT lower(hex(randomblob(16))), ";
@@ -85,7 +85,7 @@ void notes(SQLite::Database& db) {
 }
 
 // An erased person is in no change any more, and no change brings one back.
-void people(SQLite::Database& db) {
+void peopleUndone(SQLite::Database& db) {
   put(db, "person", {"INSERT", "taster", "1", "'person', 'added', NEW.name, NEW.id",
                      {"'DELETE FROM taster WHERE id = ' || NEW.id",
                       "'SELECT 1 FROM taster WHERE id = ' || NEW.id || ' AND id IN (SELECT taster_id FROM place_person UNION SELECT taster_id FROM invited UNION SELECT taster_id FROM beverage_maker UNION "
@@ -97,7 +97,7 @@ void people(SQLite::Database& db) {
 }
 
 // The list's own record says what was done to a word; its inverse is another entry there. A word that was added is retired: sheets may name it.
-void words(SQLite::Database& db) {
+void wordsUndone(SQLite::Database& db) {
   const std::string name = "(SELECT word FROM own_word WHERE uid = ' || quote(NEW.word) || ')";
   const auto entry = [](const std::string& kind, const std::string& text, const std::string& other) {
     return "INSERT INTO word_change (at, kind, word, text, other) SELECT ?1, ''" + kind + "'', ' || quote(NEW.word) || ', " + text + ", " + other;
@@ -125,11 +125,11 @@ void words(SQLite::Database& db) {
 void writeInversesFrom(SQLite::Database& db) {
   db.exec("PRAGMA temp_store = MEMORY");
   db.exec("CREATE TEMP TABLE undo_row (seq INTEGER PRIMARY KEY, change INTEGER NOT NULL, thing TEXT, deed TEXT, name TEXT, taster INTEGER, inverse TEXT)");
-  drinks(db);
-  lots(db);
-  notes(db);
-  people(db);
-  words(db);
+  drinksUndone(db);
+  lotsUndone(db);
+  notesUndone(db);
+  peopleUndone(db);
+  wordsUndone(db);
   // What changes a session or a series too is not the shelf's alone.
   for (const char* table : {"session", "log", "session_draft", "series"})
     db.exec(std::string("CREATE TEMP TRIGGER \"undo not with ") + table + "\" AFTER INSERT ON main." + table +

@@ -19,10 +19,10 @@ using testing::troubleOf;
 
 namespace {
 
-struct Shelf : Cellar {
+struct KeptShelf : Cellar {
   std::unique_ptr<store::Store> open_ = open();
   store::Store& store = *open_;
-  Shelf() { rememberChanges(store); }
+  KeptShelf() { rememberChanges(store); }
 
   BeverageId drink(const std::string& name, std::set<Allergen> allergens = {}) {
     Beverage drink;
@@ -77,7 +77,7 @@ struct Shelf : Cellar {
 }  // namespace
 
 TEST_CASE("whatever was changed on the shelf, taking it back leads through the same states the other way") {
-  Shelf shelf;
+  KeptShelf shelf;
   store::Store& store = shelf.store;
   Clock& clock = shelf.clock;
   BeverageId mead;
@@ -162,7 +162,7 @@ TEST_CASE("whatever was changed on the shelf, taking it back leads through the s
 }
 
 TEST_CASE("a change says what it was about, and only the last one is taken back") {
-  Shelf shelf;
+  KeptShelf shelf;
   CHECK_FALSE(lastChange(shelf.store));
   const BeverageId mead = shelf.drink("Heather mead", {Allergen::nuts});
   const ShelfChange added = *lastChange(shelf.store);
@@ -179,7 +179,7 @@ TEST_CASE("a change says what it was about, and only the last one is taken back"
 }
 
 TEST_CASE("what a session came to need is not taken back, and nothing of it changes") {
-  Shelf shelf;
+  KeptShelf shelf;
   const BeverageId mead = shelf.drink("Heather mead");
   const LotId lot = shelf.lot(mead, "first");
   const testing::RawSession session(shelf.store, std::string(32, 'a'));
@@ -193,7 +193,7 @@ TEST_CASE("what a session came to need is not taken back, and nothing of it chan
   REQUIRE(lastChange(shelf.store));
 
   // Bottles that the session holds cannot be taken out again.
-  Shelf stocked;
+  KeptShelf stocked;
   const LotId bottles = stocked.lot(stocked.drink("Hedge cider"), "second");
   shelf::move(stocked.store, stocked.clock, bottles, StockChange::added, 4);
   const testing::RawSession pouring(stocked.store, std::string(32, 'a'));
@@ -203,7 +203,7 @@ TEST_CASE("what a session came to need is not taken back, and nothing of it chan
 }
 
 TEST_CASE("a person who sits at a table stays") {
-  Shelf shelf;
+  KeptShelf shelf;
   const TasterId wren = shelf.person("Wren");
   const testing::RawSession session(shelf.store, std::string(32, 'a'), State::tasting);
   store::run(shelf.store.db(), "INSERT INTO place_person (session_id, place, taster_id) SELECT ?, 1, id FROM taster WHERE uid = ?", session.row, wren.text);
@@ -212,7 +212,7 @@ TEST_CASE("a person who sits at a table stays") {
 }
 
 TEST_CASE("an erased person is in no change any more") {
-  Shelf shelf;
+  KeptShelf shelf;
   const BeverageId mead = shelf.drink("Heather mead");
   const TasterId wren = shelf.person("Wren");
   Taster renamed = taster(shelf.store, wren);
