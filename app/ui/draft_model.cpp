@@ -67,12 +67,28 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
   nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "dose", "evenings", "wave", "cups_at_once", "pause_s", "cleanser", "expectation_pc"});
   connect(&m_sheet, &SheetPlanModel::edited, this, &DraftModel::keep);
   connect(&m_sheet, &SheetPlanModel::refused, this, &DraftModel::fail);
-  for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
-  for (const int limit : limitsPm) m_limits << shown(words::shareLimit(voice(), limit));
-  for (const int alpha : alphasPm) m_alphas << shown(words::timesIn(voice(), alpha / 1000.0));
-  m_sealLimits = shown(words::sealLimits(voice()));
-  m_expectationHint = shown(words::expectationHint(voice()));
 }
+
+QStringList DraftModel::questions() {
+  QStringList all;
+  for (const Question question : allOf<Question>()) all << shown(words::questionLine(voice(), question, {}));
+  return all;
+}
+
+QStringList DraftModel::limits() {
+  QStringList all;
+  for (const int limit : limitsPm) all << shown(words::shareLimit(voice(), limit));
+  return all;
+}
+
+QStringList DraftModel::alphas() {
+  QStringList all;
+  for (const int alpha : alphasPm) all << shown(words::timesIn(voice(), alpha / 1000.0));
+  return all;
+}
+
+QString DraftModel::sealLimits() { return shown(words::sealLimits(voice())); }
+QString DraftModel::expectationHint() { return shown(words::expectationHint(voice())); }
 
 // Which words of the sheet nobody at this table is known to notice.
 std::string DraftModel::coverageOf(store::Store& store, const session::DraftFacts& facts, const shelf::WordList& words) {

@@ -13,8 +13,9 @@ namespace oddglass::ui {
 
 PeopleModel::PeopleModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_people(PersonRow::staticMetaObject, this) {
   nameFields({"name", "nickname", "is_brewer"});
-  m_noticingRule = shown(words::noticingRule(voice()));
 }
+
+QString PeopleModel::noticingRule() { return shown(words::noticingRule(voice())); }
 
 void PeopleModel::setArchivedShown(bool shown) {
   m_archivedShown = shown;

@@ -43,7 +43,7 @@ void SheetPlanModel::showSheet() {
   const QString count = tr("Questions on it: %1. The plan is about %2 of them.").arg(items.size()).arg(about);
   if (m_taken == -1) m_readyNote = tr("A sheet of your own. %1").arg(count);
   else if (m_facts.lots.empty() || m_taken == recommended) m_readyNote = count;
-  else m_readyNote = tr("%1 For this drink the program would take: %2.").arg(count, m_ready.at(recommended));
+  else m_readyNote = tr("%1 For this drink the program would take: %2.").arg(count, ready().at(recommended));
   m_impossible.clear();
   const auto wrong = firstImpossible(items, m_draft.marked.has_value());
   if (!wrong) return;

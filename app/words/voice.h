@@ -51,7 +51,7 @@ std::string day(const Voice& voice, Millis at);
 /// "a", "a and b", "a, b and c".
 std::string listed(const Voice& voice, const std::vector<std::string>& parts);
 
-/// The text with its first letter a capital; letters beyond A to Z stay as they are.
+/// The text with its first letter a capital, where that is one of A to Z or a letter of western Europe with a mark on it, such as ü; others stay as they are.
 std::string capitalised(std::string text);
 
 /// The text in the reader's quotation marks.
