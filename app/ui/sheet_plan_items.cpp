@@ -4,6 +4,7 @@
 #include "ui/page_model.h"
 #include "ui/sheet_kinds.h"
 #include "ui/sheet_plan_model.h"
+#include "ui/spoken_words.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
 #include "words/sheet_out.h"
@@ -169,7 +170,7 @@ void SheetPlanModel::showForm() {
     shelf::WordsWanted wanted;
     wanted.text = plain(word().trimmed());
     if (mainKind() != Kind::other) wanted.drink = mainKind();
-    for (const TastingWord& each : shelf::wordsOf(m_words, wanted))
+    for (const TastingWord& each : wordsSpoken(m_words, wanted))
       if (m_offered.size() < static_cast<qsizetype>(mostOffered)) m_offered << shown(words::wordText(voice(), each));
   }
   m_mayHaveLimit = isGap() && hasPoints(m_item.kind);

@@ -2,6 +2,7 @@
 
 #include "domain/names.h"
 #include "shelf/vocabulary.h"
+#include "ui/spoken_words.h"
 #include "ui/voice.h"
 #include "words/vocabulary.h"
 
@@ -77,7 +78,7 @@ void WordModel::showCandidates() {
   constexpr std::size_t most = 8;
   m_candidateWords.clear();
   std::vector<OtherWordRow> rows;
-  if (!m_mergeWanted.trimmed().isEmpty()) m_candidateWords = shelf::wordsOf(m_list, {.text = plain(m_mergeWanted), .wordClass = {}, .drink = {}});
+  if (!m_mergeWanted.trimmed().isEmpty()) m_candidateWords = wordsSpoken(m_list, {.text = plain(m_mergeWanted), .wordClass = {}, .drink = {}});
   std::erase_if(m_candidateWords, [this](const TastingWord& word) { return word.id == m_id; });
   if (m_candidateWords.size() > most) m_candidateWords.resize(most);
   for (const TastingWord& word : m_candidateWords) {
