@@ -55,12 +55,15 @@ QString joined(std::initializer_list<double> all) {
 
 PaperModel::PaperModel(const Stage& stage, const QString& settings, QObject* parent) : PageModel(stage, parent), m_wishes(settings) {
   nameFields({"columns", "rows", "skip", "margins", "gaps", "out"});
-  m_kinds = {tr("Cup labels"), tr("Place mats"), tr("Answer sheets"), tr("A sheet without codes"), tr("Run list"), tr("Pourer's sheet"), tr("Key card")};
   connect(&stage.router, &Router::pageChanged, this, [this] {
     if (m_stage.router.page() == Router::Page::Paper || !m_forPourer) return;
     m_forPourer = false;
     m_kind = 0;
   });
+}
+
+QStringList PaperModel::kinds() {
+  return {tr("Cup labels"), tr("Place mats"), tr("Answer sheets"), tr("A sheet without codes"), tr("Run list"), tr("Pourer's sheet"), tr("Key card")};
 }
 
 bool PaperModel::isOfLabels() const { return paperAt(m_kind) == Printed::labels; }

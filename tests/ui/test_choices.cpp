@@ -70,7 +70,7 @@ TEST_CASE("the window speaks German from the moment it is chosen, with a decimal
   CHECK(at.app().findChild<ui::BeverageModel*>()->wrong().startsWith(QStringLiteral("Die Dichte: „zwei“ ist keine Zahl.")));
   // A word is found by its German name.
   at.click("navWords");
-  at.type("wordsWanted", "Pappe");
+  at.type("wordsFind", "Pappe");
   CHECK(test::isShown(at, "nasse Pappe"));
   at.click("navKeeping");
   at.click("language1");
