@@ -31,10 +31,10 @@ ApplicationWindow {
     font.pixelSize: Theme.body
 
     onClosing: close => {
-        if (!app.table.open || askedToClose)
+        if (!window.app.table.open || window.askedToClose)
             return;
         close.accepted = false;
-        askedToClose = true;
+        window.askedToClose = true;
     }
 
     Binding { target: Theme; property: "dark"; value: window.app.preferences.dark }

@@ -12,8 +12,8 @@ Rectangle {
     signal yesRequested()
     signal noRequested()
 
-    visible: message !== ""
-    implicitHeight: visible ? words.height + answers.height + 28 : 0
+    visible: root.message !== ""
+    implicitHeight: root.visible ? words.height + answers.height + 28 : 0
     color: Theme.sheet
 
     Rectangle {

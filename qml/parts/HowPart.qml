@@ -8,7 +8,7 @@ Column {
     required property var lines
     property bool open: false
 
-    visible: lines.length > 0
+    visible: root.lines.length > 0
     spacing: 6
 
     LinkButton {
