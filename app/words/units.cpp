@@ -74,7 +74,8 @@ std::string volumeUnit(const Voice& voice) {
 }
 
 std::string volume(const Voice& voice, long long ml) {
-  const Written ounce = ounces(voice.units.volume, ml);
+  Written ounce = ounces(voice.units.volume, ml);
+  if (ounce.value >= 10 && ounce.places > 0) ounce.places = 1;
   const std::string number = isMetric(voice) ? whole(voice, ml) : decimal(voice, ounce.value, ounce.places);
   return say(voice, QT_TRANSLATE_NOOP("words", "{number} {unit}"), {{"number", number}, {"unit", volumeUnit(voice)}});
 }

@@ -6,11 +6,12 @@
 
 namespace oddglass::words {
 
-/// An amount of millilitres in the reader's unit: "15 mL", "0.5 US fl oz". It has as many decimals as it takes to read the same whole millilitres back.
+/// An amount of millilitres in the reader's unit: "15 mL", "0.5 US fl oz", "25.4 US fl oz". Below ten ounces it has as many decimals as it takes to read the same whole
+/// millilitres back, above at most one.
 std::string volume(const Voice& voice, long long ml);
 /// The name of that unit: "mL", "US fl oz", "imperial fl oz".
 std::string volumeUnit(const Voice& voice);
-/// The same amount without its unit and without thousands, as it stands in a field.
+/// The same amount without its unit and without thousands, as it stands in a field; it reads back as the same millilitres.
 std::string volumeTyped(const Voice& voice, int ml);
 /// What was typed into such a field, in whole millilitres; nothing when it is no number or beyond a million of them.
 std::optional<int> readVolume(const Voice& voice, std::string_view typed);

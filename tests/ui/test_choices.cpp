@@ -27,7 +27,7 @@ TEST_CASE("amounts and gravities are told and typed in the units that were chose
     // 750 mL are 25.4 fl oz on bottles sold in the United States (27 CFR 4.72, from memory).
     CHECK(lotLine(at).find("25.4 US fl oz") != std::string::npos);
     at.click("lotEdit0");
-    CHECK(at.text("lotMlInput") == "25.4");
+    CHECK(at.text("lotMlInput") == "25.36");
     CHECK(test::isShown(at, "Bottle, US fl oz"));
     at.click("lotSave");
     CHECK(lotLine(at).find("25.4 US fl oz") != std::string::npos);
