@@ -1984,6 +1984,45 @@
     </message>
 </context>
 <context>
+    <name>SheetWords</name>
+    <message>
+        <source>A pause. A sip of water.</source>
+        <translation>Eine Pause. Ein Schluck Wasser.</translation>
+    </message>
+    <message>
+        <source>Wait for what comes late.</source>
+        <translation>Warte auf das, was spät kommt.</translation>
+    </message>
+    <message>
+        <source>Then comes the cup on its right.</source>
+        <translation>Dann kommt der Becher rechts daneben.</translation>
+    </message>
+    <message>
+        <source>Take what everybody takes: %1. Then comes the next cup.</source>
+        <translation>Nimm, was alle nehmen: %1. Dann kommt der nächste Becher.</translation>
+    </message>
+    <message>
+        <source>Some things show only after swallowing. Do not drink anything meanwhile.</source>
+        <translation>Manches zeigt sich erst nach dem Schlucken. Trink inzwischen nichts.</translation>
+    </message>
+    <message>
+        <source>%1 points left</source>
+        <translation>noch %1 Punkte</translation>
+    </message>
+    <message>
+        <source>I looked and found none</source>
+        <translation>Ich habe gesucht und keins gefunden</translation>
+    </message>
+    <message>
+        <source>One thing is left: %1</source>
+        <translation>Eine Sache fehlt noch: %1</translation>
+    </message>
+    <message>
+        <source>%1 things are left; the first: %2</source>
+        <translation>%1 Sachen fehlen noch; die erste: %2</translation>
+    </message>
+</context>
+<context>
     <name>Shelf</name>
     <message>
         <source>beer</source>
@@ -2511,45 +2550,6 @@
     <message>
         <source>Puts something on paper without a window; oddglass-cli report and oddglass-cli paper start it.</source>
         <translation>Bringt etwas ohne Fenster aufs Papier; oddglass-cli report und oddglass-cli paper rufen es auf.</translation>
-    </message>
-</context>
-<context>
-    <name>oddglass::ui</name>
-    <message>
-        <source>A pause. A sip of water.</source>
-        <translation>Eine Pause. Ein Schluck Wasser.</translation>
-    </message>
-    <message>
-        <source>Wait for what comes late.</source>
-        <translation>Warte auf das, was spät kommt.</translation>
-    </message>
-    <message>
-        <source>Then comes the cup on its right.</source>
-        <translation>Dann kommt der Becher rechts daneben.</translation>
-    </message>
-    <message>
-        <source>Take what everybody takes: %1. Then comes the next cup.</source>
-        <translation>Nimm, was alle nehmen: %1. Dann kommt der nächste Becher.</translation>
-    </message>
-    <message>
-        <source>Some things show only after swallowing. Do not drink anything meanwhile.</source>
-        <translation>Manches zeigt sich erst nach dem Schlucken. Trink inzwischen nichts.</translation>
-    </message>
-    <message>
-        <source>%1 points left</source>
-        <translation>noch %1 Punkte</translation>
-    </message>
-    <message>
-        <source>I looked and found none</source>
-        <translation>Ich habe gesucht und keins gefunden</translation>
-    </message>
-    <message>
-        <source>One thing is left: %1</source>
-        <translation>Eine Sache fehlt noch: %1</translation>
-    </message>
-    <message>
-        <source>%1 things are left; the first: %2</source>
-        <translation>%1 Sachen fehlen noch; die erste: %2</translation>
     </message>
 </context>
 <context>

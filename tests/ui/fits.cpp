@@ -2,8 +2,12 @@
 
 #include <QAccessible>
 #include <QAccessibleInterface>
+#include <QFile>
 #include <QRegularExpression>
+#include <QXmlStreamReader>
+#include <catch2/catch.hpp>
 #include <map>
+#include <set>
 
 namespace oddglass::test {
 
@@ -44,6 +48,28 @@ std::string nameless(QQuickItem* root) {
 bool isShown(Window& at, const std::string& words) {
   bool found = false;
   walk(at.window().contentItem(), [&](QQuickItem* item) { found = found || item->property("text").toString().contains(QString::fromStdString(words)); });
+  return found;
+}
+
+std::string notGerman(Window& at) {
+  static const std::set<QString> english = [] {
+    std::set<QString> all;
+    QFile file(QStringLiteral(GERMAN_SENTENCES));
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    QXmlStreamReader read(&file);
+    QString source;
+    while (!read.atEnd()) {
+      read.readNext();
+      if (read.isStartElement() && read.name() == QLatin1String("source")) source = read.readElementText();
+      if (read.isStartElement() && read.name() == QLatin1String("translation") && read.readElementText() != source) all.insert(source);
+    }
+    return all;
+  }();
+  std::string found;
+  walk(at.window().contentItem(), [&](QQuickItem* item) {
+    for (const char* said : {"text", "placeholderText"})
+      if (const QString text = item->property(said).toString(); english.contains(text)) found += text.toStdString() + "\n";
+  });
   return found;
 }
 

@@ -29,6 +29,9 @@ std::string nameless(QQuickItem* root);
 /// Whether a text that is shown holds these words.
 bool isShown(Window& at, const std::string& words);
 
+/// Texts that stand there in English although they have a German sentence, while the window speaks German.
+std::string notGerman(Window& at);
+
 /// Texts that reach beyond the window at its sides.
 std::string cutOff(Window& at);
 

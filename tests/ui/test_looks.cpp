@@ -29,6 +29,7 @@ TEST_CASE("every page speaks, and fits, in every look") {
       CHECK(test::unclear(at.window().contentItem()) == "");
       CHECK(test::nameless(at.window().contentItem()) == "");
       CHECK(test::cutOff(at) == "");
+      if (at.app().preferences()->language() == ui::Preferences::Language::Deutsch) CHECK(test::notGerman(at) == "");
     }
   };
   // German words are longer: the narrow window holds them too.
