@@ -48,8 +48,11 @@ int main(int argc, char** argv) {
   auto cellar = std::make_unique<ui::Cellar>([&] { return store::Store::open(file, store::Access::write, clock, chance); }, clock, chance);
   ui::App app(std::move(cellar), ui::settingsFile(), asked.value(demoOption));
 
+  app.table()->awake().use(ui::desktopScreenSaver());
+
   QQmlApplicationEngine engine;
   engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+  QObject::connect(app.preferences(), &ui::Preferences::spokenChanged, &engine, &QQmlEngine::retranslate);
   engine.setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(&app)}});
   QObject::connect(&engine, &QQmlApplicationEngine::objectCreationFailed, &program, [] { QCoreApplication::exit(1); }, Qt::QueuedConnection);
   engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Oddglass/Main.qml")));

@@ -3,7 +3,7 @@
 run_packages=(libqt6quickcontrols2-6 qml6-module-qtquick qml6-module-qtquick-controls qml6-module-qtquick-layouts
   qml6-module-qtquick-templates qml6-module-qtquick-window qml6-module-qtqml qml6-module-qtqml-workerscript
   fonts-dejavu-core fonts-inter libsqlite3-0 libsodium23 libutf8proc2 libnlopt0)
-build_packages=(g++ cmake ninja-build ccache pkg-config qt6-base-dev qt6-declarative-dev libgl-dev libboost-dev libsqlite3-dev
+build_packages=(g++ cmake ninja-build ccache pkg-config qt6-base-dev qt6-declarative-dev qt6-l10n-tools libgl-dev libboost-dev libsqlite3-dev
   libsqlitecpp-dev nlohmann-json3-dev libcli11-dev libsodium-dev libutf8proc-dev libeigen3-dev libnlopt-dev libnlopt-cxx-dev)
 check_packages=(catch2 poppler-utils qml6-module-qttest qt6-declarative-dev-tools python3
   r-base-core r-cran-lme4 r-cran-lmertest r-cran-ordinal r-cran-multcomp python3-scipy)

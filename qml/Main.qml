@@ -8,6 +8,8 @@ ApplicationWindow {
     id: window
 
     required property App app
+    // Closing is asked about once; whoever closes again means it.
+    property bool askedToClose: false
 
     width: 1280
     height: 800
@@ -27,6 +29,13 @@ ApplicationWindow {
     palette.mid: Theme.line
     font.family: Theme.textFamily
     font.pixelSize: Theme.body
+
+    onClosing: close => {
+        if (!window.app.table.open || window.askedToClose)
+            return;
+        close.accepted = false;
+        window.askedToClose = true;
+    }
 
     Binding { target: Theme; property: "dark"; value: window.app.preferences.dark }
     Binding { target: Theme; property: "scale"; value: window.app.preferences.textScale }
@@ -62,12 +71,41 @@ ApplicationWindow {
             message: window.app.notice.message
             onDismissed: window.app.notice.dismiss()
         }
-        Pages {
-            app: window.app
+        AskBar {
+            id: closing
+
+            objectName: "closing"
             x: nav.width
             y: banner.height
             width: parent.width - x
-            height: parent.height - y
+            height: implicitHeight
+            message: window.askedToClose && window.app.table.open ? qsTr("The table is open. What is locked is safe, and what was typed on a sheet is kept; a cup that was chosen and not locked is chosen again. Start the program again to go on where you are now.") : ""
+            yes: qsTr("Close the window")
+            no: qsTr("Keep it open")
+            onYesRequested: window.close()
+            onNoRequested: window.askedToClose = false
+        }
+        Pages {
+            app: window.app
+            x: nav.width
+            y: closing.y + closing.height
+            width: parent.width - x
+            height: parent.height - y - undo.height
+        }
+        AskBar {
+            id: undo
+
+            objectName: "undo"
+            x: nav.width
+            y: parent.height - height
+            width: parent.width - x
+            height: implicitHeight
+            calm: true
+            message: window.app.undo.line
+            yes: window.app.undo.offered ? qsTr("Take it back") : ""
+            no: qsTr("Leave it so")
+            onYesRequested: window.app.undo.takeBack()
+            onNoRequested: window.app.undo.dismiss()
         }
         Rectangle {
             objectName: "working"

@@ -20,6 +20,8 @@ enum class Trouble {
   ambiguous,        ///< {text} begins more than one
   alreadyThere,     ///< {text} is there already
   alreadyStabilised,  ///< this batch was stabilised on {day}
+  undoneAlready,    ///< taking back: it is not the last change any more
+  undoDoesNotFit,   ///< taking back: what came later needs what would go; {name}
   stillInUse,       ///< cannot be archived while a sealed session pours it
   ofTheProgram,     ///< {text} belongs to the list that comes with the program and keeps its name
   wordRetired,      ///< {text} is retired and takes no other word in

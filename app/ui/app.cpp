@@ -10,6 +10,8 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
       m_preferences(new Preferences(settings, this)),
       m_current(new Current(this)) {
   const Stage stage{*m_worker, *m_router, *m_notice, *m_current};
+  m_table = new TableWatch(stage, this);
+  m_undo = new UndoModel(stage, this);
   m_today = new TodayModel(stage, demo, this);
   m_shelf = new ShelfModel(stage, this);
   m_beverage = new BeverageModel(stage, this);
@@ -38,6 +40,12 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_references = new ReferencesModel(stage, this);
 
   connect(m_worker.get(), &Worker::slowChanged, this, &App::workingChanged);
+  for (PageModel* changing : {static_cast<PageModel*>(m_beverage), static_cast<PageModel*>(m_people), static_cast<PageModel*>(m_word)})
+    connect(changing, &PageModel::shelfChanged, m_undo, &UndoModel::look);
+  connect(m_people, &PeopleModel::forgotten, m_undo, &UndoModel::dismiss);
+  connect(m_undo, &UndoModel::takenBack, this, &App::readAgain);
+  connect(m_today, &TodayModel::interrupted, m_board, &BoardModel::goOnAfter);
+  connect(m_preferences, &Preferences::spokenChanged, m_keeping, &KeepingModel::sayAgain);
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
   connect(m_room, &RoomModel::planRequested, m_draft, &DraftModel::open);
   connect(m_people, &PeopleModel::cardRequested, m_card, &CardModel::open);
@@ -60,6 +68,18 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
 }
 
 App::~App() { m_worker.reset(); }
+
+void App::readAgain() {
+  switch (m_router->page()) {
+    case Router::Page::Shelf: return m_shelf->load();
+    case Router::Page::Beverage: return m_beverage->readAgain();
+    case Router::Page::People: return m_people->load();
+    case Router::Page::Words: return m_words->load();
+    case Router::Page::Word: return m_word->readAgain();
+    case Router::Page::References: return m_references->load();
+    default: return;
+  }
+}
 
 void App::start() { m_today->resume(); }
 

@@ -26,8 +26,10 @@
 #include "ui/sheet_model.h"
 #include "ui/shelf_model.h"
 #include "ui/side_by_side_model.h"
+#include "ui/table_watch.h"
 #include "ui/today_model.h"
 #include "ui/typing_model.h"
+#include "ui/undo_model.h"
 #include "ui/word_model.h"
 #include "ui/words_model.h"
 #include "ui/worker.h"
@@ -46,6 +48,8 @@ class App : public QObject {
   Q_PROPERTY(oddglass::ui::Preferences* preferences MEMBER m_preferences CONSTANT)
   Q_PROPERTY(oddglass::ui::Current* current MEMBER m_current CONSTANT)
   Q_PROPERTY(bool working READ isWorking NOTIFY workingChanged)
+  Q_PROPERTY(oddglass::ui::TableWatch* table MEMBER m_table CONSTANT)
+  Q_PROPERTY(oddglass::ui::UndoModel* undo MEMBER m_undo CONSTANT)
   Q_PROPERTY(oddglass::ui::TodayModel* today MEMBER m_today CONSTANT)
   Q_PROPERTY(oddglass::ui::ShelfModel* shelf MEMBER m_shelf CONSTANT)
   Q_PROPERTY(oddglass::ui::BeverageModel* beverage MEMBER m_beverage CONSTANT)
@@ -83,6 +87,7 @@ public:
   Router* router() { return m_router; }
   Notice* notice() { return m_notice; }
   Preferences* preferences() { return m_preferences; }
+  TableWatch* table() { return m_table; }
   Worker& worker() { return *m_worker; }
   /// True while something takes longer than people wait without a word.
   bool isWorking() const { return m_worker && m_worker->isSlow(); }
@@ -91,11 +96,15 @@ signals:
   void workingChanged();
 
 private:
+  /// The page that is shown, from the store.
+  void readAgain();
   std::unique_ptr<Worker> m_worker;
   Router* m_router;
   Notice* m_notice;
   Preferences* m_preferences;
   Current* m_current;
+  TableWatch* m_table;
+  UndoModel* m_undo;
   TodayModel* m_today;
   ShelfModel* m_shelf;
   BeverageModel* m_beverage;

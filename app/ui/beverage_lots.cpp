@@ -6,6 +6,7 @@
 #include "ui/kinds.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 #include <algorithm>
 
@@ -14,7 +15,7 @@ namespace oddglass::ui {
 void BeverageModel::newLot() {
   m_lotAt = -1;
   m_lotName = m_lotPackaged = m_lotBest = m_lotStorage = m_lotSource = QString();
-  m_lotMl = QStringLiteral("500");
+  m_lotMl = shown(words::volumeTyped(voice(), 500));
   m_lotOpen = true;
   emit changed();
 }
@@ -25,7 +26,7 @@ void BeverageModel::editLot(int row) {
   m_lotName = shown(lot.name);
   m_lotPackaged = shown(lot.packagedOn);
   m_lotBest = shown(lot.bestBefore);
-  m_lotMl = QString::number(lot.bottleMl);
+  m_lotMl = shown(words::volumeTyped(voice(), lot.bottleMl));
   m_lotStorage = shown(lot.storage);
   m_lotSource = shown(lot.source);
   m_lotOpen = true;
@@ -46,10 +47,10 @@ void BeverageModel::saveLot() {
     lot.name = plain(m_lotName);
     lot.packagedOn = plain(m_lotPackaged.trimmed());
     lot.bestBefore = plain(m_lotBest.trimmed());
-    lot.bottleMl = typedWhole(m_lotMl, "bottle_ml");
+    lot.bottleMl = typedVolume(m_lotMl, "bottle_ml");
     lot.storage = plain(m_lotStorage);
     lot.source = plain(m_lotSource);
-    ask([lot, id = m_id](Cellar& cellar) {
+    changeShelf([lot, id = m_id](Cellar& cellar) {
       try {
         shelf::save(cellar.store(), cellar.chance, lot);
       } catch (const Problem& problem) {
@@ -74,7 +75,7 @@ void BeverageModel::saveLot() {
 
 void BeverageModel::archiveLot(int row) {
   const Lot lot = m_lotValues.at(static_cast<std::size_t>(row));
-  ask([lot, id = m_id](Cellar& cellar) {
+  changeShelf([lot, id = m_id](Cellar& cellar) {
     if (lot.archived) shelf::bringBackLot(cellar.store(), lot.id);
     else shelf::archiveLot(cellar.store(), cellar.clock, lot.id);
     return read(cellar.store(), id);
@@ -100,7 +101,7 @@ void BeverageModel::saveMove() {
     const LotId lot = m_lotValues.at(static_cast<std::size_t>(m_moveAt)).id;
     const int bottles = typedWhole(m_moveBottles, "bottles");
     const auto change = static_cast<StockChange>(m_moveKind);
-    ask([lot, bottles, change, id = m_id](Cellar& cellar) {
+    changeShelf([lot, bottles, change, id = m_id](Cellar& cellar) {
       if (change == StockChange::counted) shelf::count(cellar.store(), cellar.clock, lot, bottles);
       else shelf::move(cellar.store(), cellar.clock, lot, change, bottles);
       return read(cellar.store(), id);

@@ -9,6 +9,7 @@
 #include "ui/voice.h"
 #include "words/drinks.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 #include <algorithm>
 
@@ -35,6 +36,22 @@ void BeverageModel::open(const BeverageId& id) {
     fill(read);
     clearNote();
     go(Router::Page::Beverage);
+  });
+}
+
+void BeverageModel::readAgain() {
+  ask([id = m_id](Cellar& cellar) -> std::optional<Read> {
+    try {
+      return read(cellar.store(), id);
+    } catch (const Problem& problem) {
+      if (problem.trouble() == Trouble::unknown) return std::nullopt;
+      throw;
+    }
+  }, [this](const std::optional<Read>& read) {
+    if (!read) return go(Router::Page::Shelf);
+    m_lotOpen = false;
+    m_moveLot.clear();
+    fill(*read);
   });
 }
 
@@ -81,7 +98,7 @@ void BeverageModel::fill(const Read& read) {
     QStringList parts;
     if (!lot.packagedOn.empty()) parts << tr("bottled %1").arg(shown(lot.packagedOn));
     if (!lot.bestBefore.empty()) parts << tr("best before %1").arg(shown(lot.bestBefore));
-    parts << tr("%1 mL").arg(lot.bottleMl);
+    parts << shown(words::volume(voice(), lot.bottleMl));
     if (!lot.storage.empty()) parts << shown(lot.storage);
     if (!lot.source.empty()) parts << tr("from %1").arg(shown(lot.source));
     QString stock = shown(words::bottles(voice(), lot.bottles));
@@ -97,7 +114,7 @@ void BeverageModel::fill(const Read& read) {
   std::vector<NoteRow> notes;
   for (const Note& note : m_noteValues) {
     QString says = noteWord(note.kind);
-    if (note.gravity) says += QStringLiteral(" ") + gravityText(note.gravity);
+    if (note.gravity) says += QStringLiteral(" ") + shown(words::gravity(voice(), *note.gravity));
     if (note.level) says += QStringLiteral(": ") + shown(words::noteLevelName(voice(), note.kind, *note.level));
     if (!note.word.empty()) says += tr(" against %1").arg(shown(note.word));
     if (!note.text.empty()) says += QStringLiteral(": ") + shown(note.text);
@@ -133,6 +150,9 @@ QString BeverageModel::gravityLine() const {
   return m_abvFrom == static_cast<int>(AbvFrom::gravities) ? tr("Worked out by you from the two gravities.") : QString();
 }
 
+QString BeverageModel::gravityExample() { return gravityText(10500); }
+QString BeverageModel::coolExample() { return shown(words::temperature(voice(), 12)); }
+
 void BeverageModel::tickAllergen(int row) {
   const Allergen allergen = allOf<Allergen>().at(static_cast<std::size_t>(row));
   if (!m_allergensTicked.erase(allergen)) m_allergensTicked.insert(allergen);
@@ -151,8 +171,8 @@ Beverage BeverageModel::formValue() const {
   drink.name = plain(m_name);
   drink.origin = static_cast<Origin>(m_origin);
   drink.kind = static_cast<Kind>(m_kind);
-  drink.originalGravity = typedScaled(m_originalGravity, 10000, "og");
-  drink.finalGravity = typedScaled(m_finalGravity, 10000, "fg");
+  drink.originalGravity = typedGravity(m_originalGravity, "og");
+  drink.finalGravity = typedGravity(m_finalGravity, "fg");
   drink.abvBp = typedScaled(m_abv, 100, "abv");
   if (drink.abvBp && m_abvFrom >= 0) drink.abvFrom = static_cast<AbvFrom>(m_abvFrom);
   drink.ingredients.how = static_cast<IngredientsKnown>(m_ingredients);
@@ -165,7 +185,7 @@ Beverage BeverageModel::formValue() const {
 
 void BeverageModel::save() {
   try {
-    ask([drink = formValue()](Cellar& cellar) { return read(cellar.store(), shelf::save(cellar.store(), cellar.chance, drink)); },
+    changeShelf([drink = formValue()](Cellar& cellar) { return read(cellar.store(), shelf::save(cellar.store(), cellar.chance, drink)); },
         [this](const Read& read) {
           m_editing = false;
           fill(read);
@@ -177,7 +197,7 @@ void BeverageModel::save() {
 }
 
 void BeverageModel::archive(bool archived) {
-  ask([id = m_id, archived](Cellar& cellar) {
+  changeShelf([id = m_id, archived](Cellar& cellar) {
     if (archived) shelf::archive(cellar.store(), cellar.clock, id);
     else shelf::bringBack(cellar.store(), id);
     return read(cellar.store(), id);

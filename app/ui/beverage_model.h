@@ -63,6 +63,8 @@ class BeverageModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString abv MEMBER m_abv NOTIFY changed)
   Q_PROPERTY(int abvFrom MEMBER m_abvFrom NOTIFY changed)
   Q_PROPERTY(QString gravityLine READ gravityLine NOTIFY changed)
+  Q_PROPERTY(QString gravityExample READ gravityExample NOTIFY changed)
+  Q_PROPERTY(QString coolExample READ coolExample NOTIFY changed)
   Q_PROPERTY(int ingredients MEMBER m_ingredients NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* allergens READ allergens CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* makers READ makers CONSTANT)
@@ -100,11 +102,16 @@ public:
   Rows* lots() { return &m_lots; }
   Rows* notes() { return &m_notes; }
   QString gravityLine() const;
+  /// A gravity and a cellar's temperature as they may be typed.
+  static QString gravityExample();
+  static QString coolExample();
   void setNoteKind(int kind);
   QStringList noteLevels() const;
   bool noteIsDeed() const;
 
   void open(const BeverageId& id);
+  /// The same drink as it is now; to the shelf when it is gone.
+  void readAgain();
   void openNew() { openBlank(Origin::batch); }
   void openNewReference() { openBlank(Origin::reference); }
   Q_INVOKABLE void save();

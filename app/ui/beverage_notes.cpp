@@ -59,11 +59,11 @@ void BeverageModel::saveNote(bool again) {
     note.replaces = m_replaces;
     note.doneOn = plain(m_noteDay.trimmed());
     note.kind = static_cast<NoteKind>(m_noteKind);
-    if (note.kind == NoteKind::reading) note.gravity = typedScaled(m_noteGravity, 10000, "gravity");
+    if (note.kind == NoteKind::reading) note.gravity = typedGravity(m_noteGravity, "gravity");
     if (hasLevel(note.kind) && m_noteLevel >= 0) note.level = m_noteLevel;
     if (noteIsDeed()) note.word = plain(m_noteWord);
     note.text = plain(m_noteText);
-    ask([note, again, id = m_id](Cellar& cellar) {
+    changeShelf([note, again, id = m_id](Cellar& cellar) {
       shelf::add(cellar.store(), cellar.chance, note, again);
       return read(cellar.store(), id);
     }, [this](const Read& read) {
@@ -111,7 +111,7 @@ void BeverageModel::leaveCorrection() { clearNote(); }
 
 void BeverageModel::withdrawNote(int row) {
   const NoteId note = m_noteValues.at(static_cast<std::size_t>(row)).id;
-  ask([note, id = m_id](Cellar& cellar) {
+  changeShelf([note, id = m_id](Cellar& cellar) {
     shelf::withdraw(cellar.store(), cellar.chance, note);
     return read(cellar.store(), id);
   }, [this](const Read& read) { fill(read); });

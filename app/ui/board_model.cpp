@@ -6,6 +6,7 @@
 #include "ui/beverage_model.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
+#include "words/sources.h"
 
 #include <algorithm>
 
@@ -56,6 +57,29 @@ BoardModel::BoardModel(const Stage& stage, QObject* parent)
 void BoardModel::load() {
   ask([id = m_stage.current.id()](Cellar& cellar) { return tasting::board(cellar.store(), id); },
       [this](const tasting::Board& board) { show(board); });
+}
+
+QStringList BoardModel::how() const { return m_canLook || m_board.saidStop ? QStringList{shown(words::stoppingSource(voice()))} : QStringList(); }
+
+void BoardModel::goOnAfter(Millis lastAt) { m_interruptedAt = lastAt; }
+
+// Round by round, and in a round place by place, as waves are served.
+const tasting::BoardPlace* BoardModel::nextPlace() const {
+  for (const tasting::PlaceStep step : {tasting::PlaceStep::tasting, tasting::PlaceStep::empty, tasting::PlaceStep::waiting}) {
+    const tasting::BoardPlace* next = nullptr;
+    for (const tasting::BoardPlace& place : m_board.places) {
+      if (place.step != step || (place.isSpare && step == tasting::PlaceStep::empty)) continue;
+      if (!next || place.round.value_or(Round{1}).value < next->round.value_or(Round{1}).value) next = &place;
+    }
+    if (next) return next;
+  }
+  return nullptr;
+}
+
+void BoardModel::sayInterrupted() {
+  m_headline = tr("Interrupted at %1.").arg(shown(words::timeOfDay(voice(), *m_interruptedAt)));
+  m_lead = tr("%1 of %2 answers are safe, and what was typed on a sheet is kept. Nobody has seen the key.").arg(m_board.locked).arg(m_board.expected);
+  if (const tasting::BoardPlace* next = nextPlace()) m_lead += QLatin1Char(' ') + tr("Go on with place %1.").arg(next->place.value);
 }
 
 void BoardModel::show(const tasting::Board& board) {
@@ -138,25 +162,18 @@ void BoardModel::show(const tasting::Board& board) {
              : board.timesSaid > 0 ? tr("Hand this screen to the next place. Something was said aloud; that is on record.")
                                    : tr("Hand this screen to the next place.");
   }
+  if (board.state != State::tasting) m_interruptedAt.reset();
+  if (m_interruptedAt) sayInterrupted();
   emit changed();
 }
 
 void BoardModel::handOver(int row) {
+  m_interruptedAt.reset();
   if (row >= 0) {
     emit seatRequested(m_board.places.at(static_cast<std::size_t>(row)).place.value);
     return;
   }
-  // Round by round, and in a round place by place, as waves are served.
-  for (const tasting::PlaceStep step : {tasting::PlaceStep::tasting, tasting::PlaceStep::empty, tasting::PlaceStep::waiting}) {
-    const tasting::BoardPlace* next = nullptr;
-    for (const tasting::BoardPlace& place : m_board.places) {
-      if (place.step != step || (place.isSpare && step == tasting::PlaceStep::empty)) continue;
-      if (!next || place.round.value_or(Round{1}).value < next->round.value_or(Round{1}).value) next = &place;
-    }
-    if (!next) continue;
-    emit seatRequested(next->place.value);
-    return;
-  }
+  if (const tasting::BoardPlace* next = nextPlace()) emit seatRequested(next->place.value);
 }
 
 void BoardModel::lateGuest() {

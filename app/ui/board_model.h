@@ -46,6 +46,7 @@ class BoardModel : public oddglass::ui::PageModel {
   Q_PROPERTY(bool lookIsDue MEMBER m_lookIsDue NOTIFY changed)
   /// The same although somebody who is expected has not sat down: whoever sits has locked what is open.
   Q_PROPERTY(bool canLook MEMBER m_canLook NOTIFY changed)
+  Q_PROPERTY(QStringList how READ how NOTIFY changed)   ///< of going on or stopping, while that may be asked
   Q_PROPERTY(bool anybody MEMBER m_anybody NOTIFY changed)
   Q_PROPERTY(QString closeQuestion MEMBER m_closeQuestion NOTIFY changed)
   Q_PROPERTY(QString happening MEMBER m_happening NOTIFY changed)
@@ -65,8 +66,11 @@ public:
   BoardModel(const Stage& stage, QObject* parent);
   Rows* places() { return &m_places; }
   Rows* heardBy() { return &m_heardBy; }
+  QStringList how() const;
 
   Q_INVOKABLE void load();
+  /// The table was left in the middle, last written to at that time: so it says until somebody goes on.
+  void goOnAfter(Millis lastAt);
   /// Hands the device to a place; the next one that waits when `row` is -1.
   Q_INVOKABLE void handOver(int row);
   Q_INVOKABLE void lateGuest();
@@ -103,6 +107,9 @@ private:
   void swapMats();
   void freeWrong();
   void takeBack();
+  void sayInterrupted();
+  /// The place that is handed to next; none when nobody is waited for.
+  const tasting::BoardPlace* nextPlace() const;
   void change(std::function<void(Cellar&, const SessionId&)> work);
   Rows m_places, m_heardBy;
   tasting::Board m_board;
@@ -117,6 +124,7 @@ private:
   QStringList m_roundsThere;
   QString m_comesOfIt;
   int m_happenedAt = -1, m_otherAt = -1, m_happenedRound = -1;
+  std::optional<Millis> m_interruptedAt;
 };
 
 }  // namespace oddglass::ui

@@ -7,10 +7,16 @@
 #include "ui/kinds.h"
 #include "ui/voice.h"
 #include "words/seal.h"
+#include "words/units.h"
 
 #include <algorithm>
 
 namespace oddglass::ui {
+namespace {
+
+constexpr int leastCupMl = 5, mostCupMl = 200;
+
+}  // namespace
 
 void DraftModel::tickLot(int row) {
   const LotId lot = m_lotValues.at(static_cast<std::size_t>(row)).id;
@@ -66,10 +72,22 @@ void DraftModel::type(QString& shownText, const QString& text, int& value, int l
 }
 
 void DraftModel::typeRounds(const QString& text) { type(m_rounds, text, m_draft.rounds, 1, 20, "rounds"); }
-void DraftModel::typeCupMl(const QString& text) { type(m_cupMl, text, m_draft.cupMl, 5, 200, "cup_ml"); }
+void DraftModel::typeCupMl(const QString& text) {
+  m_cupMl = text;
+  try {
+    const int ml = typedVolume(text, "cup_ml");
+    if (ml < leastCupMl || ml > mostCupMl)
+      throw Problem(Trouble::outOfRange, "cup_ml", {{"text", std::to_string(ml)}, {"low", std::to_string(leastCupMl)}, {"high", std::to_string(mostCupMl)}});
+    m_draft.cupMl = ml;
+    keep();
+  } catch (const Problem& problem) {
+    fail(problem);
+  }
+  emit changed();
+}
 void DraftModel::typeSpares(const QString& text) { type(m_spares, text, m_draft.spares, 0, 12, "spares"); }
 void DraftModel::stepRounds(int by) { typeRounds(QString::number(std::clamp(m_draft.rounds + by, 1, 20))); }
-void DraftModel::stepCupMl(int by) { typeCupMl(QString::number(std::clamp(m_draft.cupMl + 5 * by, 5, 200))); }
+void DraftModel::stepCupMl(int by) { typeCupMl(shown(words::volumeTyped(voice(), std::clamp(words::volumeStepped(voice(), m_draft.cupMl, by), leastCupMl, mostCupMl)))); }
 void DraftModel::stepSpares(int by) { typeSpares(QString::number(std::clamp(m_draft.spares + by, 0, 12))); }
 
 void DraftModel::typeExpectation(const QString& text) {
@@ -93,7 +111,7 @@ void DraftModel::takeWay(int row) {
   const planning::WayOut& way = m_wayValues.at(static_cast<std::size_t>(row));
   if (way.cupMl) m_draft.cupMl = *way.cupMl;
   if (way.rounds && way.way == planning::Way::moreRounds) m_draft.rounds = *way.rounds;
-  m_cupMl = QString::number(m_draft.cupMl);
+  m_cupMl = shown(words::volumeTyped(voice(), m_draft.cupMl));
   m_rounds = QString::number(m_draft.rounds);
   keep();
 }

@@ -70,13 +70,34 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
   connect(&m_sheet, &SheetPlanModel::edited, this, &DraftModel::keep);
   connect(&m_giveAways, &GiveAwaysModel::edited, this, &DraftModel::keep);
   connect(&m_sheet, &SheetPlanModel::refused, this, &DraftModel::fail);
-  for (const Question question : allOf<Question>()) m_questions << shown(words::questionLine(voice(), question, {}));
-  for (const Routine routine : allOf<Routine>()) m_routines << shown(words::routineName(voice(), routine));
-  for (const int limit : limitsPm) m_limits << shown(words::shareLimit(voice(), limit));
-  for (const int alpha : alphasPm) m_alphas << shown(words::timesIn(voice(), alpha / 1000.0));
-  m_sealLimits = shown(words::sealLimits(voice()));
-  m_expectationHint = shown(words::expectationHint(voice()));
 }
+
+QStringList DraftModel::questions() {
+  QStringList all;
+  for (const Question question : allOf<Question>()) all << shown(words::questionLine(voice(), question, {}));
+  return all;
+}
+
+QStringList DraftModel::routines() {
+  QStringList all;
+  for (const Routine routine : allOf<Routine>()) all << shown(words::routineName(voice(), routine));
+  return all;
+}
+
+QStringList DraftModel::limits() {
+  QStringList all;
+  for (const int limit : limitsPm) all << shown(words::shareLimit(voice(), limit));
+  return all;
+}
+
+QStringList DraftModel::alphas() {
+  QStringList all;
+  for (const int alpha : alphasPm) all << shown(words::timesIn(voice(), alpha / 1000.0));
+  return all;
+}
+
+QString DraftModel::sealLimits() { return shown(words::sealLimits(voice())); }
+QString DraftModel::expectationHint() { return shown(words::expectationHint(voice())); }
 
 // Which words of the sheet nobody at this table is known to notice.
 std::string DraftModel::coverageOf(store::Store& store, const session::DraftFacts& facts, const shelf::WordList& words) {
@@ -148,7 +169,7 @@ void DraftModel::load() {
   if (m_draft.id.empty() || !m_sealMark.isEmpty()) return;
   askNewest(m_lane, [id = m_draft.id](Cellar& cellar, const std::stop_token&) { return read(cellar, id); }, [this](Read read) {
     m_rounds = QString::number(read.facts.draft.rounds);
-    m_cupMl = QString::number(read.facts.draft.cupMl);
+    m_cupMl = shown(words::volumeTyped(voice(), read.facts.draft.cupMl));
     m_spares = QString::number(read.facts.draft.spares);
     m_evenings = QString::number(read.facts.draft.evenings);
     m_wave = QString::number(read.facts.draft.wave);

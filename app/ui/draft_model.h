@@ -58,7 +58,7 @@ class DraftModel : public oddglass::ui::PageModel {
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(QString title READ title WRITE setTitle NOTIFY changed)
   Q_PROPERTY(QString guestTitle READ guestTitle WRITE setGuestTitle NOTIFY changed)
-  Q_PROPERTY(QStringList questions MEMBER m_questions CONSTANT)
+  Q_PROPERTY(QStringList questions READ questions CONSTANT)
   Q_PROPERTY(int question MEMBER m_question NOTIFY changed)
   Q_PROPERTY(QString questionHeadline MEMBER m_questionHeadline NOTIFY changed)
   Q_PROPERTY(QString questionLead MEMBER m_questionLead NOTIFY changed)
@@ -95,7 +95,7 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(oddglass::ui::Rows* threeWays READ threeWays CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* lots READ lots CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* tasters READ tasters CONSTANT)
-  Q_PROPERTY(QStringList routines MEMBER m_routines CONSTANT)
+  Q_PROPERTY(QStringList routines READ routines CONSTANT)
   Q_PROPERTY(int routine MEMBER m_routine NOTIFY changed)
   /// What the routine is, and what stands in its way.
   Q_PROPERTY(QString routineLine MEMBER m_routineLine NOTIFY changed)
@@ -107,9 +107,9 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString pourerName READ pourerName WRITE setPourerName NOTIFY changed)
   Q_PROPERTY(int sought MEMBER m_sought NOTIFY changed)
   Q_PROPERTY(int limit MEMBER m_limit NOTIFY changed)
-  Q_PROPERTY(QStringList limits MEMBER m_limits NOTIFY changed)
+  Q_PROPERTY(QStringList limits READ limits NOTIFY changed)
   Q_PROPERTY(int alpha MEMBER m_alpha NOTIFY changed)
-  Q_PROPERTY(QStringList alphas MEMBER m_alphas NOTIFY changed)
+  Q_PROPERTY(QStringList alphas READ alphas NOTIFY changed)
   Q_PROPERTY(QString ifShown READ ifShown WRITE setIfShown NOTIFY changed)
   Q_PROPERTY(QString ifNotShown READ ifNotShown WRITE setIfNotShown NOTIFY changed)
   Q_PROPERTY(QString ifAlike READ ifAlike WRITE setIfAlike NOTIFY changed)
@@ -125,6 +125,7 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(oddglass::ui::FigureSource figure READ figure NOTIFY changed)
   Q_PROPERTY(QStringList amounts MEMBER m_amounts NOTIFY changed)
   Q_PROPERTY(QStringList small MEMBER m_small NOTIFY changed)
+  Q_PROPERTY(QStringList how MEMBER m_how NOTIFY changed)       ///< how the chances are worked out, and after whom
   Q_PROPERTY(oddglass::ui::Rows* ways READ ways CONSTANT)
   Q_PROPERTY(QString careHeadline MEMBER m_careHeadline NOTIFY changed)
   Q_PROPERTY(QStringList care MEMBER m_care NOTIFY changed)
@@ -135,16 +136,23 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString sealBinding MEMBER m_sealBinding NOTIFY changed)
   Q_PROPERTY(QString expectation MEMBER m_expectation NOTIFY changed)
   Q_PROPERTY(QString expectationAsked MEMBER m_expectationAsked NOTIFY changed)
-  Q_PROPERTY(QString expectationHint MEMBER m_expectationHint CONSTANT)
+  Q_PROPERTY(QString expectationHint READ expectationHint CONSTANT)
   Q_PROPERTY(QString expectationLine MEMBER m_expectationLine NOTIFY changed)
   Q_PROPERTY(QString sealReason MEMBER m_sealReason NOTIFY changed)
   Q_PROPERTY(QString sealMark MEMBER m_sealMark NOTIFY changed)
   Q_PROPERTY(QString afterSeal MEMBER m_afterSeal NOTIFY changed)
   Q_PROPERTY(QString sealMarkLine MEMBER m_sealMarkLine NOTIFY changed)
-  Q_PROPERTY(QString sealLimits MEMBER m_sealLimits NOTIFY changed)
+  Q_PROPERTY(QString sealLimits READ sealLimits CONSTANT)
 
 public:
   DraftModel(const Stage& stage, QObject* parent);
+  /// What is offered, in the language of the moment.
+  static QStringList questions();
+  static QStringList routines();
+  static QStringList limits();
+  static QStringList alphas();
+  static QString sealLimits();
+  static QString expectationHint();
   SheetPlanModel* sheet() { return &m_sheet; }
   GiveAwaysModel* giveAways() { return &m_giveAways; }
   FigureSource figure() const { return m_figure; }
@@ -271,11 +279,10 @@ private:
   std::vector<planning::WayOut> m_wayValues;
   std::vector<Method> m_methodValues;
   std::vector<std::vector<int>> m_threeValues;
-  QStringList m_routines;
   QString m_routineLine, m_routineWrong;
   int m_routine = 0;
   bool m_asksPourer = true, m_byHand = false;
-  QStringList m_questions, m_lotChoices, m_outcomeLabels, m_markedChoices;
+  QStringList m_lotChoices, m_outcomeLabels, m_markedChoices;
   QString m_questionHeadline, m_questionLead, m_coverage, m_lotsLabel, m_evenings, m_wave, m_methodNote, m_threeHeadline, m_threeAdvice;
   int m_question = 0, m_expected = -1, m_marked = -1;
   bool m_knownDifference = false, m_namesThing = false, m_mayBeAlike = true, m_asksLiking = false, m_mayAlsoPrefer = false, m_alsoPrefer = false, m_mayHaveNone = false, m_hasMarked = false;
@@ -283,12 +290,12 @@ private:
   Rows m_lots, m_tasters, m_ways, m_methods, m_threeWays;
   Lane m_lane;
   FigureSource m_figure;
-  QStringList m_pourers, m_limits, m_alphas, m_amounts, m_small, m_care, m_sealRule, m_sealPromises;
+  QStringList m_pourers, m_amounts, m_small, m_how, m_care, m_sealRule, m_sealPromises;
   int m_pourer = 0, m_sought = 0, m_limit = -1, m_alpha = 1;
   bool m_anyLots = true, m_careSettled = false;
   QString m_rounds, m_cupMl, m_spares, m_notYet, m_takesHeadline, m_takesLead, m_panelLine, m_lastDecision;
-  QString m_careHeadline, m_sealQuestion, m_sealBinding, m_sealReason, m_sealMark, m_afterSeal, m_sealMarkLine, m_sealLimits;
-  QString m_expectation, m_expectationAsked, m_expectationHint, m_expectationLine;
+  QString m_careHeadline, m_sealQuestion, m_sealBinding, m_sealReason, m_sealMark, m_afterSeal, m_sealMarkLine;
+  QString m_expectation, m_expectationAsked, m_expectationLine;
 };
 
 }  // namespace oddglass::ui

@@ -97,6 +97,7 @@ void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Out
   m_amounts = shownAll(words::amountLines(voice(), setup, amounts, names));
   m_small.clear();
   for (const planning::TooSmall rule : outlook.tooSmall) m_small << shown(words::tooSmallLine(voice(), outlook, rule));
+  m_how = shownAll(words::planSources(voice(), outlook.method, outlook, setup.gammaPm));
   m_wayValues = outlook.waysOut;
   std::vector<WayRow> rows;
   for (const planning::WayOut& way : m_wayValues) {
@@ -114,6 +115,7 @@ void DraftModel::showNothing(const QString& why) {
   m_panelLine.clear();
   m_figure = {};
   m_amounts.clear();
+  m_how.clear();
   m_small.clear();
   m_ways.set(std::vector<WayRow>());
 }

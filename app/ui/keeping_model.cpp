@@ -58,6 +58,11 @@ void KeepingModel::load() {
   });
 }
 
+void KeepingModel::sayAgain() {
+  m_told.clear();
+  ask([](Cellar& cellar) { return read(cellar); }, [this](const Read& read) { fill(read); });
+}
+
 void KeepingModel::fill(const Read& read) {
   m_file = QString::fromStdString(read.file.string());
   std::vector<BackupRow> rows;

@@ -39,6 +39,8 @@ public:
   KeepingModel(const Stage& stage, QObject* parent);
   Rows* backups() { return &m_backups; }
   Q_INVOKABLE void load();
+  /// The same words in the language that was chosen now; what is typed stays.
+  void sayAgain();
   Q_INVOKABLE void backUp();
   Q_INVOKABLE void check();
   /// Takes the path of a listed backup into the field.

@@ -5,6 +5,7 @@
 #include "ui/voice.h"
 #include "words/drinks.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -49,7 +50,7 @@ QString drinkLine(const Beverage& drink) {
 }
 
 QString gravityText(std::optional<int> tenThousandths) {
-  return tenThousandths ? QString::fromStdString(words::gravity(voice(), *tenThousandths)) : QString();
+  return tenThousandths ? QString::fromStdString(words::gravityTyped(voice(), *tenThousandths)) : QString();
 }
 
 QString strengthText(std::optional<int> hundredths) {
@@ -62,6 +63,22 @@ std::optional<int> typedScaled(const QString& text, int scale, const char* argum
   const auto number = words::readNumber(typed);
   if (!number || std::abs(*number) > 100000) throw Problem(Trouble::notANumber, argument, {{"text", typed}});
   return static_cast<int>(std::lround(*number * scale));
+}
+
+int typedVolume(const QString& text, const char* argument) {
+  const std::string typed = text.trimmed().toStdString();
+  if (typed.empty()) throw Problem(Trouble::empty, argument);
+  const auto ml = words::readVolume(voice(), typed);
+  if (!ml) throw Problem(Trouble::notANumber, argument, {{"text", typed}});
+  return *ml;
+}
+
+std::optional<int> typedGravity(const QString& text, const char* argument) {
+  const std::string typed = text.trimmed().toStdString();
+  if (typed.empty()) return std::nullopt;
+  const auto gravity = words::readGravity(voice(), typed);
+  if (!gravity) throw Problem(Trouble::notANumber, argument, {{"text", typed}});
+  return gravity;
 }
 
 int typedWhole(const QString& text, const char* argument) {

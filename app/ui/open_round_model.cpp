@@ -11,7 +11,6 @@ namespace oddglass::ui {
 
 OpenRoundModel::OpenRoundModel(const Stage& stage, QObject* parent)
     : PageModel(stage, parent), m_places(OpenPlaceRow::staticMetaObject, this), m_lots(OpenLotRow::staticMetaObject, this) {
-  m_answers = shownAll(words::answerWords(voice(), ItemKind::liking));
 }
 
 void OpenRoundModel::load() {
@@ -92,5 +91,7 @@ void OpenRoundModel::rather() {
   m_told.clear();
   take(m_round);
 }
+
+QStringList OpenRoundModel::answers() { return shownAll(words::answerWords(voice(), ItemKind::liking)); }
 
 }  // namespace oddglass::ui

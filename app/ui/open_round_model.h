@@ -42,12 +42,13 @@ class OpenRoundModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString note MEMBER m_note NOTIFY changed)
   Q_PROPERTY(bool asking READ isAsking NOTIFY changed)
   Q_PROPERTY(QString reason READ reason NOTIFY changed)
-  Q_PROPERTY(QStringList answers MEMBER m_answers CONSTANT)
+  Q_PROPERTY(QStringList answers READ answers CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* places READ places CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* lots READ lots CONSTANT)
 
 public:
   OpenRoundModel(const Stage& stage, QObject* parent);
+  static QStringList answers();
   Rows* places() { return &m_places; }
   Rows* lots() { return &m_lots; }
   bool isAsking() const { return m_at.has_value(); }
@@ -70,7 +71,6 @@ private:
   std::optional<std::size_t> m_at;
   std::map<Slot, int> m_chosen;
   QString m_headline, m_lead, m_note, m_told;
-  QStringList m_answers;
   Rows m_places, m_lots;
 };
 

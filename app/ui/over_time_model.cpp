@@ -18,6 +18,7 @@
 #include "words/history.h"
 #include "words/over_time.h"
 #include "words/ready_sheets.h"
+#include "words/sources.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -239,5 +240,7 @@ void OverTimeModel::writeCalendar() {
     emit changed();
   });
 }
+
+QStringList OverTimeModel::how() const { return m_anything && !m_closed ? shownAll(words::overTimeSources(voice())) : QStringList(); }
 
 }  // namespace oddglass::ui

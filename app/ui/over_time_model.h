@@ -52,6 +52,7 @@ class OverTimeModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString next MEMBER m_next NOTIFY changed)
   Q_PROPERTY(QString primary MEMBER m_primary NOTIFY changed)
   Q_PROPERTY(QStringList lines MEMBER m_lines NOTIFY changed)
+  Q_PROPERTY(QStringList how READ how NOTIFY changed)
   Q_PROPERTY(QStringList notes MEMBER m_notes NOTIFY changed)
   Q_PROPERTY(QString told MEMBER m_told NOTIFY changed)
   Q_PROPERTY(QString calendarFile MEMBER m_calendarFile NOTIFY changed)
@@ -62,6 +63,8 @@ class OverTimeModel : public oddglass::ui::PageModel {
 
 public:
   OverTimeModel(const Stage& stage, QObject* parent);
+  /// How it is worked out, and after whom.
+  QStringList how() const;
   Rows* series() { return &m_series; }
   Rows* sittings() { return &m_sittings; }
   Rows* asked() { return &m_asked; }

@@ -2,6 +2,7 @@
 
 #include "ui/voice.h"
 #include "words/problems.h"
+#include "words/units.h"
 
 namespace oddglass::ui {
 
@@ -16,6 +17,9 @@ Router::Page pageOf(State state) {
 }
 
 QString sentenceOf(const Problem& problem) { return shown(words::sentence(voice(), problem)); }
+
+QString PageModel::volumeUnit() { return shown(words::volumeUnit(voice())); }
+QString PageModel::gravityUnit() { return shown(words::gravityUnit(voice())); }
 
 void PageModel::nameFields(std::initializer_list<const char*> names) {
   for (const char* name : names) m_fields << QString::fromLatin1(name);

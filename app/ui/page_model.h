@@ -26,6 +26,8 @@ class PageModel : public QObject {
   QML_UNCREATABLE("made by the program")
   Q_PROPERTY(QString wrongField READ wrongField NOTIFY wrongChanged)
   Q_PROPERTY(QString wrong READ wrong NOTIFY wrongChanged)
+  Q_PROPERTY(QString volumeUnit READ volumeUnit NOTIFY changed)
+  Q_PROPERTY(QString gravityUnit READ gravityUnit NOTIFY changed)
 
 public:
   PageModel(const Stage& stage, QObject* parent) : QObject(parent), m_stage(stage) {}
@@ -33,10 +35,14 @@ public:
   const QString& wrongField() const { return m_wrongField; }
   /// What is wrong with it, in one sentence.
   const QString& wrong() const { return m_wrong; }
+  /// The units in which fields take amounts and gravities.
+  static QString volumeUnit();
+  static QString gravityUnit();
 
 signals:
   void changed();
   void wrongChanged();
+  void shelfChanged();
 
 protected:
   /// Runs a command or a question on the worker; a problem goes to the form when it names one of its fields, else to the banner.
@@ -46,6 +52,14 @@ protected:
       settle();
       done(std::forward<decltype(result)>(result)...);
     }, [this](const Problem& problem) { fail(problem); });
+  }
+  /// The same for what changes the shelf, and can be taken back afterwards.
+  template <class Work, class Done>
+  void changeShelf(Work work, Done done) {
+    ask(std::move(work), [this, done = std::move(done)](auto&&... result) mutable {
+      done(std::forward<decltype(result)>(result)...);
+      emit shelfChanged();
+    });
   }
   /// The same for things of which only the newest answer matters.
   template <class Work, class Done>

@@ -57,7 +57,6 @@ QString joined(std::initializer_list<double> all) {
 
 PaperModel::PaperModel(const Stage& stage, const QString& settings, QObject* parent) : PageModel(stage, parent), m_wishes(settings) {
   nameFields({"columns", "rows", "skip", "margins", "gaps", "out"});
-  nameKinds();
   connect(&stage.router, &Router::pageChanged, this, [this] {
     if (m_stage.router.page() == Router::Page::Paper || !m_forPourer) return;
     m_forPourer = false;
@@ -70,15 +69,17 @@ Printed PaperModel::paperAt(int kind) const {
   return m_byHand ? offeredByHand.at(std::min(at, offeredByHand.size() - 1)) : offeredPaper.at(at);
 }
 
+QStringList PaperModel::kinds() const {
+  QStringList all{tr("Cup labels"), tr("Place mats"), tr("Answer sheets"), tr("A sheet without codes")};
+  if (m_byHand) all << tr("Steps and lists of the routine");
+  else all << tr("Run list") << tr("Pourer's sheet") << tr("Key card");
+  return all;
+}
+
 bool PaperModel::isOfLabels() const { return paperAt(m_kind) == Printed::labels; }
 
 bool PaperModel::isOfKey() const { return isKey(paperAt(m_kind)); }
 
-void PaperModel::nameKinds() {
-  m_kinds = {tr("Cup labels"), tr("Place mats"), tr("Answer sheets"), tr("A sheet without codes")};
-  if (m_byHand) m_kinds << tr("Steps and lists of the routine");
-  else m_kinds << tr("Run list") << tr("Pourer's sheet") << tr("Key card");
-}
 
 void PaperModel::load() {
   ask([id = m_stage.current.id()](Cellar& cellar) {
@@ -87,7 +88,6 @@ void PaperModel::load() {
     const std::filesystem::path& folder = read.first;
     m_byHand = read.second;
     m_kind = std::min(m_kind, static_cast<int>(m_byHand ? offeredByHand.size() : offeredPaper.size()) - 1);
-    nameKinds();
     m_folder = QString::fromStdString(folder.string());
     const print::LabelSheet labels = m_wishes.labels();
     m_size = m_wishes.size() == print::PaperSize::letter ? 1 : 0;

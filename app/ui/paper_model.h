@@ -13,7 +13,7 @@ class PaperModel : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the program")
-  Q_PROPERTY(QStringList kinds MEMBER m_kinds NOTIFY changed)
+  Q_PROPERTY(QStringList kinds READ kinds NOTIFY changed)
   Q_PROPERTY(int kind READ kind WRITE setKind NOTIFY changed)
   Q_PROPERTY(QString kindLine MEMBER m_kindLine NOTIFY changed)
   Q_PROPERTY(bool ofLabels READ isOfLabels NOTIFY changed)
@@ -31,6 +31,7 @@ class PaperModel : public oddglass::ui::PageModel {
 
 public:
   PaperModel(const Stage& stage, const QString& settings, QObject* parent);
+  QStringList kinds() const;
   int kind() const { return m_kind; }
   void setKind(int kind);
   bool isOfLabels() const;
@@ -51,14 +52,12 @@ public:
 
 private:
   Printed paperAt(int kind) const;
-  void nameKinds();
   void showKind();
   print::LabelSheet typedLabels() const;
   void write();
   PaperWishes m_wishes;
   int m_kind = 0, m_size = 0;
   bool m_byHand = false, m_asking = false, m_forPourer = false;
-  QStringList m_kinds;
   QString m_kindLine, m_columns, m_rows, m_skip, m_margins, m_gaps, m_file, m_told, m_folder;
   QUrl m_written;
 };

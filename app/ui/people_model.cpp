@@ -13,8 +13,9 @@ namespace oddglass::ui {
 
 PeopleModel::PeopleModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_people(PersonRow::staticMetaObject, this) {
   nameFields({"name", "nickname", "is_brewer"});
-  m_noticingRule = shown(words::noticingRule(voice()));
 }
+
+QString PeopleModel::noticingRule() { return shown(words::noticingRule(voice())); }
 
 void PeopleModel::setArchivedShown(bool shown) {
   m_archivedShown = shown;
@@ -90,7 +91,7 @@ void PeopleModel::save() {
   person.nickname = plain(m_nickname);
   person.isBrewer = m_isBrewer;
   person.archived = m_archived;
-  ask([person, archived = m_archivedShown](Cellar& cellar) {
+  changeShelf([person, archived = m_archivedShown](Cellar& cellar) {
     shelf::save(cellar.store(), cellar.chance, person);
     return look(cellar, archived);
   }, [this](Read read) {
@@ -100,7 +101,7 @@ void PeopleModel::save() {
 }
 
 void PeopleModel::archive(bool archived) {
-  ask([id = m_id, archived, all = m_archivedShown](Cellar& cellar) {
+  changeShelf([id = m_id, archived, all = m_archivedShown](Cellar& cellar) {
     if (archived) shelf::archivePerson(cellar.store(), cellar.clock, id);
     else shelf::bringBackPerson(cellar.store(), id);
     return look(cellar, all);
@@ -128,6 +129,7 @@ void PeopleModel::erase(ErasureKind kind) {
       m_erasedLine += QStringLiteral(" ") + tr("These backups still hold the person; delete them by hand: %1").arg(copies.join(tr(", ")));
     }
     show(done.read);
+    emit forgotten();
   });
 }
 

@@ -47,12 +47,13 @@ class PeopleModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QStringList cardLines MEMBER m_cardLines NOTIFY changed)
   Q_PROPERTY(QStringList better MEMBER m_better NOTIFY changed)
   Q_PROPERTY(QStringList noticed MEMBER m_noticed NOTIFY changed)
-  Q_PROPERTY(QString noticingRule MEMBER m_noticingRule CONSTANT)
+  Q_PROPERTY(QString noticingRule READ noticingRule CONSTANT)
   Q_PROPERTY(bool archivedShown READ archivedShown WRITE setArchivedShown NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* people READ people CONSTANT)
 
 public:
   PeopleModel(const Stage& stage, QObject* parent);
+  static QString noticingRule();
   Rows* people() { return &m_people; }
   bool archivedShown() const { return m_archivedShown; }
   void setArchivedShown(bool shown);
@@ -74,6 +75,8 @@ public:
 
 signals:
   void cardRequested(const oddglass::TasterId& who);
+  /// Somebody was erased.
+  void forgotten();
 
 private:
   struct Read;
@@ -83,7 +86,7 @@ private:
   void showPerson();
   bool m_hasCard = false, m_cardLet = false, m_loaded = false, m_open = false, m_known = false, m_archived = false, m_isBrewer = false, m_archivedShown = false;
   QString m_name, m_nickname, m_erasedLine, m_eraseWordsFirst, m_eraseWordsSecond, m_eraseAllFirst, m_eraseAllSecond;
-  QString m_cardLine, m_cardLink, m_noticingRule;
+  QString m_cardLine, m_cardLink;
   QStringList m_cardLines, m_better, m_noticed, m_brewersBetter;
   TasterId m_id;
   std::vector<CardWish> m_cards;

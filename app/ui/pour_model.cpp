@@ -5,6 +5,7 @@
 #include "ui/voice.h"
 #include "words/paper.h"
 #include "words/record.h"
+#include "words/units.h"
 
 namespace oddglass::ui {
 namespace {
@@ -25,7 +26,7 @@ void PourModel::open() {
         if (m_stage.router.page() != Router::Page::PourSheet) return;
         m_sheet = std::move(sheet);
         m_opened = true;
-        m_lead = tr("%1 mL into each cup. Take this screen with you; do not talk about it, do not taste.").arg(m_sheet->cupMl);
+        m_lead = tr("%1 into each cup. Take this screen with you; do not talk about it, do not taste.").arg(shown(words::volume(voice(), m_sheet->cupMl)));
         m_openingsLine = tr("%1 Every opening is counted in the report.").arg(shown(words::openingsLine(voice(), m_sheet->openings)));
         m_lotNames.clear();
         for (const session::PourLot& lot : m_sheet->bottleByBottle) {

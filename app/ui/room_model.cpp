@@ -8,6 +8,7 @@
 #include "ui/shapes.h"
 #include "ui/voice.h"
 #include "words/room.h"
+#include "words/sources.h"
 
 #include <algorithm>
 
@@ -77,5 +78,7 @@ void RoomModel::take(const Read& read) {
 }
 
 void RoomModel::expectNext() { emit planRequested(m_draft); }
+
+QStringList RoomModel::how() const { return m_known ? shownAll(words::roomSources(voice())) : QStringList(); }
 
 }  // namespace oddglass::ui

@@ -30,6 +30,7 @@ class RoomModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString lead MEMBER m_lead NOTIFY changed)
   Q_PROPERTY(oddglass::ui::FigureSource figure READ figure NOTIFY changed)
   Q_PROPERTY(QStringList lines MEMBER m_lines NOTIFY changed)
+  Q_PROPERTY(QStringList how READ how NOTIFY changed)
   Q_PROPERTY(QString expectedHeading MEMBER m_expectedHeading NOTIFY changed)
   Q_PROPERTY(QStringList expectedLines MEMBER m_expectedLines NOTIFY changed)
   Q_PROPERTY(QString labelHeading MEMBER m_labelHeading NOTIFY changed)
@@ -40,6 +41,8 @@ class RoomModel : public oddglass::ui::PageModel {
 
 public:
   RoomModel(const Stage& stage, QObject* parent);
+  /// How it is worked out, and after whom.
+  QStringList how() const;
   FigureSource figure() const { return m_figure; }
   FigureSource curve() const { return m_curve; }
   Rows* expected() { return &m_expected; }

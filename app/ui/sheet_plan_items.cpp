@@ -4,6 +4,7 @@
 #include "ui/page_model.h"
 #include "ui/sheet_kinds.h"
 #include "ui/sheet_plan_model.h"
+#include "ui/spoken_words.h"
 #include "ui/voice.h"
 #include "words/numbers.h"
 #include "words/sheet_out.h"
@@ -43,7 +44,7 @@ void SheetPlanModel::showSheet() {
   const QString count = tr("Questions on it: %1. The plan is about %2 of them.").arg(items.size()).arg(about);
   if (m_taken == -1) m_readyNote = tr("A sheet of your own. %1").arg(count);
   else if (m_facts.lots.empty() || m_taken == recommended) m_readyNote = count;
-  else m_readyNote = tr("%1 For this drink the program would take: %2.").arg(count, m_ready.at(recommended));
+  else m_readyNote = tr("%1 For this drink the program would take: %2.").arg(count, ready().at(recommended));
   m_impossible.clear();
   const auto wrong = firstImpossible(items, m_draft.marked.has_value());
   if (!wrong) return;
@@ -169,7 +170,7 @@ void SheetPlanModel::showForm() {
     shelf::WordsWanted wanted;
     wanted.text = plain(word().trimmed());
     if (mainKind() != Kind::other) wanted.drink = mainKind();
-    for (const TastingWord& each : shelf::wordsOf(m_words, wanted))
+    for (const TastingWord& each : wordsSpoken(m_words, wanted))
       if (m_offered.size() < static_cast<qsizetype>(mostOffered)) m_offered << shown(words::wordText(voice(), each));
   }
   m_mayHaveLimit = isGap() && hasPoints(m_item.kind);

@@ -14,9 +14,24 @@
 namespace oddglass::ui {
 SheetPlanModel::SheetPlanModel(Draft& draft, QObject* parent)
     : QObject(parent), m_draft(draft), m_roles(RoleRow::staticMetaObject, this), m_asked(AskedRow::staticMetaObject, this) {
-  for (const LotRole role : allOf<LotRole>()) m_roleChoices << shown(words::roleName(voice(), role));
-  for (const words::ReadySheet sheet : words::readySheets()) m_ready << shown(words::readyName(voice(), sheet));
-  for (const ItemKind kind : sheetKinds()) m_kinds << shown(words::capitalised(words::kindName(voice(), kind)));
+}
+
+QStringList SheetPlanModel::roleChoices() {
+  QStringList all;
+  for (const LotRole role : allOf<LotRole>()) all << shown(words::roleName(voice(), role));
+  return all;
+}
+
+QStringList SheetPlanModel::ready() {
+  QStringList all;
+  for (const words::ReadySheet sheet : words::readySheets()) all << shown(words::readyName(voice(), sheet));
+  return all;
+}
+
+QStringList SheetPlanModel::kinds() {
+  QStringList all;
+  for (const ItemKind kind : sheetKinds()) all << shown(words::capitalised(words::kindName(voice(), kind)));
+  return all;
 }
 
 void SheetPlanModel::begin() {

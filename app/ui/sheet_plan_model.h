@@ -43,12 +43,12 @@ class SheetPlanModel : public QObject {
   Q_PROPERTY(bool isSheet READ isSheet NOTIFY changed)
   Q_PROPERTY(bool isGap READ isGap NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* roles READ roles CONSTANT)
-  Q_PROPERTY(QStringList roleChoices MEMBER m_roleChoices CONSTANT)
+  Q_PROPERTY(QStringList roleChoices READ roleChoices CONSTANT)
   Q_PROPERTY(QString lacksReference MEMBER m_lacksReference NOTIFY changed)
   Q_PROPERTY(QStringList markedChoices MEMBER m_markedChoices NOTIFY changed)
   Q_PROPERTY(int marked MEMBER m_marked NOTIFY changed)
   Q_PROPERTY(bool hasDuplicate READ hasDuplicate NOTIFY changed)
-  Q_PROPERTY(QStringList ready MEMBER m_ready CONSTANT)
+  Q_PROPERTY(QStringList ready READ ready CONSTANT)
   Q_PROPERTY(int taken MEMBER m_taken NOTIFY changed)
   Q_PROPERTY(QString readyNote MEMBER m_readyNote NOTIFY changed)
   Q_PROPERTY(QString cupsAtOnce MEMBER m_cupsAtOnce NOTIFY changed)
@@ -58,7 +58,7 @@ class SheetPlanModel : public QObject {
   Q_PROPERTY(QString impossible MEMBER m_impossible NOTIFY changed)
   Q_PROPERTY(bool isOpen MEMBER m_isOpen NOTIFY changed)
   Q_PROPERTY(bool isNew READ isNew NOTIFY changed)
-  Q_PROPERTY(QStringList kinds MEMBER m_kinds CONSTANT)
+  Q_PROPERTY(QStringList kinds READ kinds CONSTANT)
   Q_PROPERTY(int kind MEMBER m_kind NOTIFY changed)
   Q_PROPERTY(QStringList parts MEMBER m_parts NOTIFY changed)
   Q_PROPERTY(int part MEMBER m_part NOTIFY changed)
@@ -75,6 +75,10 @@ class SheetPlanModel : public QObject {
 
 public:
   SheetPlanModel(Draft& draft, QObject* parent);
+  /// What is offered, in the language of the moment.
+  static QStringList roleChoices();
+  static QStringList ready();
+  static QStringList kinds();
   bool isSheet() const { return m_draft.method == Method::sheet; }
   /// True where the sheet asks what a drink lacks, and limits count.
   bool isGap() const { return m_draft.question == Question::lacks; }
@@ -154,7 +158,7 @@ private:
   Rows m_roles, m_asked;
   bool m_isPicked = false;           ///< somebody has chosen or changed the sheet; until then it follows the drinks
   std::vector<Slot> m_markedValues;
-  QStringList m_roleChoices, m_markedChoices, m_ready, m_kinds, m_parts, m_offered;
+  QStringList m_markedChoices, m_parts, m_offered;
   int m_marked = 0, m_taken = -1, m_kind = -1, m_part = -1;
   QString m_lacksReference, m_readyNote, m_cupsAtOnce, m_pause, m_impossible, m_limit, m_limitUnit, m_notYet;
   bool m_isOpen = false, m_limitWrong = false, m_mayHaveWord = false, m_mayHaveLimit = false;

@@ -16,7 +16,10 @@ using tasting::Filling;
 using tasting::SheetStep;
 using tasting::SheetStepKind;
 
-QString tr(const char* text) { return QCoreApplication::translate("Sheet", text); }
+/// The words of these rows, for the tools that look for sentences.
+struct SheetWords {
+  Q_DECLARE_TR_FUNCTIONS(SheetWords)
+};
 
 void fillCups(QuestionRow& row, const SheetItem& item, const Filling& filling) {
   for (Code cup : filling.cups()) {
@@ -29,8 +32,8 @@ void fillCups(QuestionRow& row, const SheetItem& item, const Filling& filling) {
 
 QString headlineOf(const SheetStep& step) {
   switch (step.kind) {
-    case SheetStepKind::pause: return tr("A pause. A sip of water.");
-    case SheetStepKind::swallow: return tr("Wait for what comes late.");
+    case SheetStepKind::pause: return SheetWords::tr("A pause. A sip of water.");
+    case SheetStepKind::swallow: return SheetWords::tr("Wait for what comes late.");
     case SheetStepKind::together:
     case SheetStepKind::cup: break;
   }
@@ -40,8 +43,8 @@ QString headlineOf(const SheetStep& step) {
 QString leadOf(const SheetStep& step, const tasting::Flight& flight) {
   switch (step.kind) {
     case SheetStepKind::pause:
-      return flight.cleanser.empty() ? tr("Then comes the cup on its right.") : tr("Take what everybody takes: %1. Then comes the next cup.").arg(shown(flight.cleanser));
-    case SheetStepKind::swallow: return tr("Some things show only after swallowing. Do not drink anything meanwhile.");
+      return flight.cleanser.empty() ? SheetWords::tr("Then comes the cup on its right.") : SheetWords::tr("Take what everybody takes: %1. Then comes the next cup.").arg(shown(flight.cleanser));
+    case SheetStepKind::swallow: return SheetWords::tr("Some things show only after swallowing. Do not drink anything meanwhile.");
     case SheetStepKind::together:
     case SheetStepKind::cup: break;
   }
@@ -81,11 +84,11 @@ QuestionRow questionRow(const SheetItem& item, const Filling& filling) {
     case ItemKind::split:
       row.form = item.kind == ItemKind::rank ? QStringLiteral("rank") : QStringLiteral("points");
       fillCups(row, item, filling);
-      if (item.kind == ItemKind::split) row.readOut = tr("%1 points left").arg(filling.pointsLeft(item.item));
+      if (item.kind == ItemKind::split) row.readOut = SheetWords::tr("%1 points left").arg(filling.pointsLeft(item.item));
       break;
     case ItemKind::worst:
       row.form = QStringLiteral("worst");
-      row.pass = tr("I looked and found none");
+      row.pass = SheetWords::tr("I looked and found none");
       break;
     case ItemKind::words:
     case ItemKind::changeOne: row.form = QStringLiteral("words"); break;
@@ -110,7 +113,7 @@ int valueOfOption(const SheetItem& item, int option) {
 
 QString openReason(const SheetItem& first, int open) {
   const QString what = shown(words::askedLabel(voice(), first));
-  return open == 1 ? tr("One thing is left: %1").arg(what) : tr("%1 things are left; the first: %2").arg(open).arg(what);
+  return open == 1 ? SheetWords::tr("One thing is left: %1").arg(what) : SheetWords::tr("%1 things are left; the first: %2").arg(open).arg(what);
 }
 
 bool nextIsCup(const Filling& filling) {

@@ -17,6 +17,7 @@
 #include "words/numbers.h"
 #include "words/ready_sheets.h"
 #include "words/side_by_side.h"
+#include "words/sources.h"
 
 #include <algorithm>
 
@@ -228,5 +229,7 @@ void SideBySideModel::goOn() {
     emit planRequested(session);
   });
 }
+
+QStringList SideBySideModel::how() const { return m_anything && m_closedBy.isEmpty() ? shownAll(words::sideBySideSources(voice())) : QStringList(); }
 
 }  // namespace oddglass::ui

@@ -58,6 +58,7 @@ class SideBySideModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString shape MEMBER m_shape NOTIFY changed)
   Q_PROPERTY(QString headline MEMBER m_headline NOTIFY changed)
   Q_PROPERTY(QStringList lines MEMBER m_lines NOTIFY changed)
+  Q_PROPERTY(QStringList how READ how NOTIFY changed)
   Q_PROPERTY(QStringList headers MEMBER m_headers NOTIFY changed)
   Q_PROPERTY(QString underTable MEMBER m_underTable NOTIFY changed)
   Q_PROPERTY(QStringList marks MEMBER m_marks NOTIFY changed)
@@ -72,6 +73,8 @@ class SideBySideModel : public oddglass::ui::PageModel {
 
 public:
   SideBySideModel(const Stage& stage, QObject* parent);
+  /// How it is worked out, and after whom.
+  QStringList how() const;
   Rows* recipes() { return &m_recipes; }
   Rows* batches() { return &m_batches; }
   Rows* table() { return &m_table; }

@@ -80,7 +80,9 @@ void TodayModel::read(bool resuming) {
       sayNext(shown(read.next->title), read.board);
     }
     emit changed();
-    if (resuming && read.next && read.next->state == State::tasting) enter(m_next);
+    if (!resuming || !read.next || read.next->state != State::tasting) return;
+    emit interrupted(read.board->lastAt);
+    enter(m_next);
   });
 }
 

@@ -2,6 +2,7 @@
 
 #include "domain/names.h"
 #include "shelf/vocabulary.h"
+#include "ui/spoken_words.h"
 #include "ui/voice.h"
 #include "words/vocabulary.h"
 
@@ -11,7 +12,7 @@ namespace oddglass::ui {
 
 template <class Work>
 void WordModel::change(Work work) {
-  ask([work = std::move(work), id = m_id](Cellar& cellar) {
+  changeShelf([work = std::move(work), id = m_id](Cellar& cellar) {
     work(cellar);
     return read(cellar, id);
   }, [this](Read read) { show(std::move(read)); });
@@ -33,7 +34,7 @@ void WordModel::save() {
   word.leaning = allOf<Leaning>().at(static_cast<std::size_t>(m_leaning));
   for (int i = 0; i < m_drinks.count(); ++i)
     if (m_drinks.at<TickRow>(i).ticked) word.drinks.insert(allOf<Kind>().at(static_cast<std::size_t>(i)));
-  ask([word](Cellar& cellar) {
+  changeShelf([word](Cellar& cellar) {
     WordId id = word.id;
     if (id.empty()) id = shelf::addWord(cellar.store(), cellar.clock, cellar.chance, word);
     else shelf::changeWord(cellar.store(), cellar.clock, word);
@@ -77,7 +78,7 @@ void WordModel::showCandidates() {
   constexpr std::size_t most = 8;
   m_candidateWords.clear();
   std::vector<OtherWordRow> rows;
-  if (!m_mergeWanted.trimmed().isEmpty()) m_candidateWords = shelf::wordsOf(m_list, {.text = plain(m_mergeWanted), .wordClass = {}, .drink = {}});
+  if (!m_mergeWanted.trimmed().isEmpty()) m_candidateWords = wordsSpoken(m_list, {.text = plain(m_mergeWanted), .wordClass = {}, .drink = {}});
   std::erase_if(m_candidateWords, [this](const TastingWord& word) { return word.id == m_id; });
   if (m_candidateWords.size() > most) m_candidateWords.resize(most);
   for (const TastingWord& word : m_candidateWords) {

@@ -39,6 +39,11 @@ void WordModel::open(const WordId& id) {
   });
 }
 
+void WordModel::readAgain() {
+  if (m_id.empty()) return;
+  ask([id = m_id](Cellar& cellar) { return read(cellar, id); }, [this](Read read) { show(std::move(read)); });
+}
+
 void WordModel::openNew(const QString& name) {
   TastingWord blank;
   blank.text = plain(name.trimmed());

@@ -70,6 +70,8 @@ public:
   void setMergeWanted(const QString& wanted);
 
   void open(const WordId& id);
+  /// The same word as it is now.
+  void readAgain();
   void openNew(const QString& name);
   Q_INVOKABLE void toList() { go(Router::Page::Words); }
   Q_INVOKABLE void tickDrink(int row, bool ticked);

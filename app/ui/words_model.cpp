@@ -3,6 +3,7 @@
 #include "domain/names.h"
 #include "shelf/vocabulary.h"
 #include "ui/kinds.h"
+#include "ui/spoken_words.h"
 #include "ui/voice.h"
 #include "words/vocabulary.h"
 
@@ -57,7 +58,7 @@ void WordsModel::show() {
   static constexpr Kind kinds[] = {Kind::beer, Kind::mead, Kind::cider, Kind::wine};
   shelf::WordsWanted wanted{plain(m_wanted), {}, {}, m_retiredShown, false};
   if (m_drink > 0) wanted.drink = kinds[m_drink - 1];
-  const auto words = shelf::wordsOf(m_list, wanted);
+  const auto words = wordsSpoken(m_list, wanted);
   std::vector<WordLineRow> rows;
   m_behind.clear();
   for (const WordClass each : allOf<WordClass>()) {

@@ -1,9 +1,14 @@
 #include "ui/worker.h"
 
+#include "shelf/undo.h"
+
 namespace oddglass::ui {
 
 store::Store& Cellar::store() {
-  if (!m_store) m_store = m_open();
+  if (!m_store) {
+    m_store = m_open();
+    if (m_store->access() == store::Access::write) shelf::rememberChanges(*m_store);
+  }
   return *m_store;
 }
 

@@ -24,7 +24,7 @@ class Cellar {
 public:
   using Open = std::function<std::unique_ptr<store::Store>()>;
   Cellar(Open open, Clock& ofRecord, Chance& system) : clock(ofRecord), chance(system), m_open(std::move(open)) {}
-  /// The store, opened at the first call. Throws what opening throws.
+  /// The store, opened at the first call; what is changed on its shelf from then on can be taken back. Throws what opening throws.
   store::Store& store();
   /// Lets go of the file, for a restore; the next `store()` opens it again.
   void close() { m_store.reset(); }

@@ -70,10 +70,6 @@ std::string decimal(const Voice& voice, double value, int places) {
   return negative ? "−" + text : text;
 }
 
-std::string gravity(const Voice& voice, int tenThousandths) {
-  return decimal(voice, tenThousandths / 10000.0, tenThousandths % 10 == 0 ? 3 : 4);
-}
-
 std::string strength(const Voice& voice, int hundredths) {
   const int places = hundredths % 100 == 0 ? 0 : hundredths % 10 == 0 ? 1 : 2;
   return say(voice, QT_TRANSLATE_NOOP("words", "{number} %"), {{"number", decimal(voice, hundredths / 100.0, places)}});
@@ -82,6 +78,7 @@ std::string strength(const Voice& voice, int hundredths) {
 std::optional<double> readNumber(std::string_view text) {
   std::string plain(trimmed(text));
   std::replace(plain.begin(), plain.end(), ',', '.');
+  if (constexpr std::string_view minus = "−"; plain.starts_with(minus)) plain.replace(0, minus.size(), "-");
   double value = 0;
   const char* end = plain.data() + plain.size();
   const auto [stop, error] = std::from_chars(plain.data(), end, value, std::chars_format::fixed);

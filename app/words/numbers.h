@@ -12,12 +12,10 @@ std::string whole(const Voice& voice, long long value);
 /// A number with a fixed count of decimals, 0 to 9, rounded half away from zero as the digits of the double say: "3.6".
 std::string decimal(const Voice& voice, double value, int places);
 
-/// A gravity from 1/10000: 10500 is "1.050".
-std::string gravity(const Voice& voice, int tenThousandths);
 /// A strength from 1/100 % by volume: 1250 is "12.5 %".
 std::string strength(const Voice& voice, int hundredths);
 
-/// A number as somebody typed it, with a comma or a point before the fraction, blanks around it allowed; nothing when it is none.
+/// A number as somebody typed it, with a comma or a point before the fraction, either minus, blanks around it allowed; nothing when it is none.
 std::optional<double> readNumber(std::string_view text);
 /// A whole number as typed, nothing when it is none.
 std::optional<long long> readWhole(std::string_view text);

@@ -3,6 +3,7 @@
 #include "words/mark.h"
 #include "words/numbers.h"
 #include "words/sheet_asked.h"
+#include "words/units.h"
 
 namespace oddglass::words {
 
@@ -109,7 +110,7 @@ PourPaperText pourPaperText(const Voice& voice, int cupMl) {
   text.title = say(voice, QT_TRANSLATE_NOOP("words", "For the pourer"));
   text.keyTitle = say(voice, QT_TRANSLATE_NOOP("words", "Key card"));
   text.warning = say(voice, QT_TRANSLATE_NOOP("words", "For the pourer alone: this sheet is the key. Do not read it aloud, do not taste, take it with you."));
-  text.amount = say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL into each cup."), {{"ml", whole(voice, cupMl)}});
+  text.amount = say(voice, QT_TRANSLATE_NOOP("words", "{volume} into each cup."), {{"volume", volume(voice, cupMl)}});
   text.pourOrder = say(voice, QT_TRANSLATE_NOOP("words", "Pour bottle by bottle"));
   text.placeOrder = say(voice, QT_TRANSLATE_NOOP("words", "Then check place by place, from the taster's left to the right"));
   text.spares = say(voice, QT_TRANSLATE_NOOP("words", "Only for a spilled cup: the code that takes its place"));

@@ -4,21 +4,22 @@
 #include "words/care.h"
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 namespace oddglass::words {
 namespace {
 
 void addCupsOnTheTable(const Voice& voice, const planning::Setup& setup, const planning::Amounts& amounts, std::vector<std::string>& lines) {
   const Values values{{"cups", cups(voice, amounts.cups)}, {"minutes", minutes(voice, amounts.minutes)}, {"evenings", whole(voice, amounts.evenings)},
-                      {"one", cups(voice, amounts.cupsAnEvening)}, {"ml", whole(voice, amounts.mlAnEvening)}};
+                      {"one", cups(voice, amounts.cupsAnEvening)}, {"volume", volume(voice, amounts.mlAnEvening)}};
   if (amounts.evenings == 1)
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{cups} on the table, and about {minutes}."), values));
   else
-    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Over {evenings} evenings: on the longest {one} a person, {ml} mL, and about {minutes}. {cups} in all."), values));
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Over {evenings} evenings: on the longest {one} a person, {volume}, and about {minutes}. {cups} in all."), values));
   if (amounts.wave)
-    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "In {waves} waves of {places}: {cups} on the trays at a time, {ml} mL."),
+    lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "In {waves} waves of {places}: {cups} on the trays at a time, {volume}."),
                         {{"waves", whole(voice, amounts.wave->waves)}, {"places", whole(voice, amounts.wave->places)}, {"cups", cups(voice, amounts.wave->cups)},
-                         {"ml", whole(voice, amounts.wave->ml)}}));
+                         {"volume", volume(voice, amounts.wave->ml)}}));
   if (setup.comparisons() > 1) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "That is three comparisons: each pair of the drinks by itself.")));
 }
 
@@ -46,20 +47,20 @@ std::string panelLine(const Voice& voice, const planning::Setup& setup, bool has
 
 std::vector<std::string> amountLines(const Voice& voice, const planning::Setup& setup, const planning::Amounts& amounts, const std::vector<std::string>& lotNames) {
   std::vector<std::string> lines;
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{cups} a person, {ml} mL in each: {all} mL in all."),
-                      {{"cups", cups(voice, amounts.cupsPerPerson)}, {"ml", whole(voice, setup.cupMl)}, {"all", whole(voice, amounts.mlPerPerson)}}));
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{cups} a person, {volume} in each: {all} in all."),
+                      {{"cups", cups(voice, amounts.cupsPerPerson)}, {"volume", volume(voice, setup.cupMl)}, {"all", volume(voice, amounts.mlPerPerson)}}));
   if (const auto hands = pouredByHand(setup.routine, setup.method, setup.expected); hands && hands->setsOneAside)
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Of the {n} cups of a round one is set aside and not tasted; it is counted in, for it may be drunk in the end."), {{"n", whole(voice, hands->total())}}));
   addCupsOnTheTable(voice, setup, amounts, lines);
   for (std::size_t i = 0; i < amounts.lots.size(); ++i) {
     const planning::LotAmount& lot = amounts.lots[i];
-    Values values{{"lot", i < lotNames.size() ? lotNames[i] : std::string()}, {"ml", whole(voice, lot.ml)}};
+    Values values{{"lot", i < lotNames.size() ? lotNames[i] : std::string()}, {"volume", volume(voice, lot.ml)}};
     if (!lot.bottles) {
-      lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{lot}: up to {ml} mL. Its bottle size is not known."), values));
+      lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{lot}: up to {volume}. Its bottle size is not known."), values));
       continue;
     }
     values["bottles"] = bottles(voice, *lot.bottles);
-    std::string line = say(voice, QT_TRANSLATE_NOOP("words", "{lot}: up to {ml} mL, {bottles}."), values);
+    std::string line = say(voice, QT_TRANSLATE_NOOP("words", "{lot}: up to {volume}, {bottles}."), values);
     if (!lot.enough && i < setup.lots.size())
       line += ' ' + sayCount(voice, QT_TRANSLATE_NOOP("words", "Only 1 is free."), QT_TRANSLATE_NOOP("words", "Only {n} are free."), setup.lots[i].freeBottles);
     lines.push_back(line);

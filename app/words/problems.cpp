@@ -7,6 +7,7 @@
 #include "words/method.h"
 #include "words/numbers.h"
 #include "words/routine.h"
+#include "words/units.h"
 
 namespace oddglass::words {
 namespace {
@@ -25,6 +26,8 @@ const char* sourceOf(Trouble trouble) {
     case Trouble::ambiguous: return QT_TRANSLATE_NOOP("words", "“{text}” begins more than one. Nothing was changed. Give a few more letters.");
     case Trouble::alreadyThere: return QT_TRANSLATE_NOOP("words", "“{text}” is there already. Nothing was changed. Use the one that is there, or choose another name.");
     case Trouble::alreadyStabilised: return QT_TRANSLATE_NOOP("words", "This batch was stabilised on {day}. Nothing was added. If it was really done twice, say so once more.");
+    case Trouble::undoneAlready: return QT_TRANSLATE_NOOP("words", "This change was taken back already, or something else was changed since. Nothing was changed now. Look at the page.");
+    case Trouble::undoDoesNotFit: return QT_TRANSLATE_NOOP("words", "This cannot be taken back any more: what came later needs “{name}” as it is. Nothing was changed. Change it by hand, or put it away.");
     case Trouble::stillInUse: return QT_TRANSLATE_NOOP("words", "A sealed session still pours this. It stays on the shelf. Put it away after the reveal.");
     case Trouble::ofTheProgram: return QT_TRANSLATE_NOOP("words", "“{text}” belongs to the list that comes with the program and keeps its name. Nothing was changed. Retire it, or merge it into a word of your own.");
     case Trouble::wordRetired: return QT_TRANSLATE_NOOP("words", "“{text}” is retired and takes no other word in. Nothing was changed. Bring it back first, or choose another one.");
@@ -150,6 +153,19 @@ Values generalWords(const Voice& voice) {
           {"round", "…"}, {"code", "…"}, {"item", "…"}, {"bottles", "…"}, {"mark", "…"}, {"why", say(voice, QT_TRANSLATE_NOOP("words", "Hands cannot hide this plan."))}, {"line", "…"}, {"column", "…"}, {"sum", "…"}};
 }
 
+/// Problems bring amounts and gravities as the store keeps them.
+void tellInUnits(const Voice& voice, const std::string& argument, Values& values) {
+  const bool isVolume = argument == "cup_ml" || argument == "bottle_ml";
+  const bool isGravity = argument == "og" || argument == "fg" || argument == "gravity";
+  const Voice kept;
+  for (const char* name : {"text", "low", "high"}) {
+    const auto found = values.find(name);
+    if (found == values.end()) continue;
+    if (const auto ml = isVolume ? readVolume(kept, found->second) : std::nullopt) found->second = volume(voice, *ml);
+    if (const auto sg = isGravity ? readGravity(kept, found->second) : std::nullopt) found->second = gravity(voice, *sg);
+  }
+}
+
 }  // namespace
 
 std::string fieldName(const Voice& voice, const std::string& argument) {
@@ -163,7 +179,7 @@ std::string fieldName(const Voice& voice, const std::string& argument) {
       {"tasters", QT_TRANSLATE_NOOP("words", "the tasters")},
       {"pourer", QT_TRANSLATE_NOOP("words", "the pourer")},
       {"rounds", QT_TRANSLATE_NOOP("words", "the number of rounds")},
-      {"cup_ml", QT_TRANSLATE_NOOP("words", "the millilitres in a cup")},
+      {"cup_ml", QT_TRANSLATE_NOOP("words", "the amount in a cup")},
       {"spares", QT_TRANSLATE_NOOP("words", "the number of spare places")},
       {"limit", QT_TRANSLATE_NOOP("words", "the limit for alike")},
       {"alpha", QT_TRANSLATE_NOOP("words", "the risk of a false alarm")},
@@ -224,6 +240,7 @@ std::string sentence(const Voice& voice, const Problem& problem) {
     if (const auto why = named<NotByHand>(values["reason"])) values["why"] = notByHandLine(voice, *why, named<Routine>(values["routine"]).value_or(Routine::alone));
   if (const auto check = values.find("check"); check != values.end())
     if (const auto known = named<GiveAway>(check->second)) check->second = checkName(voice, *known);
+  if (problem.trouble() == Trouble::outOfRange && voice.units != Units{}) tellInUnits(voice, problem.argument(), values);
   const char* source = sourceOf(problem.trouble());
   if (problem.trouble() == Trouble::codeNotHere && (!values.contains("place") || !values.contains("codes")))
     source = QT_TRANSLATE_NOOP("words", "{code} is not a code that can be meant here. Nothing was changed. Read the cup again.");

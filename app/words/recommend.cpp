@@ -4,6 +4,7 @@
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 #include <algorithm>
 
@@ -58,8 +59,8 @@ std::string choiceChance(const Voice& voice, const planning::Choice& choice, Cla
 
 std::string choicePrice(const Voice& voice, const planning::Choice& choice) {
   const planning::Amounts& amounts = choice.amounts;
-  std::string price = say(voice, QT_TRANSLATE_NOOP("words", "{cups}, {ml} mL a person; {all} in all."),
-                          {{"cups", cups(voice, amounts.cupsPerPerson)}, {"ml", whole(voice, amounts.mlPerPerson)}, {"all", cups(voice, amounts.cups)}});
+  std::string price = say(voice, QT_TRANSLATE_NOOP("words", "{cups}, {volume} a person; {all} in all."),
+                          {{"cups", cups(voice, amounts.cupsPerPerson)}, {"volume", volume(voice, amounts.mlPerPerson)}, {"all", cups(voice, amounts.cups)}});
   if (amounts.grams)
     price += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "Up to {grams} g of alcohol a person in an evening."), {{"grams", decimal(voice, *amounts.grams, 1)}});
   if (amounts.aboveCeiling) price += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "That is above your ceiling."));

@@ -10,6 +10,7 @@
 #include "words/reading.h"
 #include "words/routine.h"
 #include "words/seal.h"
+#include "words/units.h"
 #include "words/verdict.h"
 
 #include <algorithm>
@@ -129,9 +130,9 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Tasters who sat down: {people} in the panel; makers beside it: {makers}."), {{"people", people(voice, panel)}, {"makers", whole(voice, makers)}}));
   const FlightForm form = formOf(session.plan.method);
   const bool hasOrders = session.plan.routine == Routine::pourer || session.plan.routine == Routine::bottles;
-  lines.push_back(say(voice, hasOrders ? QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order equally often.")
-                                       : QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. The codes were drawn; which cup held what was left to hands."),
-                      {{"ml", whole(voice, session.plan.cupMl)}, {"cups", cups(voice, cupsInFlight(session.plan))}}));
+  lines.push_back(say(voice, hasOrders ? QT_TRANSLATE_NOOP("words", "{volume} in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order equally often.")
+                                       : QT_TRANSLATE_NOOP("words", "{volume} in each cup, {cups} a flight, each under its own code. The codes were drawn; which cup held what was left to hands."),
+                      {{"volume", volume(voice, session.plan.cupMl)}, {"cups", cups(voice, cupsInFlight(session.plan))}}));
   if (session.plan.sheet) {
     if (session.plan.sheet->hasDuplicate) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "One of the drinks was poured twice under two codes; which one was drawn too.")));
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{n} seconds between two cups. In between: {cleanser}."),

@@ -2,6 +2,7 @@
 
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 namespace oddglass::words {
 namespace {
@@ -38,8 +39,8 @@ RunPage runPage(const Voice& voice, const std::vector<std::vector<planning::RunS
   page.beforeHeading = say(voice, QT_TRANSLATE_NOOP("words", "Before"));
   page.before = {
       say(voice, QT_TRANSLATE_NOOP("words", "One to three days before: stand all bottles upright and cold, all in the same place.")),
-      say(voice, QT_TRANSLATE_NOOP("words", "Count {cups} alike and opaque or dark, marked at {ml} mL, and some more.")
-          , {{"cups", cups(voice, cupCount - spares)}, {"ml", whole(voice, cupMl)}}),
+      say(voice, QT_TRANSLATE_NOOP("words", "Count {cups} alike and opaque or dark, marked at {volume}, and some more.")
+          , {{"cups", cups(voice, cupCount - spares)}, {"volume", volume(voice, cupMl)}}),
       say(voice, QT_TRANSLATE_NOOP("words", "Cut the labels and stick them on in the order in which they are printed. {spares} are kept aside for spilled cups."), {{"spares", whole(voice, spares)}}),
       say(voice, QT_TRANSLATE_NOOP("words", "Lay the mats. Water, something plain to eat, a spit cup at every place. No perfume, no cooking, nobody smokes.")),
       say(voice, QT_TRANSLATE_NOOP("words", "A box for folded sheets, pens, and the seal mark where everybody can read it."))};

@@ -3,6 +3,7 @@
 #include "words/drinks.h"
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 namespace oddglass::words {
 namespace {
@@ -49,7 +50,7 @@ void addLeft(const Voice& voice, const TooEarly& early, std::vector<std::string>
   if (early.fallLeft)
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Down to the final gravity that you gave it could fall by another {fall}. In a closed bottle that would add about {volumes} volumes of gas; "
                                                           "bottles for beer are typically made for about {most} in all, lighter glass for less."),
-                        {{"fall", decimal(voice, *early.fallLeft / 10000.0, 3)}, {"volumes", decimal(voice, *early.volumesLeft, 1)}, {"most", decimal(voice, planning::beerBottleVolumes, 0)}}));
+                        {{"fall", gravityBetween(voice, *early.last, *early.last - *early.fallLeft)}, {"volumes", decimal(voice, *early.volumesLeft, 1)}, {"most", decimal(voice, planning::beerBottleVolumes, 0)}}));
   if (!early.stabilisedOn.empty()) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Stabilised on {day}. That hinders yeast; it does not stop one that is busy."), {{"day", early.stabilisedOn}}));
   if (early.daysInBottle) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "In the bottle since {day}: {long}."), {{"day", early.bottledOn}, {"long", daysLong(voice, *early.daysInBottle)}}));
 }
@@ -111,11 +112,11 @@ TooEarlyWords tooEarlyWords(const Voice& voice, const Beverage& drink, const std
     words.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Bottles under too much pressure can burst. Keep the others cold, upright and away from people; handle them with gloves and goggles, and open them cold, outside, "
                                                                    "pointing away. Where you are not sure, leave them closed and ask somebody who knows.")));
   } else {
-    words.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Pressure: a fall of 0.001 in a closed bottle adds about {each} volumes of gas, so 0.004 about {four}. Bottle only what has been steady for several days, and in glass made for it."),
-                                 {{"each", decimal(voice, planning::volumesEach, 2)}, {"four", decimal(voice, 4 * planning::volumesEach, 1)}}));
+    words.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Pressure: a fall of {little} in a closed bottle adds about {each} volumes of gas, so {more} about {four}. Bottle only what has been steady for several days, and in glass made for it."),
+                                 {{"little", gravityBetween(voice, 10010, 10000)}, {"more", gravityBetween(voice, 10040, 10000)}, {"each", decimal(voice, planning::volumesEach, 2)}, {"four", decimal(voice, 4 * planning::volumesEach, 1)}}));
   }
-  words.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Steady means: within 0.001 over {n} days or more, our own rule after common practice. Gas by Balling's figures, rounded up."),
-                               {{"n", std::to_string(planning::steadyDays)}}));
+  words.cautions.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Steady means: within {little} over {n} days or more, our own rule after common practice. Gas by Balling's figures, rounded up."),
+                               {{"little", gravityBetween(voice, 10010, 10000)}, {"n", std::to_string(planning::steadyDays)}}));
   return words;
 }
 

@@ -54,6 +54,8 @@ std::string listed(const Voice& voice, const std::vector<std::string>& parts) {
 
 std::string capitalised(std::string text) {
   if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  // The second half of Latin-1, in UTF-8: small letters stand 32 behind their capitals; the sign of division among them is no letter.
+  if (text.size() > 1 && text[0] == '\xC3' && text[1] >= '\xA0' && text[1] <= '\xBE' && text[1] != '\xB7') text[1] = static_cast<char>(text[1] - 32);
   return text;
 }
 

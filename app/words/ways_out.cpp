@@ -2,6 +2,7 @@
 #include "words/mark.h"
 #include "words/numbers.h"
 #include "words/plan.h"
+#include "words/units.h"
 
 namespace oddglass::words {
 namespace {
@@ -23,8 +24,8 @@ std::string what(const Voice& voice, const planning::WayOut& way, const planning
       return formOf(now.method).cups > 2 ? say(voice, QT_TRANSLATE_NOOP("words", "Name one thing to look for, and pour pairs another time: two cups instead of {cups}."), values)
                                          : say(voice, QT_TRANSLATE_NOOP("words", "Name one thing to look for, and pour pairs another time."));
     case planning::Way::pourLess:
-      return way.rounds ? say(voice, QT_TRANSLATE_NOOP("words", "Pour {ml} mL into each cup and taste {rounds}."), values)
-                        : say(voice, QT_TRANSLATE_NOOP("words", "Pour {ml} mL into each cup."), values);
+      return way.rounds ? say(voice, QT_TRANSLATE_NOOP("words", "Pour {volume} into each cup and taste {rounds}."), values)
+                        : say(voice, QT_TRANSLATE_NOOP("words", "Pour {volume} into each cup."), values);
     case planning::Way::spit: return say(voice, QT_TRANSLATE_NOOP("words", "Offer spit cups. It takes in less; the grams here are counted as if all were swallowed."));
     case planning::Way::anotherEvening:
       return way.rounds ? say(voice, QT_TRANSLATE_NOOP("words", "Taste {rounds}, spread over {evenings} evenings."), values)
@@ -40,7 +41,7 @@ std::string what(const Voice& voice, const planning::WayOut& way, const planning
 
 std::string wayOutLine(const Voice& voice, const planning::WayOut& way, const planning::Outlook& now, Sought sought) {
   Values values{{"cups", spelled(voice, formOf(now.method).cups)}};
-  if (way.cupMl) values["ml"] = whole(voice, *way.cupMl);
+  if (way.cupMl) values["volume"] = volume(voice, *way.cupMl);
   if (way.people) values["people"] = people(voice, *way.people);
   if (way.rounds) values["rounds"] = rounds(voice, *way.rounds);
   if (way.evenings) values["evenings"] = whole(voice, *way.evenings);

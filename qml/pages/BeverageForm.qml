@@ -52,16 +52,16 @@ Column {
         Field {
             objectName: "og"
             width: 180
-            label: qsTr("Original gravity")
+            label: qsTr("Original gravity, %1").arg(root.model.gravityUnit)
             text: root.model.originalGravity
-            hint: qsTr("such as 1.050; may stay empty")
+            hint: qsTr("such as %1; may stay empty").arg(root.model.gravityExample)
             error: root.model.wrongField === "og" ? root.model.wrong : ""
             onTyped: text => root.model.originalGravity = text
         }
         Field {
             objectName: "fg"
             width: 180
-            label: qsTr("Final gravity")
+            label: qsTr("Final gravity, %1").arg(root.model.gravityUnit)
             text: root.model.finalGravity
             error: root.model.wrongField === "fg" ? root.model.wrong : ""
             onTyped: text => root.model.finalGravity = text

@@ -146,6 +146,51 @@ PageFrame {
 
         SectionTitle {
             width: parent.width
+            text: qsTr("Language and units")
+        }
+        ChoiceRow {
+            objectName: "language"
+            width: parent.width
+            label: qsTr("Language")
+            options: [qsTr("as the system"), "English", "Deutsch"]
+            current: root.preferences.language
+            onChosen: index => root.preferences.language = index
+        }
+        ChoiceRow {
+            objectName: "volumeUnit"
+            width: parent.width
+            label: qsTr("Amounts")
+            options: [qsTr("millilitres"), qsTr("US fluid ounces"), qsTr("imperial fluid ounces")]
+            current: root.preferences.volume
+            onChosen: index => root.preferences.volume = index
+        }
+        ChoiceRow {
+            objectName: "temperatureUnit"
+            width: parent.width
+            label: qsTr("Temperatures")
+            options: [qsTr("Celsius"), qsTr("Fahrenheit")]
+            current: root.preferences.temperature
+            onChosen: index => root.preferences.temperature = index
+        }
+        ChoiceRow {
+            objectName: "gravityUnit"
+            width: parent.width
+            label: qsTr("Gravities")
+            options: [qsTr("specific gravity"), qsTr("degrees Plato")]
+            current: root.preferences.gravity
+            onChosen: index => root.preferences.gravity = index
+        }
+        Small {
+            width: parent.width
+            text: qsTr("Pages, fields and paper follow this. The file keeps whole millilitres and specific gravities, and the command line stays with them.")
+        }
+    }
+    Column {
+        width: parent.width
+        spacing: 16
+
+        SectionTitle {
+            width: parent.width
             text: qsTr("How this window looks")
         }
         ChoiceRow {

@@ -55,11 +55,12 @@ Column {
                 width: parent.width
                 spacing: 24
 
-                LinkButton { objectName: "lotMove" + lot.index; text: qsTr("Bottles came or went"); quiet: true; onClicked: root.model.startMove(lot.index) }
-                LinkButton { objectName: "lotEdit" + lot.index; text: qsTr("Change"); quiet: true; onClicked: root.model.editLot(lot.index) }
+                LinkButton { objectName: "lotMove" + lot.index; text: qsTr("Bottles came or went"); Accessible.name: qsTr("%1: %2").arg(lot.name).arg(text); quiet: true; onClicked: root.model.startMove(lot.index) }
+                LinkButton { objectName: "lotEdit" + lot.index; text: qsTr("Change"); Accessible.name: qsTr("%1: %2").arg(lot.name).arg(text); quiet: true; onClicked: root.model.editLot(lot.index) }
                 LinkButton {
                     objectName: "lotArchive" + lot.index
                     text: lot.archived ? qsTr("Put it back") : qsTr("Put it away")
+                    Accessible.name: qsTr("%1: %2").arg(lot.name).arg(text)
                     quiet: true
                     onClicked: root.model.archiveLot(lot.index)
                 }
@@ -127,7 +128,7 @@ Column {
             Field {
                 objectName: "lotMl"
                 width: 140
-                label: qsTr("Bottle, mL")
+                label: qsTr("Bottle, %1").arg(root.model.volumeUnit)
                 text: root.model.lotMl
                 error: root.model.wrongField === "bottle_ml" ? root.model.wrong : ""
                 onTyped: text => root.model.lotMl = text
@@ -155,7 +156,7 @@ Column {
                 width: 240
                 label: qsTr("How it is kept")
                 text: root.model.lotStorage
-                hint: qsTr("such as: cellar, 12 degrees")
+                hint: qsTr("such as: cellar, %1").arg(root.model.coolExample)
                 error: root.model.wrongField === "storage" ? root.model.wrong : ""
                 onTyped: text => root.model.lotStorage = text
             }

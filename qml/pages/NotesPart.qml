@@ -44,8 +44,8 @@ Column {
                 width: parent.width
                 spacing: 24
 
-                LinkButton { objectName: "noteCorrect" + note.index; text: qsTr("Correct it"); quiet: true; onClicked: root.model.correctNote(note.index) }
-                LinkButton { objectName: "noteWithdraw" + note.index; text: qsTr("It was wrong; take it back"); quiet: true; onClicked: root.model.withdrawNote(note.index) }
+                LinkButton { objectName: "noteCorrect" + note.index; text: qsTr("Correct it"); Accessible.name: qsTr("%1: %2").arg(note.says).arg(text); quiet: true; onClicked: root.model.correctNote(note.index) }
+                LinkButton { objectName: "noteWithdraw" + note.index; text: qsTr("It was wrong; take it back"); Accessible.name: qsTr("%1: %2").arg(note.says).arg(text); quiet: true; onClicked: root.model.withdrawNote(note.index) }
             }
             HairLine {
                 width: parent.width
@@ -85,7 +85,7 @@ Column {
                 objectName: "noteGravity"
                 width: 200
                 visible: root.model.noteKind === 0
-                label: qsTr("Gravity")
+                label: qsTr("Gravity, %1").arg(root.model.gravityUnit)
                 text: root.model.noteGravity
                 error: root.model.wrongField === "gravity" ? root.model.wrong : ""
                 onTyped: text => root.model.noteGravity = text

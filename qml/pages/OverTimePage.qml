@@ -89,6 +89,11 @@ PageFrame {
             }
         }
     }
+    HowPart {
+        objectName: "overTimeHow"
+        width: parent.width
+        lines: root.model.how
+    }
     SectionTitle {
         width: parent.width
         visible: root.model.sittings.count > 0

@@ -27,6 +27,11 @@ PageFrame {
     ]
     Component.onCompleted: model.load()
 
+    HowPart {
+        objectName: "placesHow"
+        width: parent.width
+        lines: root.model.how
+    }
     Panel {
         width: parent.width
         visible: root.model.closeQuestion !== ""

@@ -77,4 +77,9 @@ PageFrame {
         spoken: root.model.expectedHeading
         rows: root.model.expected
     }
+    HowPart {
+        objectName: "roomHow"
+        width: parent.width
+        lines: root.model.how
+    }
 }

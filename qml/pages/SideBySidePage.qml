@@ -139,4 +139,9 @@ PageFrame {
             }
         }
     }
+    HowPart {
+        objectName: "sideHow"
+        width: parent.width
+        lines: root.model.how
+    }
 }

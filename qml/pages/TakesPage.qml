@@ -120,7 +120,7 @@ PageFrame {
             objectName: "cupMl"
             width: Math.min(root.columnWidth, 240 * Theme.scale)
             label: qsTr("Per cup")
-            unit: qsTr("mL")
+            unit: root.model.volumeUnit
             text: root.model.cupMl
             error: root.model.wrongField === "cup_ml" ? root.model.wrong : ""
             onTyped: text => root.model.typeCupMl(text)
@@ -234,5 +234,10 @@ PageFrame {
                 text: modelData
             }
         }
+    }
+    HowPart {
+        objectName: "takesHow"
+        width: parent.width
+        lines: root.model.how
     }
 }

@@ -43,6 +43,7 @@ Column {
         objectName: root.objectName + "Numbers"
         quiet: true
         text: root.numbersShown ? qsTr("Hide the numbers") : qsTr("Show the numbers")
+        Accessible.name: qsTr("%1: %2").arg(text).arg(canvas.sentence)
         onClicked: root.numbersShown = !root.numbersShown
     }
     Column {

@@ -2,6 +2,12 @@
 
 #include <QAccessible>
 #include <QAccessibleInterface>
+#include <QFile>
+#include <QRegularExpression>
+#include <QXmlStreamReader>
+#include <catch2/catch.hpp>
+#include <map>
+#include <set>
 
 namespace oddglass::test {
 
@@ -11,6 +17,22 @@ std::string silent(QQuickItem* root) {
     if (!item->activeFocusOnTab() || !item->isEnabled()) return;
     QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
     if (!spoken || spoken->text(QAccessible::Name).isEmpty()) found += item->objectName().toStdString() + " (" + item->metaObject()->className() + ")\n";
+  });
+  return found;
+}
+
+std::string unclear(QQuickItem* root) {
+  static const QRegularExpression code(QStringLiteral("(^|[^0-9.,/-])[1-9][0-9]{2}($|[^0-9%.,/ ])"));
+  std::string found;
+  std::map<QString, int> names;
+  walk(root, [&](QQuickItem* item) {
+    if (!item->activeFocusOnTab() || !item->isEnabled()) return;
+    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
+    if (!spoken) return;
+    const QString name = spoken->text(QAccessible::Name);
+    if (spoken->role() == QAccessible::NoRole || spoken->role() == QAccessible::Client) found += "no role: " + item->objectName().toStdString() + "\n";
+    if (code.match(name).hasMatch()) found += "a code in one piece: " + name.toStdString() + "\n";
+    if (++names[name] == 2) found += "twice on the page: " + name.toStdString() + " (" + item->objectName().toStdString() + ")\n";
   });
   return found;
 }
@@ -26,6 +48,28 @@ std::string nameless(QQuickItem* root) {
 bool isShown(Window& at, const std::string& words) {
   bool found = false;
   walk(at.window().contentItem(), [&](QQuickItem* item) { found = found || item->property("text").toString().contains(QString::fromStdString(words)); });
+  return found;
+}
+
+std::string notGerman(Window& at) {
+  static const std::set<QString> english = [] {
+    std::set<QString> all;
+    QFile file(QStringLiteral(GERMAN_SENTENCES));
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    QXmlStreamReader read(&file);
+    QString source;
+    while (!read.atEnd()) {
+      read.readNext();
+      if (read.isStartElement() && read.name() == QLatin1String("source")) source = read.readElementText();
+      if (read.isStartElement() && read.name() == QLatin1String("translation") && read.readElementText() != source) all.insert(source);
+    }
+    return all;
+  }();
+  std::string found;
+  walk(at.window().contentItem(), [&](QQuickItem* item) {
+    for (const char* said : {"text", "placeholderText"})
+      if (const QString text = item->property(said).toString(); english.contains(text)) found += text.toStdString() + "\n";
+  });
   return found;
 }
 

@@ -20,11 +20,17 @@ void wear(Window& at, const Look& look);
 /// Whatever can be operated and says nothing of itself; one line each.
 std::string silent(QQuickItem* root);
 
+/// Whatever can be operated and would be misheard: without a role, a code that is not read digit by digit, or a name that another thing on the page has too.
+std::string unclear(QQuickItem* root);
+
 /// Whatever can be operated and has no name for a test to find it by.
 std::string nameless(QQuickItem* root);
 
 /// Whether a text that is shown holds these words.
 bool isShown(Window& at, const std::string& words);
+
+/// Texts that stand there in English although they have a German sentence, while the window speaks German.
+std::string notGerman(Window& at);
 
 /// Texts that reach beyond the window at its sides.
 std::string cutOff(Window& at);

@@ -16,18 +16,31 @@ TEST_CASE("every page speaks, and fits, in every look") {
   at.app().preferences()->setTextPercent(look.textPercent);
   at.window().resize(look.width, look.height);
   at.nextFrame();
-  for (int page = 0; page <= static_cast<int>(Page::BeginSeries); ++page) {
-    const auto shown = static_cast<Page>(page);
-    if (shown == Page::CameOut) continue;  // shown by the journey that opens the key
-    at.app().router()->go(shown);
+  const auto walkThrough = [&](const std::string& name) {
+    for (int page = 0; page <= static_cast<int>(Page::References); ++page) {
+      const auto shown = static_cast<Page>(page);
+      if (shown == Page::CameOut) continue;  // shown by the journey that opens the key
+      at.app().router()->go(shown);
+      at.settle();
+      at.nextFrame();
+      at.shoot(name + "_" + std::to_string(page));
+      INFO("page " << page << " in " << name);
+      CHECK(test::silent(at.window().contentItem()) == "");
+      CHECK(test::unclear(at.window().contentItem()) == "");
+      CHECK(test::nameless(at.window().contentItem()) == "");
+      CHECK(test::cutOff(at) == "");
+      if (at.app().preferences()->language() == ui::Preferences::Language::Deutsch) CHECK(test::notGerman(at) == "");
+    }
+  };
+  // German words are longer: the narrow window holds them too.
+  if (look.width < 1000) {
+    at.app().preferences()->setLanguage(ui::Preferences::Language::Deutsch);
     at.settle();
-    at.nextFrame();
-    at.shoot(std::string(look.name) + "_" + std::to_string(page));
-    INFO("page " << page << " in " << look.name);
-    CHECK(test::silent(at.window().contentItem()) == "");
-    CHECK(test::nameless(at.window().contentItem()) == "");
-    CHECK(test::cutOff(at) == "");
+    walkThrough(std::string(look.name) + "_german");
+    at.app().preferences()->setLanguage(ui::Preferences::Language::English);
+    at.settle();
   }
+  if (look.width >= 1000 || look.textPercent > 100) walkThrough(look.name);
   CHECK(at.complaints() == "");
 }
 

@@ -41,6 +41,7 @@ void Window::open(Clock& clock, Chance& chance) {
   m_app = std::make_unique<ui::App>(std::move(cellar), QString::fromStdString(m_folder + "/window.ini"), QStringLiteral(ODDGLASS_DEMO));
   m_engine = std::make_unique<QQmlApplicationEngine>();
   m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+  QObject::connect(m_app->preferences(), &ui::Preferences::spokenChanged, m_engine.get(), &QQmlEngine::retranslate);
   m_engine->setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(m_app.get())}});
   m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Oddglass/Main.qml")));
   REQUIRE(m_engine->rootObjects().size() == 1);

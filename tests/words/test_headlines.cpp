@@ -1,5 +1,6 @@
 #include "domain/flight_form.h"
 #include "domain/names.h"
+#include "german.h"
 #include "insight/table.h"
 #include "words/came_out.h"
 #include "words/denials.h"
@@ -30,9 +31,34 @@ struct Seen {
   int weakened[4] = {};
 };
 
+/// What no German headline may say either: that two are one, that something is proved, sure or ready, or that nobody could.
+std::string forbiddenInGerman(std::string text) {
+  const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
+  std::ranges::transform(text, text.begin(), lower);
+  for (const char* word : {"gleich", "identisch", "derselbe", "dasselbe", "so gut wie", "ebenso gut", "bewies", "beweis", "belegt", " reif", "trinkreif", "fertig", "sicher", "niemand kon", "keiner kon",
+                           "kein mensch", "ununterscheidbar"})
+    if (text.find(word) != std::string::npos) return word;
+  return {};
+}
+
+void lookInGerman(const RevealedSession& session, const insight::Findings& findings, const std::string& english) {
+  static const Voice voice = testing::germanVoice();
+  const CameOut out = cameOut(voice, session, findings);
+  std::vector<std::string> headlines{out.headline, out.word};
+  for (const CameOut& pair : out.pairs) headlines.push_back(pair.headline);
+  for (const std::string& headline : headlines)
+    if (const std::string word = forbiddenInGerman(headline); !word.empty()) FAIL(word << " in: " << headline);
+  if (out.headline == english) FAIL("not in German: " << english);
+  std::vector<std::string> lines = out.lines();
+  lines.push_back(out.headline);
+  for (const std::string& line : lines)
+    if (line.find_first_of("{}%") != std::string::npos || line.find("  ") != std::string::npos || line.find("..") != std::string::npos) FAIL("left open, or badly joined: " << line);
+}
+
 void look(const RevealedSession& session, Seen& seen) {
   const auto findings = insight::findingsOf(session);
   const CameOut out = cameOut(Voice{}, session, findings);
+  lookInGerman(session, findings, out.headline);
   ++seen.verdicts[static_cast<int>(findings.verdict)];
   ++seen.weakened[static_cast<int>(findings.weakenedBy)];
   seen.headlines.insert(out.headline);

@@ -37,6 +37,8 @@ TEST_CASE("one and many") {
   CHECK(listed(voice, {"a"}) == "a");
   CHECK(listed(voice, {"a", "b", "c"}) == "a, b and c");
   CHECK(capitalised("place") == "Place");
+  CHECK(capitalised("überschäumend") == "Überschäumend");
+  CHECK(capitalised("÷").compare("÷") == 0);
   CHECK(capitalised("").empty());
 }
 
