@@ -82,6 +82,12 @@ struct LoggedEvent {
   std::optional<bool> goOn{};   ///< what a look after a round said
 };
 
+/// Who of those that sat by name or nickname had answered in an earlier session of the same store.
+struct SatBefore {
+  int panel = 0;
+  int makers = 0;
+};
+
 /// A revealed session by value, all that findings are worked out from.
 struct RevealedSession {
   SessionId id;
@@ -98,6 +104,7 @@ struct RevealedSession {
   Millis revealedAt = 0;
   int pourSheetOpenings = 0;
   int erasedPeople = 0;
+  std::optional<SatBefore> satBefore{};  ///< nothing where the session came from a file
   bool commitmentHolds = false;
   std::string commitment;   ///< hex
   std::string sealMark;

@@ -5,6 +5,7 @@
 #include "words/reading.h"
 #include "words/report.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace oddglass::report {
@@ -55,8 +56,9 @@ Json planOf(const Plan& plan) {
 }
 
 Json headOf(const RevealedSession& session) {
-  const std::string standard = words::standardOf(session.plan.method);
-  return {{"format", "oddglass-report"}, {"version", 1}, {"standard", standard.empty() ? std::string("common practice, not certified") : "after " + standard + ", not certified"},
+  std::string standard;
+  for (const std::string& each : words::standardsOf(session.plan)) standard += (standard.empty() ? "after " : ", ") + each;
+  return {{"format", "oddglass-report"}, {"version", 1}, {"standard", (standard.empty() ? "common practice" : standard) + ", not certified"},
           {"session", {{"id", session.id.text}, {"title", session.title}, {"state", nameOf(session.state)}, {"came_from", nameOf(session.cameFrom)},
                        {"sealed_at", session.sealedAt}, {"revealed_at", session.revealedAt}}}};
 }
@@ -65,6 +67,21 @@ Json promisesOf(const RevealedSession& session) {
   Json promises = Json::object();
   for (const auto& [outcome, text] : session.promises) promises[std::string(nameOf(outcome))] = textOrNull(text);
   return promises;
+}
+
+Json powerOf(const words::Voice& voice, const Plan& plan) { return words::powerBefore(voice, plan); }
+
+Json tastersOf(const RevealedSession& session) {
+  const auto makers = std::ranges::count(session.people, true, &ShownPerson::isMaker);
+  Json before = nullptr;
+  if (session.satBefore) before = {{"panel", session.satBefore->panel}, {"makers", session.satBefore->makers}};
+  return {{"panel", std::ssize(session.people) - makers}, {"makers", makers}, {"answered_before", before}};
+}
+
+Json ordersOf(const RevealedSession& session) {
+  Json orders = Json::array();
+  for (const OrderCount& each : ordersDealt(session)) orders.push_back({{"order", each.order}, {"flights", each.flights}});
+  return orders;
 }
 
 Json recordOf(const RevealedSession& session) {

@@ -4,6 +4,7 @@
 #include "session/sittings.h"
 #include "ui/figure_row.h"
 #include "ui/page_model.h"
+#include "ui/paper_wishes.h"
 #include "ui/rows.h"
 
 #include <vector>
@@ -50,13 +51,15 @@ class OverTimeModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QStringList notes MEMBER m_notes NOTIFY changed)
   Q_PROPERTY(QString told MEMBER m_told NOTIFY changed)
   Q_PROPERTY(QString calendarFile MEMBER m_calendarFile NOTIFY changed)
+  Q_PROPERTY(QString reportFile MEMBER m_reportFile NOTIFY changed)
+  Q_PROPERTY(QString reported MEMBER m_reported NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* series READ series CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* sittings READ sittings CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* asked READ asked CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* seen READ seen CONSTANT)
 
 public:
-  OverTimeModel(const Stage& stage, QObject* parent);
+  OverTimeModel(const Stage& stage, const QString& settings, QObject* parent);
   Rows* series() { return &m_series; }
   Rows* sittings() { return &m_sittings; }
   Rows* asked() { return &m_asked; }
@@ -71,6 +74,8 @@ public:
   /// Opens the old pages although a sitting is sealed; that is written down.
   Q_INVOKABLE void openAnyway();
   Q_INVOKABLE void writeCalendar();
+  /// Writes the report of the series that is shown into the file named in `reportFile`; HTML, or PDF or JSON when its name says so. Not while the pages are closed.
+  Q_INVOKABLE void writeReport();
   /// The series that the page shows from now on.
   void open(const SeriesId& series) { m_id = series; }
 
@@ -81,11 +86,12 @@ private:
   void read(bool opened);
   void show(const struct AgedRead& read);
   void showSittings(const struct AgedRead& read);
+  PaperWishes m_wishes;
   SeriesId m_id;
   std::vector<SeriesId> m_ids;
   std::vector<session::SittingNow> m_now;
   bool m_loaded = false, m_anything = false, m_closed = false;
-  QString m_title, m_shape, m_headline, m_next, m_primary, m_told, m_calendarFile;
+  QString m_title, m_shape, m_headline, m_next, m_primary, m_told, m_calendarFile, m_reported, m_reportFile;
   QStringList m_lines, m_notes;
   Rows m_series, m_sittings, m_asked, m_seen;
 };

@@ -6,6 +6,7 @@
 #include "print/report_pages.h"
 #include "print/run_pages.h"
 #include "print/table_pages.h"
+#include "report/series_document.h"
 #include "report/sheet_report.h"
 #include "session/look.h"
 #include "session/pour.h"
@@ -18,8 +19,8 @@
 namespace oddglass::ui {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, Printed>, 8> printedNames{{{"labels", Printed::labels}, {"mats", Printed::mats}, {"sheets", Printed::sheets}, {"blank", Printed::blank},
-                                                                            {"run", Printed::run}, {"pour", Printed::pour}, {"key", Printed::key}, {"report", Printed::report}}};
+constexpr std::array<std::pair<std::string_view, Printed>, 9> printedNames{{{"labels", Printed::labels}, {"mats", Printed::mats}, {"sheets", Printed::sheets}, {"blank", Printed::blank},
+                                                                            {"run", Printed::run}, {"pour", Printed::pour}, {"key", Printed::key}, {"report", Printed::report}, {"series", Printed::series}}};
 
 std::string forTheTable(const words::Voice& voice, const tasting::TablePaper& paper, const Printing& wish) {
   switch (wish.what) {
@@ -30,7 +31,8 @@ std::string forTheTable(const words::Voice& voice, const tasting::TablePaper& pa
     case Printed::run: return print::runPdf(voice, paper, wish.size);
     case Printed::pour:
     case Printed::key:
-    case Printed::report: break;
+    case Printed::report:
+    case Printed::series: break;
   }
   return {};
 }
@@ -69,6 +71,12 @@ void printInto(store::Store& store, Clock& clock, const words::Voice& voice, con
   if (isKey(wish.what)) return printKey(store, clock, voice, session, wish, file);
   exchange::writeWhole(file, wish.what == Printed::report ? print::reportPdf(voice, report::documentOf(voice, session::revealed(store, session), wish.whom), wish.size)
                                                           : forTheTable(voice, tasting::tablePaper(store, session), wish));
+}
+
+void printSeries(store::Store& store, const words::Voice& voice, const SeriesId& series, print::PaperSize size, const std::filesystem::path& file) {
+  const report::SeriesReport read = report::readSeriesReport(store, series);
+  if (session::areClosed(read.now)) throw Problem(Trouble::pagesClosed, "series", {{"text", read.series.title}});
+  exchange::writeWhole(file, print::reportPdf(voice, report::seriesDocument(voice, read), size));
 }
 
 }  // namespace oddglass::ui
