@@ -5,7 +5,6 @@
 #include "exchange/sheets.h"
 #include "session/pour.h"
 #include "session/record.h"
-#include "shelf/people.h"
 #include "store/together.h"
 #include "tasting/board.h"
 #include "tasting/flight.h"
@@ -58,10 +57,6 @@ void describeBoard(CLI::App& app, Command::Work& chosen) {
     return {Json{{"id", board.id.text}, {"state", nameOf(board.state)}, {"guest_title", board.guestTitle}, {"seal_mark", board.sealMark}, {"rounds", board.rounds},
                  {"locked", board.locked}, {"expected", board.expected}, {"places", std::move(places)}, {"invited", std::move(invited)}}, {}};
   });
-}
-
-TasterId tasterOf(store::Store& store, const Given& given) {
-  return looksLikeUid(given.text()) ? shelf::taster(store, {given.text()}).id : shelf::tasterNamed(store, given.text()).id;
 }
 
 void describeSit(CLI::App& app, Command::Work& chosen) {

@@ -88,6 +88,14 @@ struct SatBefore {
   int makers = 0;
 };
 
+/// How many answered flights did not come from the screen, and who brought them in.
+struct TypedIn {
+  int fromPaper = 0;
+  int fromFile = 0;
+  int byTasters = 0;   ///< of these, by somebody at the table who had locked
+  int byOthers = 0;    ///< of these, by somebody who was not; of older sessions it is not known
+};
+
 /// A revealed session by value, all that findings are worked out from.
 struct RevealedSession {
   SessionId id;
@@ -104,6 +112,7 @@ struct RevealedSession {
   Millis revealedAt = 0;
   int pourSheetOpenings = 0;
   int erasedPeople = 0;
+  TypedIn typedIn{};
   std::optional<SatBefore> satBefore{};  ///< nothing where the session came from a file
   bool commitmentHolds = false;
   std::string commitment;   ///< hex

@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 
 namespace oddglass::insight {
 
@@ -90,21 +89,6 @@ std::optional<PeopleDiffer> peopleDifferOf(const std::vector<Trial>& trials, Met
   return PeopleDiffer{fit->mu, *fit->gamma, *fit->pValue};
 }
 
-namespace {
-
-// Whoever stopped is told of apart.
-template <class Flight>
-int stillOpen(const RevealedSession& session, const std::vector<Flight>& flights) {
-  std::set<Place> open;
-  for (const Flight& flight : flights) {
-    const auto person = std::ranges::find(session.people, flight.place, &ShownPerson::place);
-    if (!flight.isAnswered() && !flight.voided && person != session.people.end() && !person->left && !person->erased) open.insert(flight.place);
-  }
-  return static_cast<int>(open.size());
-}
-
-}  // namespace
-
 std::vector<Deviation> deviationsOf(const RevealedSession& session) {
   std::map<DeviationKind, int> counts;
   if (!session.commitmentHolds) counts[DeviationKind::commitmentBroken] = 1;
@@ -133,9 +117,6 @@ std::vector<Deviation> deviationsOf(const RevealedSession& session) {
   }
   counts[DeviationKind::said] = static_cast<int>(session.said.size());
   counts[DeviationKind::erased] = session.erasedPeople;
-  if (std::ranges::find(session.log, Event::closed, &LoggedEvent::event) != session.log.end())
-    counts[DeviationKind::closedEarly] = stillOpen(session, session.panel) + stillOpen(session, session.makers);
-  for (std::size_t i = 1; i < session.log.size(); ++i) counts[DeviationKind::clockBack] += session.log[i].at < session.log[i - 1].at;
   std::vector<Deviation> list;
   for (const auto& [kind, count] : counts)
     if (count > 0) list.push_back({kind, count});

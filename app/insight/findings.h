@@ -61,8 +61,6 @@ enum class DeviationKind {
   left,               ///< people who stopped before the end
   said,               ///< times something was said aloud
   erased,             ///< people whose answers were destroyed on request
-  closedEarly,        ///< people who still had cups to answer when the table was closed
-  clockBack,          ///< entries of the log whose time lies before that of the entry above; their order is the log's
 };
 struct Deviation {
   DeviationKind kind;

@@ -86,7 +86,8 @@ Json ordersOf(const RevealedSession& session) {
 
 Json recordOf(const RevealedSession& session) {
   return {{"commitment", session.commitment}, {"commitment_holds", session.commitmentHolds}, {"seal_mark", session.sealMark},
-          {"pour_sheet_openings", session.pourSheetOpenings}, {"erased", session.erasedPeople}};
+          {"pour_sheet_openings", session.pourSheetOpenings}, {"erased", session.erasedPeople},
+          {"typed_in", {{"from_paper", session.typedIn.fromPaper}, {"from_file", session.typedIn.fromFile}, {"by_tasters", session.typedIn.byTasters}, {"by_others", session.typedIn.byOthers}}}};
 }
 
 }  // namespace oddglass::report

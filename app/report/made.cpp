@@ -193,8 +193,6 @@ std::string_view nameOf(insight::DeviationKind kind) {
     case insight::DeviationKind::left: return "left";
     case insight::DeviationKind::said: return "said";
     case insight::DeviationKind::erased: return "erased";
-    case insight::DeviationKind::closedEarly: return "closed_early";
-    case insight::DeviationKind::clockBack: return "clock_back";
   }
   return {};
 }

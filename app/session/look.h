@@ -44,6 +44,7 @@ struct HistoryLine {
   std::optional<bool> commitmentHolds;   ///< at the reveal
   std::optional<int> missing;            ///< at the close
   std::optional<bool> goOn;              ///< what a look after a round said
+  std::optional<Place> typedBy;          ///< whose place typed answers in; 0: somebody not at the table
   std::string words;                     ///< only after the reveal or the breaking of the seal; may be erased
 };
 std::vector<HistoryLine> history(store::Store& store, const SessionId& session);

@@ -100,6 +100,7 @@ class Reader {
           person(*event.place).erased = true;
         }
         break;
+      case Event::answered: typedIn(entry.seq, body); break;
       case Event::pourSheetOpened:
       case Event::poured:
       case Event::asPoured:
@@ -107,11 +108,19 @@ class Reader {
       case Event::found:
       case Event::opened:
       case Event::began:
-      case Event::answered:
       case Event::looked:
       case Event::closed:
       case Event::abandoned: break;
     }
+  }
+
+  void typedIn(Seq seq, const Json& body) {
+    const auto in = std::ranges::find(record_.handIns, seq, &RecordedHandIn::seq);
+    if (in == record_.handIns.end()) return;
+    result_.typedIn.fromPaper += in->via == "paper";
+    result_.typedIn.fromFile += in->via == "file";
+    if (!body.contains("typed_by")) return;
+    ++(body.at("typed_by").get<int>() > 0 ? result_.typedIn.byTasters : result_.typedIn.byOthers);
   }
 
   ShownPerson& person(Place place) {

@@ -142,12 +142,6 @@ std::string deviationLine(const Voice& voice, const insight::Deviation& deviatio
     case insight::DeviationKind::erased:
       return sayCount(voice, QT_TRANSLATE_NOOP("words", "What 1 person left here was destroyed at their wish, and everything was worked out again."),
                       QT_TRANSLATE_NOOP("words", "What {n} people left here was destroyed at their wish, and everything was worked out again."), n);
-    case insight::DeviationKind::closedEarly:
-      return sayCount(voice, QT_TRANSLATE_NOOP("words", "The table was closed while 1 person still had cups to answer."),
-                      QT_TRANSLATE_NOOP("words", "The table was closed while {n} people still had cups to answer."), n);
-    case insight::DeviationKind::clockBack:
-      return sayCount(voice, QT_TRANSLATE_NOOP("words", "Once the computer’s clock went back between two entries. Their order is the record’s, not the clock’s."),
-                      QT_TRANSLATE_NOOP("words", "{n} times the computer’s clock went back between two entries. Their order is the record’s, not the clock’s."), n);
   }
   return {};
 }

@@ -138,6 +138,7 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
   else
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Tasters who sat down: {people} in the panel; makers beside it: {makers}."), {{"people", people(voice, panel)}, {"makers", whole(voice, makers)}}));
   if (std::string experience = experienceLine(voice, session); !experience.empty()) lines.push_back(std::move(experience));
+  if (std::string typed = typedInLine(voice, session.typedIn); !typed.empty()) lines.push_back(std::move(typed));
   const FlightForm form = formOf(session.plan.method);
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "{ml} mL in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order equally often."),
                       {{"ml", whole(voice, session.plan.cupMl)}, {"cups", cups(voice, cupsInFlight(session.plan))}}));
@@ -166,6 +167,14 @@ std::vector<std::string> answerLines(const Voice& voice, const insight::Findings
       lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Power: a difference that {what} would have come out {often}."),
                           {{"what", canTell(voice, findings.claim, each.sharePm)}, {"often", timesIn(voice, each.chance)}}));
   return lines;
+}
+
+std::string typedInLine(const Voice& voice, const TypedIn& typedIn) {
+  if (typedIn.fromPaper + typedIn.fromFile == 0) return {};
+  std::string line = say(voice, QT_TRANSLATE_NOOP("words", "Flights that were not answered on the screen: {paper} typed in from paper, {file} taken from a table."), {{"paper", whole(voice, typedIn.fromPaper)}, {"file", whole(voice, typedIn.fromFile)}});
+  if (typedIn.byTasters + typedIn.byOthers > 0)
+    line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "Typed in by tasters who had locked everything: {tasters}; by people who were not at the table: {others}."), {{"tasters", whole(voice, typedIn.byTasters)}, {"others", whole(voice, typedIn.byOthers)}});
+  return line;
 }
 
 std::string standardLine(const Voice& voice, const Plan& plan) {

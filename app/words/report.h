@@ -43,6 +43,9 @@ struct ReadingTable {
 };
 ReadingTable readingTable(const Voice& voice, const Plan& plan, const insight::Findings& findings);
 
+/// How many flights came from paper or from a table, and who typed them in; empty where all came from the screen.
+std::string typedInLine(const Voice& voice, const TypedIn& typedIn);
+
 /// "After ISO 4120:2021; nobody has certified this test."
 std::string standardLine(const Voice& voice, const Plan& plan);
 

@@ -146,19 +146,6 @@ TEST_CASE("deviations are listed once each, with how many") {
   CHECK(f.deviations.size() == 4);
 }
 
-TEST_CASE("a table closed early and a clock that went back are told, each once") {
-  auto session = twelveOf18();
-  for (auto& flight : session.panel)
-    if (flight.place.value <= 2 && flight.round.value >= 2) flight.picks.clear();
-  session.people[1].left = true;  // stopped; the table was not closed on them
-  session.log = {{Seq{1}, 5000, Event::sealed, {}, {}}, {Seq{2}, 9000, Event::opened, {}, {}}, {Seq{3}, 8999, Event::answered, Place{1}, Round{1}}};
-  CHECK(countOf(findingsOf(session), DeviationKind::clockBack) == 1);
-  CHECK(countOf(findingsOf(session), DeviationKind::closedEarly) == 0);
-  session.log.push_back({Seq{4}, 8999, Event::closed, {}, {}});
-  CHECK(countOf(findingsOf(session), DeviationKind::clockBack) == 1);
-  CHECK(countOf(findingsOf(session), DeviationKind::closedEarly) == 1);
-}
-
 TEST_CASE("a habit of the first cup shows in wrong answers only") {
   auto session = table::panel(std::vector<int>(12, 0), 1);
   for (auto& flight : session.panel) {

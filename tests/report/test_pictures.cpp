@@ -52,7 +52,7 @@ TEST_CASE("orders are counted as they were dealt, and codes in files have words 
   std::set<std::string_view> seen;
   for (int i = 0; i <= static_cast<int>(insight::Verdict::none); ++i) CHECK(seen.insert(report::nameOf(static_cast<insight::Verdict>(i))).second);
   seen.clear();
-  for (int i = 0; i <= static_cast<int>(insight::DeviationKind::clockBack); ++i) CHECK(seen.insert(report::nameOf(static_cast<insight::DeviationKind>(i))).second);
+  for (int i = 0; i <= static_cast<int>(insight::DeviationKind::erased); ++i) CHECK(seen.insert(report::nameOf(static_cast<insight::DeviationKind>(i))).second);
   seen.clear();
   for (int i = 0; i <= static_cast<int>(insight::Caution::countsOnly); ++i) CHECK(seen.insert(report::nameOf(static_cast<insight::Caution>(i))).second);
   CHECK(seen.count("") == 0);

@@ -229,7 +229,7 @@ TEST_CASE("the room part names nobody; the maker's part leaves out who wished to
 
 TEST_CASE("every deviation and reason has a sentence") {
   std::set<std::string> seen;
-  for (int kind = 0; kind <= static_cast<int>(insight::DeviationKind::clockBack); ++kind) {
+  for (int kind = 0; kind <= static_cast<int>(insight::DeviationKind::erased); ++kind) {
     for (const int count : {1, 2}) {
       const std::string line = deviationLine(Voice{}, {static_cast<insight::DeviationKind>(kind), count});
       INFO(line);
