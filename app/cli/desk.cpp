@@ -67,7 +67,7 @@ std::shared_ptr<std::vector<std::string>> Command::arguments(const std::string& 
 
 std::shared_ptr<std::vector<std::string>> Command::options(const std::string& name, const std::string& value, const std::string& about) {
   auto given = std::make_shared<std::vector<std::string>>();
-  command_->add_option(name, *given, about)->type_name(value)->expected(1)->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  command_->add_option(name, *given, about)->type_name(value)->allow_extra_args(false);
   return given;
 }
 

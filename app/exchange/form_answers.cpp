@@ -164,6 +164,12 @@ class Form {
       table_.refuse(cells.row, column.name, "place " + std::to_string(place.value) + " answers this question twice in round " + std::to_string(round.value));
   }
 
+  bool isAbout(const ColumnMeaning& meaning, const FaultyReply& fault, const std::pair<Round, Place>& at) const {
+    if (std::ranges::none_of(meaning.items, [&](const SheetItem* item) { return item->item == fault.item; }) || (meaning.round && *meaning.round != at.first.value)) return false;
+    return !meaning.cup || fault.code.value == 0 ||
+           std::ranges::any_of(cupsOf(at.second, at.first), [&](const tasting::FlightCup& cup) { return cup.code == fault.code && (*meaning.cup == cup.code.value || *meaning.cup == cup.position.value); });
+  }
+
   // What the table would refuse is told with its line here.
   void requireWhole(const std::pair<Round, Place>& at, const tasting::HandIn& in) const {
     std::vector<Code> cups;
@@ -173,7 +179,7 @@ class Form {
     for (const tasting::Reply& reply : in.replies) given.push_back({reply.item, reply.code, reply.text ? std::nullopt : std::optional(reply.value), reply.text.has_value()});
     const auto fault = firstFault(plan_.items, cups, given);
     if (!fault) return;
-    const auto column = std::ranges::find_if(columns_, [&](const ReadColumn& each) { return std::ranges::any_of(each.meaning.items, [&](const SheetItem* item) { return item->item == fault->item; }); });
+    const auto column = std::ranges::find_if(columns_, [&](const ReadColumn& each) { return isAbout(each.meaning, *fault, at); });
     const auto item = std::ranges::find(plan_.items, fault->item, &SheetItem::item);
     const std::string question = item == plan_.items.end() ? std::to_string(fault->item.value) : std::string(nameOf(item->kind)) + (item->word.empty() ? "" : ':' + item->word);
     const std::string where = "place " + std::to_string(at.second.value) + ", round " + std::to_string(at.first.value) + (fault->code.value > 0 ? ", cup " + std::to_string(fault->code.value) : std::string());
