@@ -29,7 +29,7 @@ SeriesReportWords seriesReportWords(const Voice& voice) {
 std::string controlName(const Voice& voice, ControlKind control) {
   switch (control) {
     case ControlKind::none: return say(voice, QT_TRANSLATE_NOOP("words", "nothing"));
-    case ControlKind::twin: return say(voice, QT_TRANSLATE_NOOP("words", "the same bottling, kept cold"));
+    case ControlKind::twin: return say(voice, QT_TRANSLATE_NOOP("words", "bottles of this bottling, kept cold"));
     case ControlKind::reference: return say(voice, QT_TRANSLATE_NOOP("words", "a bought drink"));
   }
   return {};

@@ -26,7 +26,7 @@ std::vector<std::string> seriesPlanLines(const Voice& voice, const Series& serie
 /// "Followed from 2025-11-24; sittings held from 2025-12-08 to 2026-05-24."
 std::string seriesDates(const Voice& voice, const Series& series, const insight::OverTime& over);
 
-/// What the control of a series is called: "the same bottling, kept cold", "a bought drink".
+/// What the control of a series is called: "bottles of this bottling, kept cold", "a bought drink".
 std::string controlName(const Voice& voice, ControlKind control);
 
 /// What went otherwise at one sitting: "Sitting 2: 1 cup was spilled and poured again under a spare code."

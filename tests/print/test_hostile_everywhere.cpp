@@ -1,5 +1,6 @@
 // One evening of a series whose every name and text would break a page, a table, a calendar or a reader, through everything that goes out.
 #include "aging_evenings.h"
+#include "domain/text.h"
 #include "exchange/calendar.h"
 #include "exchange/csv.h"
 #include "exchange/write_out.h"
