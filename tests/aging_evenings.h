@@ -8,6 +8,14 @@ namespace oddglass::testing {
 
 inline constexpr Millis dayLong = 86'400'000;
 
+/// Honey rises by 12 of 100 from look to look beside the twin, in everybody's own way; two name vinegar at the end.
+inline Said risen(int look, int place, const SheetItem& item, Slot slot) {
+  const bool isBatch = slot == Slot{1};
+  if (item.kind == ItemKind::check) return {isBatch && look == 3 && place <= 2 ? 1 : 0};
+  if (item.kind == ItemKind::line) return {30 + 2 * place + (isBatch ? 12 * (look - 1) + (place * look) % 4 : 0)};
+  return {4 + (place + look) % 3};
+}
+
 /// A mead beside its cold twin, four sittings; each answered by six friends and the maker.
 struct AgingEvenings : SheetEvening {
   LotId twin = shelf::setTwinAside(*store, clock, chance, mine, "kept cold", "fridge", 6);
@@ -42,6 +50,15 @@ struct AgingEvenings : SheetEvening {
     sealAndSit();
     answerAll(say);
     end();
+  }
+
+  /// Three looks of four, from 8 December 2025 on.
+  void holdThree() {
+    int look = 0;
+    for (const int days : {0, 78, 167}) {
+      ++look;
+      hold(look, 1765200000000 + days * dayLong, [&](int place, int, const SheetItem& item, Slot slot, int) { return risen(look, place, item, slot); });
+    }
   }
 };
 

@@ -269,12 +269,20 @@ def check_answers(session):
     for entry in session["log"]:
         if entry["kind"] == "erased":
             erased[entry["body"]["place"]].add(entry["body"]["what"])
+    makers = {}
     hand_ins = {h["seq"]: h for h in session["hand_ins"]}
     if len(hand_ins) != len(session["hand_ins"]):
         yield "answers: two for one entry"
     for entry in session["log"]:
+        if entry["kind"] == "place_taken":
+            makers[entry["body"]["place"]] = entry["body"]["maker"]
+        elif entry["kind"] == "place_freed":
+            makers.pop(entry["body"]["place"], None)
         if entry["kind"] != "answered":
             continue
+        # Whoever typed answers in from paper is not at the table, or sits there and made none of it.
+        if entry["body"].get("typed_by", 0) != 0 and makers.get(entry["body"]["typed_by"], True):
+            yield f"answers: entry {entry['seq']} was typed in by somebody who may not"
         where, body, found = f"answers: entry {entry['seq']}", entry["body"], hand_ins.pop(entry["seq"], None)
         if found is None:
             if "everything" not in erased.get(body["place"], ()):

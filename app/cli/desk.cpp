@@ -2,6 +2,7 @@
 
 #include "domain/problem.h"
 #include "session/look.h"
+#include "shelf/people.h"
 
 #include <algorithm>
 
@@ -37,6 +38,10 @@ std::string idStart(const Given& given) {
 
 SessionId sessionOf(store::Store& store, const Given& given) { return session::sessionNamed(store, idStart(given)); }
 
+TasterId tasterOf(store::Store& store, const Given& given) {
+  return looksLikeUid(given.text()) ? shelf::taster(store, {given.text()}).id : shelf::tasterNamed(store, given.text()).id;
+}
+
 Command::Command(CLI::App& app, Work& chosen, const std::string& name, const std::string& about)
     : command_(app.add_subcommand(name, about)), chosen_(chosen) {
   command_->fallthrough();
@@ -57,6 +62,12 @@ std::shared_ptr<Given> Command::argument(const std::string& name, const std::str
 std::shared_ptr<std::vector<std::string>> Command::arguments(const std::string& name, const std::string& about) {
   auto given = std::make_shared<std::vector<std::string>>();
   command_->add_option(name, *given, about)->type_name("");
+  return given;
+}
+
+std::shared_ptr<std::vector<std::string>> Command::options(const std::string& name, const std::string& value, const std::string& about) {
+  auto given = std::make_shared<std::vector<std::string>>();
+  command_->add_option(name, *given, about)->type_name(value)->allow_extra_args(false);
   return given;
 }
 

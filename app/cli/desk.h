@@ -62,6 +62,9 @@ std::string idStart(const Given& given);
 /// The session whose id begins as typed. Problems empty, unknown, ambiguous.
 SessionId sessionOf(store::Store& store, const Given& given);
 
+/// The taster of this name or id. Problems empty, unknown, ambiguous.
+TasterId tasterOf(store::Store& store, const Given& given);
+
 /// A command while it is being described: its options, and what it does.
 class Command {
  public:
@@ -74,6 +77,8 @@ class Command {
   std::shared_ptr<Given> option(const std::string& name, const std::string& value, const std::string& about);
   std::shared_ptr<Given> argument(const std::string& name, const std::string& about);
   std::shared_ptr<std::vector<std::string>> arguments(const std::string& name, const std::string& about);
+  /// An option that may be given several times.
+  std::shared_ptr<std::vector<std::string>> options(const std::string& name, const std::string& value, const std::string& about);
   std::shared_ptr<bool> flag(const std::string& name, const std::string& about);
 
   void does(Work work);

@@ -1,18 +1,13 @@
 #pragma once
 
-#include "cli/answer.h"
-#include "stats/alike/paired_alike.h"
-#include "stats/estimated.h"
+#include "report/why.h"
 
 namespace oddglass::cli {
 
 /// Why one person cannot be set against a few others who all gave the same.
 constexpr const char* friendsAlike = "friends do not differ";
 
-/// `estimate, se, df, low, high, p_value`, with "why" where something is null; `noSpread` stands in for the usual words where there is no spread.
-Json estimatedJson(const stats::Estimated& found, const std::string& noSpread = {});
-
-/// `difference, low, high, limit, p_value, verdict, tasters`, with "why" where something is null. `shown` is the verdict where the limit is kept.
-Json alikeJson(const stats::Alike& found, double limit, const std::string& shown);
+using report::alikeJson;
+using report::estimatedJson;
 
 }  // namespace oddglass::cli

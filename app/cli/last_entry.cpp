@@ -16,6 +16,7 @@ std::string entryLine(const words::Voice& voice, const session::HistoryLine& lin
   details.commitmentHolds = line.commitmentHolds;
   details.missing = line.missing;
   details.goOn = line.goOn;
+  details.typedBy = line.typedBy;
   details.words = line.words;
   details.places = line.places;
   details.clockBack = line.clockBack;

@@ -6,7 +6,6 @@
 #include "session/erase.h"
 #include "session/pour.h"
 #include "session/record.h"
-#include "shelf/people.h"
 #include "store/together.h"
 #include "tasting/board.h"
 #include "tasting/flight.h"
@@ -60,10 +59,6 @@ void describeBoard(CLI::App& app, Command::Work& chosen) {
     return {Json{{"id", board.id.text}, {"state", nameOf(board.state)}, {"guest_title", board.guestTitle}, {"seal_mark", board.sealMark}, {"rounds", board.rounds}, {"evenings", board.evenings}, {"evening", board.evening}, {"between_evenings", board.isBetweenEvenings}, {"wave", board.wave},
                  {"locked", board.locked}, {"expected", board.expected}, {"places", std::move(places)}, {"invited", std::move(invited)}}, {}};
   });
-}
-
-TasterId tasterOf(store::Store& store, const Given& given) {
-  return looksLikeUid(given.text()) ? shelf::taster(store, {given.text()}).id : shelf::tasterNamed(store, given.text()).id;
 }
 
 void describeSit(CLI::App& app, Command::Work& chosen) {

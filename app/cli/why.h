@@ -1,6 +1,6 @@
 #pragma once
 
-#include "stats/reason.h"
+#include "report/why.h"
 #include "stats/scores/sample_scores.h"
 
 #include <string>
@@ -8,8 +8,8 @@
 
 namespace oddglass::cli {
 
-/// Why a number cannot be had, for the "why" beside a null.
-std::string why(stats::Reason reason);
+using report::why;
+
 /// What the reader of a fit has to know, in one line; empty where there is nothing.
 std::string notesOf(const std::vector<stats::ScoreNote>& notes);
 

@@ -83,6 +83,20 @@ struct LoggedEvent {
   std::optional<ReadBy> readBy{};  ///< who read off what stood under the cups
 };
 
+/// Who of those that sat by name or nickname had answered in an earlier session of the same store.
+struct SatBefore {
+  int panel = 0;
+  int makers = 0;
+};
+
+/// How many answered flights did not come from the screen, and who brought them in.
+struct TypedIn {
+  int fromPaper = 0;
+  int fromFile = 0;
+  int byTasters = 0;   ///< of these, by somebody at the table who had locked
+  int byOthers = 0;    ///< of these, by somebody who was not; of older sessions it is not known
+};
+
 /// A revealed session by value, all that findings are worked out from.
 struct RevealedSession {
   SessionId id;
@@ -100,6 +114,8 @@ struct RevealedSession {
   int pourSheetOpenings = 0;
   std::set<ReadBy> readBy;  ///< who read off what stood under the cups, where no key was drawn
   int erasedPeople = 0;
+  TypedIn typedIn{};
+  std::optional<SatBefore> satBefore{};  ///< nothing where the session came from a file
   bool commitmentHolds = false;
   std::string commitment;   ///< hex
   std::string sealMark;

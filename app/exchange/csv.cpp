@@ -150,8 +150,9 @@ void CsvTable::refuse(const CsvRow& row, std::string_view name, const std::strin
 
 const std::string& CsvTable::text(const CsvRow& row, std::string_view name) const { return row.cells[column(name)]; }
 
-int CsvTable::whole(const CsvRow& row, std::string_view name, int low, int high) const {
-  const std::string& cell = text(row, name);
+int CsvTable::whole(const CsvRow& row, std::string_view name, int low, int high) const { return wholeOf(row, name, text(row, name), low, high); }
+
+int CsvTable::wholeOf(const CsvRow& row, std::string_view name, const std::string& cell, int low, int high) const {
   const auto value = wholeIn(cell);
   if (!value) refuse(row, name, '"' + inShort(cell) + "\" is no whole number");
   if (*value < low || *value > high) refuse(row, name, cell + " lies outside " + std::to_string(low) + " to " + std::to_string(high));

@@ -27,6 +27,8 @@ struct CsvTable {
   [[noreturn]] void refuse(const CsvRow& row, std::string_view column, const std::string& text) const;
   /// A whole number in a cell, within bounds.
   int whole(const CsvRow& row, std::string_view column, int low, int high) const;
+  /// The same of a text that is part of a cell, or means one.
+  int wholeOf(const CsvRow& row, std::string_view column, const std::string& cell, int low, int high) const;
   /// A number with a decimal point in a cell, finite and within bounds.
   double number(const CsvRow& row, std::string_view column, double low, double high) const;
   /// A cell as text.

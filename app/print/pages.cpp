@@ -83,12 +83,12 @@ void Pages::paragraph(const std::string& text, const Type& type, double after) {
   y_ += after;
 }
 
-void Pages::heading(const std::string& text, double size) {
+void Pages::heading(const std::string& text, double size, double with) {
   if (text.empty()) return;
   const Type type{size, true, Type{}.colour};
   const SetText set(text, type, width());
   if (y_ > start_) y_ += size * 0.8;
-  need(set.height() + 3 * leading({}));
+  need(set.height() + size * 0.3 + std::max(with, 3 * leading({})));
   paragraph(text, type, size * 0.3);
 }
 
@@ -98,9 +98,13 @@ void Pages::rule() {
   y_ += 6;
 }
 
+double Pages::scaleOf(const figures::Figure& figure) const { return std::min({width() / figure.width, 1.0, (bottom() - start_) / figure.height}); }
+
+double Pages::heightOf(const figures::Figure& figure) const { return figure.width <= 0 ? 0 : figure.height * scaleOf(figure); }
+
 void Pages::figure(const figures::Figure& figure) {
   if (figure.width <= 0) return;
-  const double scale = std::min({width() / figure.width, 1.0, (bottom() - start_) / figure.height});
+  const double scale = scaleOf(figure);
   need(figure.height * scale + 6);
   painter_.save();
   painter_.translate(left(), y_);

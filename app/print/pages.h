@@ -44,14 +44,16 @@ class Pages {
   void space(double height) { y_ += height; }
   /// A paragraph, broken over pages where it has to be. Nothing for an empty text.
   void paragraph(const std::string& text, const Type& type = {}, double after = 4);
-  /// A heading that does not stand alone at the end of a page.
-  void heading(const std::string& text, double size = 13);
+  /// A heading that does not stand alone at the end of a page: `with` is the height of what has to follow on the same one, three lines at least.
+  void heading(const std::string& text, double size = 13, double with = 0);
   /// A hairline over the whole width.
   void rule();
   /// A table whose head stands on every page. Where its columns would be too narrow, each row is set below the other as "head: cell".
   void table(const figures::Table& table);
   /// How high its head and its first row are, of a long row the first lines: what must not fall apart.
   double startOf(const figures::Table& table) const;
+  /// How high a figure stands on the page.
+  double heightOf(const figures::Figure& figure) const;
   /// A figure, whole, as wide as the column or narrower. It is laid out for `figureWidth` points.
   void figure(const figures::Figure& figure);
   /// A text at a place of one's own; gives its height.
@@ -61,6 +63,7 @@ class Pages {
 
  private:
   void foot();
+  double scaleOf(const figures::Figure& figure) const;
   QPdfWriter& writer_;
   QPainter& painter_;
   QSizeF paper_;

@@ -62,7 +62,9 @@ void cameOut(Pages& pages, const words::CameOut& out, const words::ReportWords& 
   for (std::size_t i = 0; i < out.sections.size(); ++i) {
     const words::OutSection& section = out.sections[i];
     const bool isDrawn = document && i < document->drawings.size() && !document->drawings[i].empty();
-    pages.heading(section.heading);
+    // A heading without a line of its own belongs to its figure.
+    const double with = isDrawn && section.lines.empty() ? pages.heightOf(document->drawings[i].front()(figureWidth, figureMeasure())) + 6 : 0;
+    pages.heading(section.heading, 13, with);
     for (const std::string& line : section.lines) pages.paragraph(line);
     if (isDrawn) drawings(pages, document->drawings[i], text);
     else if (!section.rows.empty()) pages.table({section.headers, section.rows});

@@ -1,13 +1,12 @@
 #include "report/document.h"
 
-#include "domain/flight_form.h"
 #include "domain/problem.h"
 #include "report/made.h"
+#include "report/sections.h"
 #include "words/drinks.h"
 #include "words/history.h"
 #include "words/method.h"
 #include "words/numbers.h"
-#include "words/record.h"
 #include "words/report.h"
 
 #include <algorithm>
@@ -23,13 +22,6 @@ struct Writer {
   const RevealedSession& session;
   const insight::Findings& findings;
   words::ReportWords text;
-
-  std::string orUnknown(const std::string& value) const { return value.empty() ? words::notKnown(voice) : value; }
-
-  /// An order with the marked cup in brackets: "[A]BA".
-  std::string asServed(const std::string& order) const {
-    return formOf(session.plan.method).hasMarked && !order.empty() ? '[' + order.substr(0, 1) + ']' + order.substr(1) : order;
-  }
 
   /// What was answered: the cups picked, the word, the cup preferred.
   std::string answerOf(const FlightRow& row) const {
@@ -57,22 +49,7 @@ struct Writer {
     return section;
   }
 
-  Section drinks() const {
-    figures::Table table{text.lotHeaders, {}};
-    char letter = 'A';
-    for (const PlannedLot& lot : session.plan.lots)
-      table.rows.push_back({std::string(1, letter++), words::lotTitle(voice, lot), words::kindName(voice, lot.kind), words::originName(voice, lot.origin),
-                            lot.abvBp ? words::strength(voice, *lot.abvBp) : words::notKnown(voice), orUnknown(lot.packagedOn),
-                            words::age(voice, lot.packagedOn, tastedAt(session)), orUnknown(lot.bestBefore), orUnknown(lot.storage),
-                            words::ingredientsName(voice, lot.ingredients)});
-    return {text.lotHeading, {text.lotNote}, table};
-  }
-
-  Section serving() const {
-    figures::Table table{text.orderHeaders, {}};
-    for (const OrderCount& each : ordersDealt(session)) table.rows.push_back({asServed(each.order), words::whole(voice, each.flights)});
-    return {text.servingHeading, words::servingLines(voice, session), table};
-  }
+  Section drinks() const { return {text.lotHeading, {text.lotNote}, lotTable(voice, session.plan, tastedAt(session))}; }
 
   Section answers() const {
     const words::ReadingTable readings = words::readingTable(voice, session.plan, findings);
@@ -87,14 +64,10 @@ struct Writer {
     return section;
   }
 
-  Section record() const {
-    return {text.recordHeading, {words::commitmentLine(voice, session), words::openingsLine(voice, session.pourSheetOpenings), words::standardLine(voice, session.plan.method)}, std::nullopt};
-  }
-
   Section flights() const {
     Section section{text.flightsHeading, {}, figures::Table{text.flightHeaders, {}}};
     for (const FlightRow& each : flightRows(session)) {
-      section.table->rows.push_back({each.who, each.isMaker ? text.maker : text.panel, words::whole(voice, each.round.value), asServed(each.poured), answerOf(each), cameTo(each),
+      section.table->rows.push_back({each.who, each.isMaker ? text.maker : text.panel, words::whole(voice, each.round.value), asServed(session.plan, each.poured), answerOf(each), cameTo(each),
                                      each.sureness ? words::surenessName(voice, *each.sureness) : std::string("–"),
                                      each.clue ? words::clueName(voice, *each.clue) : std::string("–")});
     }
@@ -131,12 +104,12 @@ Document document(const Voice& voice, const RevealedSession& session, const insi
   made.title = session.title;
   made.date = words::reportDates(voice, session);
   made.out = words::cameOut(voice, session, findings);
-  made.room = {writer.purpose(), writer.drinks(), writer.serving(), writer.answers()};
+  made.room = {writer.purpose(), writer.drinks(), servingSection(voice, session, writer.text), writer.answers()};
   if (!findings.sureness.empty())
     made.room.push_back(writer.beside(writer.text.surenessHeading, findings.sureness, [&](const insight::SureLine& each) { return words::surenessName(voice, each.sureness); }));
   if (!findings.clues.empty())
     made.room.push_back(writer.beside(writer.text.cluesHeading, findings.clues, [&](const insight::ClueLine& each) { return words::clueName(voice, each.clue); }));
-  made.room.push_back(writer.record());
+  made.room.push_back(recordSection(voice, session, writer.text));
   if (whom == For::maker) {
     made.makerHeading = writer.text.makerHeading;
     writer.makerSections(made.maker);

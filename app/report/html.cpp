@@ -47,12 +47,13 @@ std::string drawnFigures(const std::vector<Drawing>& drawings, const words::Repo
   return out;
 }
 
-std::string sections(const std::vector<Section>& all, const std::string& heading) {
+std::string sections(const std::vector<Section>& all, const std::string& heading, const words::ReportWords& text) {
   std::string out;
   for (const Section& section : all) {
     out += element(heading, section.heading);
     for (const std::string& line : section.lines) out += element("p", line);
     if (section.table) out += tableOf(*section.table);
+    out += drawnFigures(section.drawings, text);
   }
   return out;
 }
@@ -106,9 +107,9 @@ std::string html(const words::Voice& voice, const Document& document) {
   out += "<title>" + escaped(document.title) + "</title>\n<style>" + style + "</style>\n</head>\n<body>\n<main>\n";
   out += element("p", document.title, "quiet") + element("p", document.out.what, "quiet");
   out += verdict(document.out, text, "h1", &document);
-  out += sections(document.room, "h2");
+  out += sections(document.room, "h2", text);
   out += element("p", document.out.method, "quiet") + element("p", document.date, "quiet");
-  if (!document.makerHeading.empty()) out += "<div class=\"maker\">\n" + element("h2", document.makerHeading) + sections(document.maker, "h3") + "</div>\n";
+  if (!document.makerHeading.empty()) out += "<div class=\"maker\">\n" + element("h2", document.makerHeading) + sections(document.maker, "h3", text) + "</div>\n";
   return out + "</main>\n</body>\n</html>\n";
 }
 

@@ -113,15 +113,15 @@ Json makerOf(const words::Voice& voice, const RevealedSession& session, const in
 std::string json(const words::Voice& voice, const RevealedSession& session, const insight::Findings& findings, For whom) {
   requireOpen(session);
   const words::CameOut out = words::cameOut(voice, session, findings);
-  Json orders = Json::array();
-  for (const OrderCount& each : ordersDealt(session)) orders.push_back({{"order", each.order}, {"flights", each.flights}});
   Json report = headOf(session);
   report["conclusion"] = conclusionOf(out, findings);
   report["plan"] = planOf(session.plan);
   report["promises"] = promisesOf(session);
   report["decision"] = textOrNull(session.decision);
   report["findings"] = findingsOf(voice, session.plan, findings);
-  report["orders"] = orders;
+  report["power_before"] = powerOf(voice, session.plan);
+  report["tasters"] = tastersOf(session);
+  report["orders"] = ordersOf(session);
   report["record"] = recordOf(session);
   if (whom == For::maker) report["maker"] = makerOf(voice, session, findings);
   return report.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';

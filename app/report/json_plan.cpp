@@ -5,6 +5,7 @@
 #include "words/reading.h"
 #include "words/report.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace oddglass::report {
@@ -64,8 +65,9 @@ Json planOf(const Plan& plan) {
 }
 
 Json headOf(const RevealedSession& session) {
-  const std::string standard = words::standardOf(session.plan.method);
-  return {{"format", "oddglass-report"}, {"version", 1}, {"standard", standard.empty() ? std::string("common practice, not certified") : "after " + standard + ", not certified"},
+  std::string standard;
+  for (const std::string& each : words::standardsOf(session.plan)) standard += (standard.empty() ? "after " : ", ") + each;
+  return {{"format", "oddglass-report"}, {"version", 1}, {"standard", (standard.empty() ? "common practice" : standard) + ", not certified"},
           {"session", {{"id", session.id.text}, {"title", session.title}, {"state", nameOf(session.state)}, {"came_from", nameOf(session.cameFrom)},
                        {"sealed_at", session.sealedAt}, {"revealed_at", session.revealedAt}}}};
 }
@@ -76,9 +78,25 @@ Json promisesOf(const RevealedSession& session) {
   return promises;
 }
 
+Json powerOf(const words::Voice& voice, const Plan& plan) { return words::powerBefore(voice, plan); }
+
+Json tastersOf(const RevealedSession& session) {
+  const auto makers = std::ranges::count(session.people, true, &ShownPerson::isMaker);
+  Json before = nullptr;
+  if (session.satBefore) before = {{"panel", session.satBefore->panel}, {"makers", session.satBefore->makers}};
+  return {{"panel", std::ssize(session.people) - makers}, {"makers", makers}, {"answered_before", before}};
+}
+
+Json ordersOf(const RevealedSession& session) {
+  Json orders = Json::array();
+  for (const OrderCount& each : ordersDealt(session)) orders.push_back({{"order", each.order}, {"flights", each.flights}});
+  return orders;
+}
+
 Json recordOf(const RevealedSession& session) {
   Json json{{"commitment", session.commitment}, {"commitment_holds", session.commitmentHolds}, {"seal_mark", session.sealMark},
-            {"custody", session.plan.routine == Routine::pourer ? "drawn" : nameOf(session.plan.routine)}, {"pour_sheet_openings", session.pourSheetOpenings}, {"erased", session.erasedPeople}};
+            {"custody", session.plan.routine == Routine::pourer ? "drawn" : nameOf(session.plan.routine)}, {"pour_sheet_openings", session.pourSheetOpenings}, {"erased", session.erasedPeople},
+            {"typed_in", {{"from_paper", session.typedIn.fromPaper}, {"from_file", session.typedIn.fromFile}, {"by_tasters", session.typedIn.byTasters}, {"by_others", session.typedIn.byOthers}}}};
   if (session.plan.routine == Routine::pourer) return json;
   json["key_read_by"] = Json::array();
   for (const ReadBy by : session.readBy) json["key_read_by"].push_back(nameOf(by));

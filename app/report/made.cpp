@@ -4,6 +4,7 @@
 #include "domain/trial.h"
 
 #include <algorithm>
+#include <limits>
 #include <map>
 
 namespace oddglass::report {
@@ -23,7 +24,8 @@ void countOrders(const RevealedSession& session, const std::vector<Flight>& flig
   for (const Flight& flight : flights) {
     std::string order;
     for (const Slot slot : flight.drawn) order += letterOf(session.plan, slot);
-    if (const auto found = counts.find(order); found != counts.end()) ++found->second;
+    if (session.plan.sheet) ++counts[order];
+    else if (const auto found = counts.find(order); found != counts.end()) ++found->second;
   }
 }
 
@@ -58,11 +60,34 @@ std::map<std::string, int> possibleOrders(const Plan& plan) {
   return counts;
 }
 
+// Nobody where they asked to be only in the sums, or to be forgotten.
+const ShownPerson* withRows(const RevealedSession& session, Place place) {
+  const auto person = std::ranges::find(session.people, place, &ShownPerson::place);
+  return person == session.people.end() || person->erased || person->as == ShownAs::loose ? nullptr : &*person;
+}
+
+template <class Flight>
+void addSheetRows(const RevealedSession& session, const std::vector<Flight>& flights, bool makers, std::vector<SheetRow>& rows) {
+  for (const Flight& flight : flights) {
+    const ShownPerson* person = withRows(session, flight.place);
+    if (!person || flight.replies.empty()) continue;
+    std::map<int, SheetRow> byCup;   // the flight as a whole last
+    for (const SheetReply& reply : flight.replies) {
+      if (!reply.value) continue;
+      const int at = reply.cup ? reply.cup->value : std::numeric_limits<int>::max();
+      SheetRow& row = byCup.try_emplace(at, SheetRow{person->shown, makers, flight.round, std::nullopt, reply.cup, flight.voided, {}}).first->second;
+      if (reply.cup) row.lot = flight.poured.at(static_cast<std::size_t>(reply.cup->value - 1));
+      row.values.emplace_back(reply.item, *reply.value);
+    }
+    for (auto& [cup, row] : byCup) rows.push_back(std::move(row));
+  }
+}
+
 template <class Flight>
 void addRows(const RevealedSession& session, const std::vector<Flight>& flights, bool makers, std::vector<FlightRow>& rows) {
   for (const Flight& flight : flights) {
-    const auto person = std::ranges::find(session.people, flight.place, &ShownPerson::place);
-    if (person == session.people.end() || person->erased || person->as == ShownAs::loose) continue;
+    const ShownPerson* person = withRows(session, flight.place);
+    if (!person) continue;
     FlightRow row;
     row.who = person->shown;
     row.isMaker = makers;
@@ -91,12 +116,20 @@ char letterOf(const Plan& plan, Slot slot) {
 }
 
 std::vector<OrderCount> ordersDealt(const RevealedSession& session) {
-  std::map<std::string, int> counts = possibleOrders(session.plan);
+  std::map<std::string, int> counts;
+  if (!session.plan.sheet) counts = possibleOrders(session.plan);
   countOrders(session, session.panel, counts);
   if (session.plan.claim == Claim::me) countOrders(session, session.makers, counts);
   std::vector<OrderCount> all;
   for (const auto& [order, flights] : counts) all.push_back({order, flights});
   return all;
+}
+
+std::vector<SheetRow> sheetRows(const RevealedSession& session) {
+  std::vector<SheetRow> rows;
+  addSheetRows(session, session.panel, false, rows);
+  addSheetRows(session, session.makers, true, rows);
+  return rows;
 }
 
 std::vector<FlightRow> flightRows(const RevealedSession& session) {

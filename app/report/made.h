@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace oddglass::report {
@@ -16,7 +17,7 @@ struct OrderCount {
   std::string order;
   int flights = 0;
 };
-/// All possible orders of the plan's method and lots, in the order of the letters.
+/// All possible orders of the plan's method and lots, in the order of the letters; of a score sheet those that were dealt.
 std::vector<OrderCount> ordersDealt(const RevealedSession& session);
 
 /// One flight of somebody who did not ask to be only in the sums.
@@ -37,6 +38,19 @@ struct FlightRow {
   std::optional<Clue> clue;
 };
 std::vector<FlightRow> flightRows(const RevealedSession& session);
+
+/// What somebody who did not ask to be only in the sums answered about one cup of a score sheet, or of the flight as a whole. Words are not among it.
+struct SheetRow {
+  std::string who;
+  bool isMaker = false;
+  Round round;
+  std::optional<Slot> lot;         ///< as poured; nothing for the flight as a whole, and where the pourer was not sure
+  std::optional<Position> cup;     ///< nothing for the flight as a whole
+  std::optional<VoidReason> voided;
+  std::vector<std::pair<Item, int>> values;   ///< in the order of the sheet
+};
+/// By place and round, from the first cup on, then the flight.
+std::vector<SheetRow> sheetRows(const RevealedSession& session);
 
 /// The words of codes in files.
 std::string_view nameOf(insight::Verdict verdict);

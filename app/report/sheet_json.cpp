@@ -109,6 +109,16 @@ Json driversJson(const insight::Drivers& drivers) {
   return {{"hint", true}, {"drinks", drivers.lots}, {"words", words}, {"why", drivers.why ? Json(whyNoDriver(*drivers.why)) : Json(nullptr)}};
 }
 
+// Of everybody who did not ask to be only in the sums.
+Json answersOf(const RevealedSession& session) {
+  Json answers = Json::array();
+  for (const SheetRow& row : sheetRows(session))
+    for (const auto& [item, value] : row.values)
+      answers.push_back({{"who", row.who}, {"maker", row.isMaker}, {"round", row.round.value}, {"cup", row.cup ? Json(row.cup->value) : Json(nullptr)}, {"lot", letter(session.plan, row.lot)},
+                         {"item", item.value}, {"value", value}, {"voided", row.voided ? Json(nameOf(*row.voided)) : Json(nullptr)}});
+  return answers;
+}
+
 Json sheetMakerOf(const words::Voice& voice, const RevealedSession& session, const SheetFindings& findings) {
   Json makers = Json::array(), sections = Json::array();
   for (const auto& maker : findings.makers) {
@@ -120,7 +130,7 @@ Json sheetMakerOf(const words::Voice& voice, const RevealedSession& session, con
     sections.push_back({{"heading", each.heading}, {"sentences", each.lines}, {"headers", each.headers}, {"rows", each.rows}});
   return {{"table", {{"likings", findings.table.likings}, {"liking", orNull(findings.table.liking)}, {"reference", orNull(findings.table.reference)},
                      {"same_drink_moved", orNull(findings.table.moved)}, {"control", orNull(findings.table.control)}}},
-          {"drivers", driversJson(findings.drivers)}, {"makers", makers}, {"sections", sections}};
+          {"drivers", driversJson(findings.drivers)}, {"makers", makers}, {"sections", sections}, {"answers", answersOf(session)}};
 }
 
 }  // namespace
@@ -142,6 +152,9 @@ std::string json(const words::Voice& voice, const RevealedSession& session, cons
                         {"coded", coded}, {"target", letter(plan, findings.target)}, {"doubled", letter(plan, findings.doubled)}, {"points", points}, {"counts", countsOf(plan, findings.counts)}, {"components", mapOf(plan, insight::sheetMapOf(session))},
                         {"next", {{"step", nameOfStep(findings.next.step)}, {"item", findings.next.item.value > 0 ? Json(findings.next.item.value) : Json(nullptr)},
                                   {"lot", findings.next.lot.value > 0 ? letter(plan, findings.next.lot) : Json(nullptr)}, {"sentence", textOrNull(out.next)}}}, {"deviations", deviations}};
+  report["power_before"] = powerOf(voice, plan);
+  report["tasters"] = tastersOf(session);
+  report["orders"] = ordersOf(session);
   report["record"] = recordOf(session);
   if (whom == For::maker) report["maker"] = sheetMakerOf(voice, session, findings);
   return report.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';

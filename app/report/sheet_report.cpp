@@ -3,11 +3,13 @@
 #include "domain/names.h"
 #include "report/json.h"
 #include "report/made.h"
+#include "report/sections.h"
 #include "report/sheet_pictures.h"
-#include "words/drinks.h"
+#include "words/history.h"
+#include "words/lots.h"
 #include "words/numbers.h"
-#include "words/record.h"
 #include "words/report.h"
+#include "words/sheet_answers.h"
 #include "words/sheet_map.h"
 #include "words/sheet_maker.h"
 #include "words/sheet_out.h"
@@ -21,14 +23,7 @@ namespace {
 using words::Voice;
 
 Section drinks(const Voice& voice, const RevealedSession& session, const words::ReportWords& text) {
-  const auto orUnknown = [&](const std::string& value) { return value.empty() ? words::notKnown(voice) : value; };
-  figures::Table table{text.lotHeaders, {}};
-  char letter = 'A';
-  for (const PlannedLot& lot : session.plan.lots)
-    table.rows.push_back({std::string(1, letter++), words::lotTitle(voice, lot), words::kindName(voice, lot.kind), words::originName(voice, lot.origin),
-                          lot.abvBp ? words::strength(voice, *lot.abvBp) : words::notKnown(voice), orUnknown(lot.packagedOn),
-                          words::age(voice, lot.packagedOn, tastedAt(session)), orUnknown(lot.bestBefore), orUnknown(lot.storage), words::ingredientsName(voice, lot.ingredients)});
-  Section section{text.lotHeading, {text.lotNote}, table};
+  Section section{text.lotHeading, {text.lotNote}, lotTable(voice, session.plan, tastedAt(session))};
   for (const PlannedLot& lot : session.plan.lots)
     section.lines.push_back(words::lotTitle(voice, lot) + ": " + words::roleName(voice, lot.role) + '.');
   return section;
@@ -39,6 +34,21 @@ Section purpose(const Voice& voice, const RevealedSession& session, const words:
   for (const SheetItem& item : session.plan.items) section.lines.push_back(words::sheetItemLine(voice, item));
   for (const auto& [outcome, promise] : session.promises)
     if (!promise.empty()) section.lines.push_back(words::promiseLine(voice, session.plan, outcome, promise));
+  return section;
+}
+
+// What everybody answered about each cup, but words: these stand under a heading of their own.
+Section answers(const Voice& voice, const RevealedSession& session, const words::ReportWords& text) {
+  Section section{text.flightsHeading, {}, figures::Table{{text.who, text.panelOrMaker, text.round, text.drink, text.cameTo, text.answer}, {}}};
+  for (const SheetRow& row : sheetRows(session)) {
+    std::string said;
+    for (const auto& [item, value] : row.values) {
+      const std::string one = words::answeredTo(voice, *std::ranges::find(session.plan.items, item, &SheetItem::item), value);
+      if (!one.empty()) said += (said.empty() ? "" : "; ") + one;
+    }
+    section.table->rows.push_back({row.who, row.isMaker ? text.maker : text.panel, words::whole(voice, row.round.value), row.lot ? words::lotNamed(voice, session.plan, *row.lot) : std::string("–"),
+                                   row.voided ? words::voidReason(voice, *row.voided) : text.counted, said.empty() ? std::string("–") : said});
+  }
   return section;
 }
 
@@ -64,8 +74,7 @@ Document document(const Voice& voice, const RevealedSession& session, const insi
   made.lead = std::move(drawings.lead);
   made.drawings = std::move(drawings.sections);
   made.onRequest = mapSection(voice, session, findings);
-  made.room = {purpose(voice, session, text), drinks(voice, session, text), {text.servingHeading, words::servingLines(voice, session), std::nullopt},
-               {text.recordHeading, {words::commitmentLine(voice, session), words::openingsLine(voice, session.pourSheetOpenings), words::standardLine(voice, session.plan.method)}, std::nullopt}};
+  made.room = {purpose(voice, session, text), drinks(voice, session, text), servingSection(voice, session, text), recordSection(voice, session, text)};
   if (whom == For::maker) {
     made.makerHeading = text.makerHeading;
     for (words::OutSection& each : words::sheetMakerSections(voice, session, findings)) {
@@ -73,6 +82,7 @@ Document document(const Voice& voice, const RevealedSession& session, const insi
       if (!each.rows.empty()) section.table = figures::Table{each.headers, each.rows};
       made.maker.push_back(std::move(section));
     }
+    if (Section rows = answers(voice, session, text); !rows.table->rows.empty()) made.maker.push_back(std::move(rows));
   }
   return made;
 }

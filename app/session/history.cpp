@@ -48,6 +48,7 @@ std::vector<HistoryLine> history(store::Store& store, const SessionId& session) 
     line.byCode = tagged<Code>(body, "by");
     if (entry.event == Event::found && body.is_object() && body.contains("by") && body.at("by").is_string()) line.readBy = named<ReadBy>(body.at("by").get<std::string>());
     line.missing = number(body, "missing");
+    line.typedBy = tagged<Place>(body, "typed_by");
     if (body.is_object() && body.contains("go_on") && body.at("go_on").is_boolean()) line.goOn = body.at("go_on").get<bool>();
     if (body.is_object() && body.contains("reason") && body.at("reason").is_string()) line.reason = named<VoidReason>(body.at("reason").get<std::string>());
     if (body.is_object() && body.contains("heard"))

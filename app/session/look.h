@@ -45,6 +45,7 @@ struct HistoryLine {
   std::optional<int> missing;            ///< at the close
   std::optional<bool> goOn;              ///< what a look after a round said
   std::optional<ReadBy> readBy;          ///< who read off what stood under the cups
+  std::optional<Place> typedBy;          ///< whose place typed answers in; 0: somebody not at the table
   std::string words;                     ///< only after the reveal or the breaking of the seal; may be erased
   std::vector<Place> places;             ///< the two that had each other's cups
   bool clockBack = false;                ///< earlier, by the clock, than the entry before it

@@ -5,6 +5,7 @@
 #include "session/choice_reply.h"
 #include "session/look.h"
 #include "session/record.h"
+#include "store/step.h"
 
 #include <algorithm>
 #include <map>
@@ -106,17 +107,26 @@ class Reader {
         result_.log.back().readBy = named<ReadBy>(body.at("by").get<std::string>());
         if (result_.log.back().readBy) result_.readBy.insert(*result_.log.back().readBy);
         break;
+      case Event::answered: typedIn(entry.seq, body); break;
       case Event::pourSheetOpened:
       case Event::poured:
       case Event::asPoured:
       case Event::matsSwapped:
       case Event::opened:
       case Event::began:
-      case Event::answered:
       case Event::looked:
       case Event::closed:
       case Event::abandoned: break;
     }
+  }
+
+  void typedIn(Seq seq, const Json& body) {
+    const auto in = std::ranges::find(record_.handIns, seq, &RecordedHandIn::seq);
+    if (in == record_.handIns.end()) return;
+    result_.typedIn.fromPaper += in->via == "paper";
+    result_.typedIn.fromFile += in->via == "file";
+    if (!body.contains("typed_by")) return;
+    ++(body.at("typed_by").get<int>() > 0 ? result_.typedIn.byTasters : result_.typedIn.byOthers);
   }
 
   ShownPerson& person(Place place) {
@@ -216,13 +226,34 @@ class Reader {
 
 }  // namespace
 
+namespace {
+
+// An erased person, or a loose one, has no link to a name and is not among them.
+SatBefore satBefore(store::Store& store, const SessionId& session) {
+  return store::read(store, [&](SQLite::Database& db) {
+    auto row = store::bound(db, R"sql(
+      SELECT coalesce(sum(NOT t.is_maker), 0), coalesce(sum(t.is_maker), 0)
+        FROM session s JOIN log b ON b.session_id = s.id AND b.seq = 1 JOIN place_person p ON p.session_id = s.id
+        JOIN place_taken t ON t.session_id = p.session_id AND t.place = p.place
+       WHERE s.uid = ?1 AND EXISTS (SELECT 1 FROM place_person q JOIN hand_in h ON h.session_id = q.session_id AND h.place = q.place
+                                      JOIN log e ON e.session_id = q.session_id AND e.seq = 1
+                                     WHERE q.taster_id = p.taster_id AND q.session_id <> s.id AND (e.at, q.session_id) < (b.at, s.id)))sql", session.text);
+    row.executeStep();
+    return SatBefore{row.getColumn(0).getInt(), row.getColumn(1).getInt()};
+  });
+}
+
+}  // namespace
+
 RevealedSession revealed(store::Store& store, const SessionId& session) {
   const SessionRecord record = session::record(store, session);
   if (!record.key) throw Problem(Trouble::stillSealed, "session");
   // A store that was altered by other means may say anything: the rest is shown, not trusted; what cannot be read is a damaged store.
   const Verification verification = check(record);
   try {
-    return Reader(record, verification).read();
+    RevealedSession read = Reader(record, verification).read();
+    if (read.cameFrom != CameFrom::import) read.satBefore = satBefore(store, session);
+    return read;
   } catch (const Json::exception& error) {
     throw Problem(Trouble::storeDamaged, "log", {{"text", error.what()}});
   } catch (const std::out_of_range& error) {

@@ -112,10 +112,20 @@ const SittingNow* nextSitting(const std::vector<SittingNow>& sittings) {
   return next == sittings.end() ? nullptr : &*next;
 }
 
+namespace {
+
+bool isSealed(const SittingNow& sitting) { return sitting.state == State::sealed || sitting.state == State::tasting || sitting.state == State::closed; }
+
+}  // namespace
+
 std::optional<SessionId> sealedSitting(store::Store& store, const SeriesId& series) {
   for (const SittingNow& each : sittingsNow(store, series))
-    if (each.state == State::sealed || each.state == State::tasting || each.state == State::closed) return each.session;
+    if (isSealed(each)) return each.session;
   return std::nullopt;
+}
+
+bool areClosed(const std::vector<SittingNow>& sittings) {
+  return std::ranges::any_of(sittings, [](const SittingNow& each) { return isSealed(each) && each.timesSeen == 0; });
 }
 
 std::optional<SeriesId> closedSeries(store::Store& store, const std::vector<LotId>& lots) {

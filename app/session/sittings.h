@@ -35,6 +35,9 @@ const SittingNow* nextSitting(const std::vector<SittingNow>& sittings);
 /// The sitting that is sealed and not revealed yet: as long as there is one the series' old pages stay closed.
 std::optional<SessionId> sealedSitting(store::Store& store, const SeriesId& series);
 
+/// True while a sitting is sealed and the old pages were not opened although it is.
+bool areClosed(const std::vector<SittingNow>& sittings);
+
 /// A series about one of these lots whose old pages are closed: one of its sittings is sealed, and they were not opened although it is.
 std::optional<SeriesId> closedSeries(store::Store& store, const std::vector<LotId>& lots);
 

@@ -64,7 +64,7 @@ class Walk {
       case Event::found: return find(body);
       case Event::began: return hasOnly(body, {"place", "round"}) && sits(body["place"]) && round(body["round"]) && isNext(body);
       case Event::answered:
-        return hasOnly(body, {"digest", "place", "round"}) && isDigest(body["digest"]) && sits(body["place"]) && round(body["round"]) && isNext(body) &&
+        return (hasOnly(body, {"digest", "place", "round"}) || (hasOnly(body, {"digest", "place", "round", "typed_by"}) && mayType(body["typed_by"]))) && isDigest(body["digest"]) && sits(body["place"]) && round(body["round"]) && isNext(body) &&
                locked_.insert(flight(body)).second;
       case Event::looked: return look(body);
       case Event::judged: return judge(body);
@@ -102,8 +102,21 @@ class Walk {
   }
 
   bool take(const Json& body) {
-    return hasOnly(body, {"as", "maker", "place"}) && choice<ShownAs>(body["as"]) && body["maker"].is_boolean() && place(body["place"]) &&
-           taken_.insert(body["place"].get<int>()).second;
+    if (!hasOnly(body, {"as", "maker", "place"}) || !choice<ShownAs>(body["as"]) || !body["maker"].is_boolean() || !place(body["place"])) return false;
+    if (body["maker"].get<bool>()) makers_.insert(body["place"].get<int>());
+    return taken_.insert(body["place"].get<int>()).second;
+  }
+
+  // Somebody who is not at the table (0), or who sits there, made none of it, and has nothing open.
+  bool mayType(const Json& value) const {
+    if (!place(value, 0)) return false;
+    const int by = value.get<int>();
+    if (by == 0) return true;
+    if (!taken_.contains(by) || makers_.contains(by)) return false;
+    const int open = !plan_.stopping ? plan_.rounds : stopped_ ? 0 : std::min(plan_.rounds, looks_ + 1);
+    for (int each = 1; each <= open && !left_.contains(by); ++each)
+      if (!isDone({by, each})) return false;
+    return true;
   }
 
   bool swap(const Json& body) const {
@@ -116,6 +129,7 @@ class Walk {
     if (!hasOnly(body, {"place"}) || !sits(body["place"])) return false;
     const int place = body["place"].get<int>();
     if (std::ranges::any_of(locked_, [&](const Flight& each) { return each.first == place; })) return false;
+    makers_.erase(place);
     return taken_.erase(place) == 1;
   }
 
@@ -181,7 +195,7 @@ class Walk {
 
   const Plan& plan_;
   std::map<Code, Cup> cups_;
-  std::set<int> taken_, left_;
+  std::set<int> taken_, makers_, left_;
   std::set<Flight> locked_, aside_, found_;
   std::set<Code> gone_, inUse_;
   int looks_ = 0;

@@ -117,7 +117,9 @@ class Desk {
       cells.push_back({reply.item.value, reply.code.value, reply.text ? canon::Json(digestOf(wordSalts.back(), *reply.text)) : canon::Json(reply.value)});
     }
     const std::string digest = digestOf(salt, canon::canonical(cells));
-    const Logged entry = store::Log::append(db_, session_, at, Event::answered, {{"digest", digest}, {"place", in.place.value}, {"round", in.round.value}});
+    canon::Json body{{"digest", digest}, {"place", in.place.value}, {"round", in.round.value}};
+    if (in.typedBy) body["typed_by"] = in.typedBy->value;
+    const Logged entry = store::Log::append(db_, session_, at, Event::answered, body);
     auto insert = bound(db_, "INSERT INTO hand_in (session_id, place, round, via, at, seq, client_id, salt) VALUES (?, ?, ?, ?, ?, ?, ?, ?)", session_,
                         in.place.value, in.round.value, word(in.via), at, entry.seq().value);
     store::bindBlob(insert, 7, in.clientId);

@@ -28,6 +28,7 @@ struct HandIn {
   std::array<std::uint8_t, 16> clientId{};  ///< made by whoever hands in; the same one twice is one hand-in
   Via via = Via::device;
   std::vector<Reply> replies;
+  std::optional<Place> typedBy{};   ///< of answers from paper or a form: the place of whoever typed them in, 0 for somebody not at the table; it stands in the log
 };
 
 /// Proof that a hand-in is on disk. Only a commit makes one.

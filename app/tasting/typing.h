@@ -70,14 +70,17 @@ struct Typist {
   bool isMaker = false;    ///< made one of the drinks: sees no answers before the close
   bool isPourer = false;   ///< knows the cups
   bool hasOpen = false;    ///< is to taste, or tastes, and has not locked everything yet
+  std::optional<Place> place{};   ///< where they sit, as long as that is known
   bool mayType() const { return !isMaker && !isPourer && !hasOpen; }
 };
 
 /// Everybody on the shelf, by name. Problem notSealed.
 std::vector<Typist> typists(store::Store& store, const SessionId& session);
 
-/// Takes a hand-in that `typist` has typed in from paper; nobody: a person who is not on the shelf and says that they neither made nor poured any of it nor taste. Problem notAChoice ("typist")
-/// for who may not type, and those of `handIn`.
+/// Takes a hand-in that `typist` has typed in from paper; nobody: a person who is not on the shelf and says that they neither made nor poured any of it nor taste. The log holds the place
+/// of the typist, or 0. Problem notAChoice ("typist") for who may not type, and those of `handIn`.
 Receipt handInTyped(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::optional<TasterId>& typist, HandIn in);
+/// The same for answers from a table of any form, all of them or none.
+std::vector<Receipt> handInTable(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::optional<TasterId>& typist, std::vector<HandIn> all);
 
 }  // namespace oddglass::tasting

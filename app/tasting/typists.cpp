@@ -23,6 +23,7 @@ std::vector<Typist> typistsIn(SQLite::Database& db, std::int64_t session) {
   while (rows.executeStep()) {
     Typist each{{rows.getColumn(0).getString()}, rows.getColumn(1).getString(), rows.getColumn(2).getInt() != 0, rows.getColumn(3).getInt() != 0, false};
     const bool sits = !rows.getColumn(4).isNull(), isInvited = rows.getColumn(5).getInt() != 0, hasLeft = rows.getColumn(6).getInt() != 0;
+    if (sits) each.place = Place{rows.getColumn(4).getInt()};
     each.hasOpen = sits ? !hasLeft && nextRound(db, session, {rows.getColumn(4).getInt()}) != 0 : isInvited && !each.isPourer;
     all.push_back(std::move(each));
   }
@@ -39,21 +40,34 @@ std::vector<Typist> typists(store::Store& store, const SessionId& session) {
   });
 }
 
-Receipt handInTyped(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::optional<TasterId>& typist, HandIn in) {
-  store::Together together(store);
-  if (typist) {
-    std::string choices, name;
-    bool may = false;
-    for (const Typist& each : typists(store, session)) {
-      if (each.mayType()) choices += (choices.empty() ? "" : ", ") + each.name;
-      if (each.taster == *typist) name = each.name, may = each.mayType();
-    }
-    if (!may) throw Problem(Trouble::notAChoice, "typist", {{"text", name}, {"choices", choices}});
+namespace {
+
+// Where whoever may type sits; 0 for somebody who does not.
+Place placeOf(store::Store& store, const SessionId& session, const std::optional<TasterId>& typist) {
+  if (!typist) return {0};
+  std::string choices, name;
+  for (const Typist& each : typists(store, session)) {
+    if (each.taster == *typist && each.mayType()) return each.place.value_or(Place{0});
+    if (each.mayType()) choices += (choices.empty() ? "" : ", ") + each.name;
+    if (each.taster == *typist) name = each.name;
   }
+  throw Problem(Trouble::notAChoice, "typist", {{"text", name}, {"choices", choices}});
+}
+
+}  // namespace
+
+Receipt handInTyped(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::optional<TasterId>& typist, HandIn in) {
   in.via = Via::paper;
-  const Receipt receipt = handIn(store, clock, chance, session, in);
+  return handInTable(store, clock, chance, session, typist, {std::move(in)}).front();
+}
+
+std::vector<Receipt> handInTable(store::Store& store, Clock& clock, Chance& chance, const SessionId& session, const std::optional<TasterId>& typist, std::vector<HandIn> all) {
+  store::Together together(store);
+  const Place place = placeOf(store, session, typist);
+  for (HandIn& in : all) in.typedBy = place;
+  std::vector<Receipt> receipts = handInAll(store, clock, chance, session, all);
   together.commit();
-  return receipt;
+  return receipts;
 }
 
 }  // namespace oddglass::tasting

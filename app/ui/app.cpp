@@ -34,7 +34,7 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   m_paper = new PaperModel(stage, settings, this);
   m_typeIn = new TypingModel(stage, this);
   m_keeping = new KeepingModel(stage, this);
-  m_overTime = new OverTimeModel(stage, this);
+  m_overTime = new OverTimeModel(stage, settings, this);
   m_beginSeries = new BeginSeriesModel(stage, this);
   m_sideBySide = new SideBySideModel(stage, this);
   m_references = new ReferencesModel(stage, this);

@@ -31,7 +31,7 @@ void HistoryModel::load() {
       row.number = QString::number(line.seq.value);
       row.when = tr("%1 %2").arg(shown(words::day(voice(), line.at)), shown(words::timeOfDay(voice(), line.at)));
       row.says = shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round, line.goOn, line.readBy},
-                                        {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.goOn, line.words, line.places, line.clockBack}));
+                                        {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.goOn, line.typedBy, line.words, line.places, line.clockBack}));
       rows.push_back(row);
     }
     m_entries.set(rows);

@@ -26,7 +26,7 @@ bool isTold(Event event) {
 
 /// All that may be told before the key is open; words that were said stay shut.
 words::LogDetails detailsOf(const session::HistoryLine& line) {
-  return {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.goOn, {}, line.places, line.clockBack};
+  return {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.goOn, line.typedBy, {}, line.places, line.clockBack};
 }
 
 struct KeyRead {

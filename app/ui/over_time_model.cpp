@@ -1,18 +1,15 @@
 #include "ui/over_time_model.h"
 
-#include "domain/same_setup.h"
 #include "exchange/calendar.h"
-#include "insight/noticing.h"
+#include "exchange/file_out.h"
 #include "report/age_picture.h"
-#include "session/about_lots.h"
-#include "session/known_differences.h"
+#include "report/html.h"
+#include "report/series_document.h"
 #include "session/look.h"
-#include "session/record.h"
 #include "shelf/beverages.h"
 #include "shelf/lots.h"
-#include "shelf/notes.h"
 #include "shelf/series.h"
-#include "shelf/vocabulary.h"
+#include "ui/printing.h"
 #include "ui/shapes.h"
 #include "ui/voice.h"
 #include "words/history.h"
@@ -26,14 +23,9 @@
 namespace oddglass::ui {
 
 /// All that the page shows of one series, read in one go.
-struct AgedRead {
+struct AgedRead : report::SeriesRead {
   std::vector<Series> all;
-  Series series;
-  std::vector<session::SittingNow> now;
   bool isClosed = false, anyArchived = false;
-  insight::OverTime over;
-  std::vector<Note> notes;
-  std::vector<std::vector<SetupPart>> setup;   ///< for each sitting of `over`: what differs from the first
   std::filesystem::path folder;
 };
 
@@ -53,15 +45,7 @@ AgedRead readAged(store::Store& store, const SeriesId& wanted, bool opened, bool
   read.now = session::sittingsNow(store, read.series.id);
   read.isClosed = session::sealedSitting(store, read.series.id).has_value() && !opened;
   if (read.isClosed) return read;
-  const AboutLots about = session::aboutLots(store, read.series);
-  read.over = insight::overTimeOf(read.series, about, insight::noticersOf(session::knownDifferences(store), about.questions, shelf::meaningNow(store)));
-  read.notes = shelf::notesOf(store, shelf::lot(store, read.series.batch).beverage);
-  std::optional<Plan> first;
-  for (const insight::TimeSitting& each : read.over.sittings) {
-    const Plan plan = session::record(store, each.session).plan;
-    if (!first) first = plan;
-    read.setup.push_back(setupDifferences(*first, plan));
-  }
+  static_cast<report::SeriesRead&>(read) = report::readSeries(store, read.series.id);
   return read;
 }
 
@@ -91,15 +75,16 @@ std::vector<FigureRow> seenRows(const AgedRead& read, const words::OverTimeWords
 
 }  // namespace
 
-OverTimeModel::OverTimeModel(const Stage& stage, QObject* parent)
-    : PageModel(stage, parent), m_series(SeriesRow::staticMetaObject, this), m_sittings(SittingRow::staticMetaObject, this), m_asked(FigureRow::staticMetaObject, this), m_seen(FigureRow::staticMetaObject, this) {
-  nameFields({"out"});
+OverTimeModel::OverTimeModel(const Stage& stage, const QString& settings, QObject* parent)
+    : PageModel(stage, parent), m_wishes(settings), m_series(SeriesRow::staticMetaObject, this), m_sittings(SittingRow::staticMetaObject, this), m_asked(FigureRow::staticMetaObject, this), m_seen(FigureRow::staticMetaObject, this) {
+  nameFields({"out", "calendar"});
 }
 
 void OverTimeModel::load() { read(false); }
 
 void OverTimeModel::read(bool opened) {
   m_told.clear();
+  m_reported.clear();
   ask([id = m_id, opened, archivedToo = m_archivedShown](Cellar& cellar) { return readAged(cellar.store(), id, opened, archivedToo); }, [this](const AgedRead& read) { show(read); });
 }
 
@@ -145,6 +130,7 @@ void OverTimeModel::show(const AgedRead& read) {
   m_seen.set(seen);
   showSittings(read);
   m_calendarFile = QString::fromStdString((read.folder / "looks.ics").string());
+  m_reportFile = QString::fromStdString((read.folder / ("series-" + read.series.id.text.substr(0, 8) + ".html")).string());
   emit changed();
 }
 
@@ -232,11 +218,33 @@ void OverTimeModel::throwAway() {
 
 void OverTimeModel::writeCalendar() {
   ask([id = m_id, file = std::filesystem::path(plain(m_calendarFile.trimmed()))](Cellar& cellar) {
-    if (file.empty()) throw Problem(Trouble::empty, "out");
-    exchange::writeCalendar(cellar.store(), cellar.clock, id, [](const Series& series, const Sitting& sitting) { return words::sittingTitle(voice(), series.title, sitting.number); }, file);
+    if (file.empty()) throw Problem(Trouble::empty, "calendar");
+    try {
+      exchange::writeCalendar(cellar.store(), cellar.clock, id, [](const Series& series, const Sitting& sitting) { return words::sittingTitle(voice(), series.title, sitting.number); }, file);
+    } catch (const Problem& problem) {
+      // Two files are named on this page.
+      throw problem.argument() == "out" ? Problem(problem.trouble(), "calendar", problem.values()) : problem;
+    }
     return file;
   }, [this](const std::filesystem::path& file) {
     m_told = tr("The coming looks are in %1.").arg(QString::fromStdString(file.string()));
+    emit changed();
+  });
+}
+
+void OverTimeModel::writeReport() {
+  ask([id = m_id, file = std::filesystem::path(plain(m_reportFile.trimmed())), size = m_wishes.size()](Cellar& cellar) {
+    if (file.empty()) throw Problem(Trouble::empty, "out");
+    if (file.extension() == ".pdf") {
+      printSeries(cellar.store(), voice(), id, size, file);
+      return file;
+    }
+    const report::SeriesReport read = report::readSeriesReport(cellar.store(), id);
+    if (session::areClosed(read.now)) throw Problem(Trouble::pagesClosed, "series", {{"text", read.series.title}});
+    exchange::writeWhole(file, file.extension() == ".json" ? report::seriesJson(voice(), read) : report::html(voice(), report::seriesDocument(voice(), read)));
+    return file;
+  }, [this](const std::filesystem::path& file) {
+    m_reported = tr("The report is at %1.").arg(QString::fromStdString(file.string()));
     emit changed();
   });
 }

@@ -4,6 +4,7 @@
 #include "session/sittings.h"
 #include "ui/figure_row.h"
 #include "ui/page_model.h"
+#include "ui/paper_wishes.h"
 #include "ui/rows.h"
 
 #include <vector>
@@ -56,13 +57,15 @@ class OverTimeModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QStringList notes MEMBER m_notes NOTIFY changed)
   Q_PROPERTY(QString told MEMBER m_told NOTIFY changed)
   Q_PROPERTY(QString calendarFile MEMBER m_calendarFile NOTIFY changed)
+  Q_PROPERTY(QString reportFile MEMBER m_reportFile NOTIFY changed)
+  Q_PROPERTY(QString reported MEMBER m_reported NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* series READ series CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* sittings READ sittings CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* asked READ asked CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* seen READ seen CONSTANT)
 
 public:
-  OverTimeModel(const Stage& stage, QObject* parent);
+  OverTimeModel(const Stage& stage, const QString& settings, QObject* parent);
   /// How it is worked out, and after whom.
   QStringList how() const;
   Rows* series() { return &m_series; }
@@ -79,6 +82,8 @@ public:
   /// Opens the old pages although a sitting is sealed; that is written down.
   Q_INVOKABLE void openAnyway();
   Q_INVOKABLE void writeCalendar();
+  /// Writes the report of the series that is shown into the file named in `reportFile`; HTML, or PDF or JSON when its name says so. Not while the pages are closed.
+  Q_INVOKABLE void writeReport();
   /// Takes the series out of the list, or puts it back into it.
   Q_INVOKABLE void archive(bool archived);
   Q_INVOKABLE void setArchivedShown(bool shown);
@@ -94,11 +99,12 @@ private:
   void read(bool opened);
   void show(const struct AgedRead& read);
   void showSittings(const struct AgedRead& read);
+  PaperWishes m_wishes;
   SeriesId m_id;
   std::vector<SeriesId> m_ids;
   std::vector<session::SittingNow> m_now;
   bool m_loaded = false, m_anything = false, m_closed = false, m_archived = false, m_archivedShown = false, m_anyArchived = false, m_mayThrowAway = false;
-  QString m_title, m_shape, m_headline, m_next, m_primary, m_told, m_calendarFile;
+  QString m_title, m_shape, m_headline, m_next, m_primary, m_told, m_calendarFile, m_reported, m_reportFile;
   QStringList m_lines, m_notes;
   Rows m_series, m_sittings, m_asked, m_seen;
 };

@@ -28,7 +28,8 @@ QString fileWordOf(Printed what) {
     case Printed::routine: return QStringLiteral("routine");
     case Printed::pour: return QStringLiteral("for-the-pourer");
     case Printed::key: return QStringLiteral("key-card");
-    case Printed::report: break;
+    case Printed::report:
+    case Printed::series: break;
   }
   return QStringLiteral("report");
 }
@@ -130,7 +131,8 @@ void PaperModel::showKind() {
     case Printed::routine: m_kindLine = tr("The steps in which hands hide the key, and the blank lists for what each cup held. It holds no key."); break;
     case Printed::pour: m_kindLine = tr("In the order of the bottles, and again place by place. This is the key: the opening is recorded and counted in the report."); break;
     case Printed::key: m_kindLine = tr("To be folded twice and taped, for the day on which the computer is lost. This is the key: the opening is recorded and counted in the report."); break;
-    case Printed::report: break;
+    case Printed::report:
+    case Printed::series: break;
   }
   m_file = m_folder + QStringLiteral("/paper-") + shown(m_stage.current.id().text.substr(0, 8)) + QLatin1Char('-') + fileWordOf(paperAt(m_kind)) + QStringLiteral(".pdf");
   emit changed();

@@ -2,6 +2,8 @@
 
 #include "domain/problem.h"
 #include "session/look.h"
+#include "session/sittings.h"
+#include "shelf/series.h"
 #include "ui/printing.h"
 #include "words/numbers.h"
 #include "words/problems.h"
@@ -79,10 +81,16 @@ print::LabelSheet labelsOf(const Asked& asked) {
 std::string optionOf(const std::string& argument) {
   if (argument.empty()) return "--print";
   if (argument == "columns" || argument == "rows") return "--labels";
-  if (argument == "session") return "--which";
+  if (argument == "session" || argument == "series") return "--which";
   for (const char* name : {"margins", "gaps", "skip", "out", "store"})
     if (argument == name) return "--" + argument;
   return argument;
+}
+
+// Whoever opened them although a sitting is sealed has had that written down.
+void requireOpenPages(store::Store& store, const SessionId& session) {
+  const auto series = session::closedBy(store, session);
+  if (series && session::areClosed(session::sittingsNow(store, *series))) throw Problem(Trouble::pagesClosed, "session", {{"text", shelf::series(store, *series).title}});
 }
 
 Printing wishOf(const Asked& asked) {
@@ -115,7 +123,13 @@ int printCommand(const QStringList& arguments, Clock& clock, Chance& chance, std
     // Opened to write it would be made.
     if (!std::filesystem::exists(file)) throw Problem(Trouble::storeMissing, "--store", {{"file", file.string()}});
     const auto store = store::Store::open(file, accessFor(wish), clock, chance);
-    printInto(*store, clock, voice, session::sessionNamed(*store, asked.text("which")), wish, out);
+    if (wish.what == Printed::series) {
+      printSeries(*store, voice, shelf::seriesNamed(*store, asked.text("which")), wish.size, out);
+      return 0;
+    }
+    const SessionId session = session::sessionNamed(*store, asked.text("which"));
+    if (wish.what == Printed::report) requireOpenPages(*store, session);
+    printInto(*store, clock, voice, session, wish, out);
     return 0;
   } catch (const Problem& problem) {
     return refuse(optionOf(problem.argument()), words::sentence(voice, problem));

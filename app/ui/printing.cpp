@@ -8,6 +8,7 @@
 #include "print/routine_pages.h"
 #include "print/run_pages.h"
 #include "print/table_pages.h"
+#include "report/series_document.h"
 #include "report/sheet_report.h"
 #include "session/look.h"
 #include "session/pour.h"
@@ -21,8 +22,8 @@
 namespace oddglass::ui {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, Printed>, 9> printedNames{{{"labels", Printed::labels}, {"mats", Printed::mats}, {"sheets", Printed::sheets}, {"blank", Printed::blank},
-                                                                            {"run", Printed::run}, {"routine", Printed::routine}, {"pour", Printed::pour}, {"key", Printed::key}, {"report", Printed::report}}};
+constexpr std::array<std::pair<std::string_view, Printed>, 10> printedNames{{{"labels", Printed::labels}, {"mats", Printed::mats}, {"sheets", Printed::sheets}, {"blank", Printed::blank},
+                                                                            {"run", Printed::run}, {"routine", Printed::routine}, {"pour", Printed::pour}, {"key", Printed::key}, {"report", Printed::report}, {"series", Printed::series}}};
 
 std::string forTheTable(const words::Voice& voice, const tasting::TablePaper& paper, const Printing& wish) {
   switch (wish.what) {
@@ -34,7 +35,8 @@ std::string forTheTable(const words::Voice& voice, const tasting::TablePaper& pa
     case Printed::routine:
     case Printed::pour:
     case Printed::key:
-    case Printed::report: break;
+    case Printed::report:
+    case Printed::series: break;
   }
   return {};
 }
@@ -79,6 +81,12 @@ void printInto(store::Store& store, Clock& clock, const words::Voice& voice, con
   }
   exchange::writeWhole(file, wish.what == Printed::report ? print::reportPdf(voice, report::documentOf(voice, session::revealed(store, session), wish.whom), wish.size)
                                                           : forTheTable(voice, tasting::tablePaper(store, session), wish));
+}
+
+void printSeries(store::Store& store, const words::Voice& voice, const SeriesId& series, print::PaperSize size, const std::filesystem::path& file) {
+  const report::SeriesReport read = report::readSeriesReport(store, series);
+  if (session::areClosed(read.now)) throw Problem(Trouble::pagesClosed, "series", {{"text", read.series.title}});
+  exchange::writeWhole(file, print::reportPdf(voice, report::seriesDocument(voice, read), size));
 }
 
 }  // namespace oddglass::ui

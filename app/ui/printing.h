@@ -1,5 +1,6 @@
 #pragma once
 #include "domain/chance.h"
+#include "domain/series.h"
 #include "print/label_sheet.h"
 #include "report/document.h"
 #include "store/store.h"
@@ -11,7 +12,7 @@
 namespace oddglass::ui {
 
 /// What can be put on paper. The pourer's sheet and the key card are the key; nothing else but a report depends on it.
-enum class Printed { labels, mats, sheets, blank, run, routine, pour, key, report };
+enum class Printed { labels, mats, sheets, blank, run, routine, pour, key, report, series };
 
 /// How it is wished.
 struct Printing {
@@ -34,5 +35,8 @@ store::Access accessFor(const Printing& wish);
 /// may read the file.
 /// Problems of the use case behind it, of requireLabels, and of exchange::writeWhole ("out").
 void printInto(store::Store& store, Clock& clock, const words::Voice& voice, const SessionId& session, const Printing& wish, const std::filesystem::path& file);
+
+/// Prints the report of a series. Problem unknown, and pagesClosed ("series") while its old pages are closed.
+void printSeries(store::Store& store, const words::Voice& voice, const SeriesId& series, print::PaperSize size, const std::filesystem::path& file);
 
 }  // namespace oddglass::ui

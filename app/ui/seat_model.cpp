@@ -4,7 +4,7 @@
 #include "session/record.h"
 #include "shelf/people.h"
 #include "tasting/seats.h"
-#include "ui/setup_of.h"
+#include "planning/setup_of.h"
 #include "ui/voice.h"
 #include "words/care.h"
 
@@ -22,7 +22,7 @@ void SeatModel::open(int place) {
     const Plan plan = session::record(cellar.store(), id).plan;
     Read read{tasting::board(cellar.store(), id), {}, {}, words::guessedAmong(plan), plan.question == Question::notice};
     for (const PlannedLot& lot : plan.lots) read.drinks.push_back(lot.ingredients);
-    read.amounts = planning::amountsOf(setupOf(plan));
+    read.amounts = planning::amountsOf(planning::setupOf(plan));
     return read;
   }, [this](const Read& read) { fill(read); });
 }

@@ -4,6 +4,7 @@
 #include "tasting/mishaps.h"
 #include "ui/cups.h"
 #include "ui/voice.h"
+#include "words/numbers.h"
 #include "words/paper.h"
 #include "words/typing.h"
 
@@ -28,10 +29,16 @@ words::TypedQuestion questionOf(const tasting::Flight& flight, const tasting::Ty
 
 }  // namespace
 
-TypingModel::TypingModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_typed(TypedRow::staticMetaObject, this) {
+TypingModel::TypingModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_typed(TypedRow::staticMetaObject, this), m_form(stage, this) {
   nameFields({"value"});
   connect(&stage.router, &Router::pageChanged, this, [this] {
     if (m_stage.router.page() != Router::Page::TypeIn) forget();
+  });
+  connect(&m_form, &FormModel::taken, this, [this](int flights) {
+    const auto typist = m_typistIds.at(static_cast<std::size_t>(m_typist));
+    load();
+    m_before = typist;
+    m_told = tr("Locked from the table: %1.").arg(shown(words::tastings(voice(), flights)));
   });
 }
 
@@ -58,13 +65,14 @@ void TypingModel::load() {
         }
         // Whoever has typed a sheet in goes on with the next one.
         const auto before = m_before ? std::ranges::find(m_typistIds, *m_before) : m_typistIds.end();
-        if (before != m_typistIds.end()) m_typist = static_cast<int>(before - m_typistIds.begin());
+        if (before != m_typistIds.end()) m_typist = static_cast<int>(before - m_typistIds.begin()), m_form.setTypist(*before);
         show();
       });
 }
 
 void TypingModel::pickTypist(int typist) {
   m_typist = typist;
+  m_form.setTypist(m_typistIds.at(static_cast<std::size_t>(typist)));
   m_told.clear();
   show();
 }
@@ -188,6 +196,7 @@ void TypingModel::forget() {
   m_before.reset();
   m_line = m_note = m_told = m_over = QString();
   m_typed.set(std::vector<TypedRow>());
+  m_form.forget();
   settle();
 }
 

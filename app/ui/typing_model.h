@@ -1,6 +1,7 @@
 #pragma once
 #include <QObject>
 #include "tasting/typing.h"
+#include "ui/form_model.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
 
@@ -38,6 +39,7 @@ class TypingModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString told MEMBER m_told NOTIFY changed)
   Q_PROPERTY(bool asksACode READ asksACode NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* typed READ typed CONSTANT)
+  Q_PROPERTY(oddglass::ui::FormModel* form READ form CONSTANT)
 
 public:
   TypingModel(const Stage& stage, QObject* parent);
@@ -46,6 +48,7 @@ public:
   bool asksACode() const;
   bool isDone() const { return m_typing && m_typing->isDone(); }
   Rows* typed() { return &m_typed; }
+  FormModel* form() { return &m_form; }
   Q_INVOKABLE void load();
   Q_INVOKABLE void pickTypist(int typist);
   /// One of `places`: its next flight is typed in.
@@ -75,6 +78,7 @@ private:
   std::optional<tasting::Typing> m_typing;
   std::array<std::uint8_t, 16> m_clientId{};
   Rows m_typed;
+  FormModel m_form;
 };
 
 }  // namespace oddglass::ui

@@ -72,6 +72,10 @@ std::string entry(const Voice& voice, const LoggedEvent& event, const LogDetails
     case Event::began:
       return where ? line(QT_TRANSLATE_NOOP("words", "Place {place} began round {round}.")) : line(QT_TRANSLATE_NOOP("words", "A round was begun."));
     case Event::answered:
+      if (where && details.typedBy) {
+        values["typist"] = whole(voice, details.typedBy->value);
+        return details.typedBy->value > 0 ? line(QT_TRANSLATE_NOOP("words", "Place {place} locked round {round}: typed in by place {typist}.")) : line(QT_TRANSLATE_NOOP("words", "Place {place} locked round {round}: typed in by somebody not at the table."));
+      }
       return where ? line(QT_TRANSLATE_NOOP("words", "Place {place} locked round {round}.")) : line(QT_TRANSLATE_NOOP("words", "An answer was locked."));
     case Event::looked:
       if (!event.round) return line(QT_TRANSLATE_NOOP("words", "After a round the program opened the key for itself, to say go on or stop."));

@@ -19,6 +19,7 @@ struct LogDetails {
   std::optional<bool> commitmentHolds;  ///< at the reveal
   std::optional<int> missing;           ///< flights without an answer, at the close
   std::optional<bool> goOn;             ///< what a look after a round said
+  std::optional<Place> typedBy;         ///< whose place typed answers in; 0: somebody not at the table
   std::string words;                    ///< what was said or written; only after the reveal
   std::vector<Place> places{};          ///< the two that had each other's cups
   bool clockBack = false;               ///< earlier, by the clock, than the entry before it

@@ -6,6 +6,7 @@
 #include "words/reading.h"
 #include "words/verdict.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace oddglass::words {
@@ -46,7 +47,7 @@ std::string rangeTitle(const Voice& voice, const Plan& plan, const Findings& fin
 }
 
 std::string testLine(const Voice& voice, const Plan& plan, const Findings& findings) {
-  Values values{{"method", capitalised(methodName(voice, findings.method))}, {"standard", standardOf(findings.method)}, {"risk", risk(voice, findings.alphaPm)}};
+  Values values{{"method", capitalised(methodName(voice, findings.method))}, {"standard", listed(voice, standardsOf(plan))}, {"risk", risk(voice, findings.alphaPm)}};
   std::string line = say(voice, values["standard"].empty() ? QT_TRANSLATE_NOOP("words", "{method}, as is common practice.") : QT_TRANSLATE_NOOP("words", "{method} test, after {standard}, not certified."), values) + ' ';
   if (plan.stopping) {
     values["share"] = shareLimit(voice, plan.stopping->sharePm);
@@ -62,20 +63,25 @@ std::string testLine(const Voice& voice, const Plan& plan, const Findings& findi
 
 }  // namespace
 
-std::string standardOf(Method method) {
-  switch (method) {
-    case Method::triangle: return "ISO 4120:2021";
-    case Method::duoTrio: return "ISO 10399:2017";
+std::vector<std::string> standardsOf(const Plan& plan) {
+  std::vector<std::string> all;
+  switch (plan.method) {
+    case Method::triangle: all = {"ISO 4120:2021"}; break;
+    case Method::duoTrio: all = {"ISO 10399:2017"}; break;
     case Method::pair:
-    case Method::preference: return "ISO 5495:2005";
-    case Method::sheet: return "ISO 13299:2016";
+    case Method::preference: all = {"ISO 5495:2005"}; break;
+    case Method::sheet:
+      if (std::ranges::any_of(plan.items, [](const SheetItem& item) { return !item.word.empty() && (item.kind == ItemKind::line || item.kind == ItemKind::magnitude); })) all.push_back("ISO 13299:2016");
+      if (std::ranges::find(plan.items, ItemKind::rank, &SheetItem::kind) != plan.items.end()) all.push_back("ISO 8587:2006");
+      break;
     case Method::tetrad:
     case Method::twoOutOfFive:
     case Method::threeAfc:
     case Method::sameDifferent:
-    case Method::aNotA: return {};
+    case Method::aNotA: break;
   }
-  return {};
+  if (plan.stopping) all.push_back("ISO 16820:2019");
+  return all;
 }
 
 std::string rangeLine(const Voice& voice, const Plan& plan, const Findings& findings) {

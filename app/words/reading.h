@@ -31,8 +31,9 @@ std::vector<std::string> besideLines(const Voice& voice, const Plan& plan, const
 /// The test, its source and its settings.
 std::string methodLine(const Voice& voice, const Plan& plan, const insight::Findings& findings);
 
-/// The standard that a method follows: "ISO 4120:2021"; empty where it is common practice only.
-std::string standardOf(Method method);
+/// The standards that a plan follows, as far as they fit: "ISO 4120:2021", of a sequential plan "ISO 16820:2019" too; of a score sheet that of the profile where words have
+/// lines, that of ranking where cups are ranked. Empty where it is common practice only.
+std::vector<std::string> standardsOf(const Plan& plan);
 
 std::optional<IntervalWords> intervalWords(const Voice& voice, const Plan& plan, const insight::Findings& findings);
 

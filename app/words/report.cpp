@@ -1,15 +1,20 @@
-#include "words/drinks.h"
 #include "words/report.h"
 
 #include "domain/flight_form.h"
+#include "domain/problem.h"
+#include "planning/outlook.h"
+#include "planning/setup_of.h"
+#include "words/drinks.h"
 #include "words/give_aways.h"
 #include "words/lots.h"
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
+#include "words/plan.h"
 #include "words/reading.h"
 #include "words/routine.h"
 #include "words/seal.h"
+#include "words/sheet_plan.h"
 #include "words/units.h"
 #include "words/verdict.h"
 
@@ -78,11 +83,17 @@ ReportWords reportWords(const Voice& voice) {
   words.notCounted = w(QT_TRANSLATE_NOOP("words", "does not count"));
   words.maker = w(QT_TRANSLATE_NOOP("words", "maker"));
   words.panel = w(QT_TRANSLATE_NOOP("words", "panel"));
+  words.panelOrMaker = words.flightHeaders[1];
+  words.round = words.flightHeaders[2];
+  words.drink = w(QT_TRANSLATE_NOOP("words", "drink"));
+  words.cameTo = words.flightHeaders[5];
   return words;
 }
 
 std::string reportDates(const Voice& voice, const RevealedSession& session) {
-  return say(voice, QT_TRANSLATE_NOOP("words", "Sealed on {sealed} at {sealedTime}, opened on {opened} at {openedTime}."),
+  const auto tasted = std::ranges::find(session.log, Event::opened, &LoggedEvent::event);
+  const std::string when = tasted == session.log.end() ? std::string() : say(voice, QT_TRANSLATE_NOOP("words", "First cup on {day} at {time}."), {{"day", day(voice, tasted->at)}, {"time", timeOfDay(voice, tasted->at)}}) + ' ';
+  return when + say(voice, QT_TRANSLATE_NOOP("words", "Sealed on {sealed} at {sealedTime}, opened on {opened} at {openedTime}."),
              {{"sealed", day(voice, session.sealedAt)}, {"sealedTime", timeOfDay(voice, session.sealedAt)},
               {"opened", day(voice, session.revealedAt)}, {"openedTime", timeOfDay(voice, session.revealedAt)}});
 }
@@ -113,6 +124,7 @@ std::vector<std::string> planLines(const Voice& voice, const Plan& plan) {
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Planned: {people} in the panel, {rounds}; makers beside it: {makers}."),
                         {{"people", people(voice, plan.panelPlanned)}, {"rounds", rounds(voice, plan.rounds)}, {"makers", whole(voice, plan.makersPlanned)}}));
   lines.push_back(claimLine(voice, plan.claim));
+  for (std::string& each : powerBefore(voice, plan)) lines.push_back(std::move(each));
   return lines;
 }
 
@@ -128,6 +140,8 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "One taster sat down, alone.")));
   else
     lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Tasters who sat down: {people} in the panel; makers beside it: {makers}."), {{"people", people(voice, panel)}, {"makers", whole(voice, makers)}}));
+  if (std::string experience = experienceLine(voice, session); !experience.empty()) lines.push_back(std::move(experience));
+  if (std::string typed = typedInLine(voice, session.typedIn); !typed.empty()) lines.push_back(std::move(typed));
   const FlightForm form = formOf(session.plan.method);
   const bool hasOrders = session.plan.routine == Routine::pourer || session.plan.routine == Routine::bottles;
   lines.push_back(say(voice, hasOrders ? QT_TRANSLATE_NOOP("words", "{volume} in each cup, {cups} a flight, each under its own code. Orders were drawn at random, block by block; a full block holds each possible order equally often.")
@@ -146,7 +160,7 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
   lines.push_back(session.plan.hasPourer ? say(voice, QT_TRANSLATE_NOOP("words", "Somebody who did not taste was named as the pourer before the seal."))
                                          : say(voice, QT_TRANSLATE_NOOP("words", "No pourer was named before the seal.")));
   for (std::string& line : maskingLines(voice, session.plan)) lines.push_back(std::move(line));
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, swallowing or spitting, place, experience of the tasters.")));
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, swallowing or spitting, place.")));
   if (!session.plan.sheet) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Orders dealt to those who sat down; the letters are those of the drinks above.")));
   return lines;
 }
@@ -165,10 +179,46 @@ std::vector<std::string> answerLines(const Voice& voice, const insight::Findings
   return lines;
 }
 
-std::string standardLine(const Voice& voice, Method method) {
-  const std::string standard = standardOf(method);
-  if (standard.empty()) return say(voice, QT_TRANSLATE_NOOP("words", "After common practice; nobody has certified this test."));
-  return say(voice, QT_TRANSLATE_NOOP("words", "After {standard}; nobody has certified this test."), {{"standard", standard}});
+std::string typedInLine(const Voice& voice, const TypedIn& typedIn) {
+  if (typedIn.fromPaper + typedIn.fromFile == 0) return {};
+  std::string line = say(voice, QT_TRANSLATE_NOOP("words", "Flights that were not answered on the screen: {paper} typed in from paper, {file} taken from a table."), {{"paper", whole(voice, typedIn.fromPaper)}, {"file", whole(voice, typedIn.fromFile)}});
+  if (typedIn.byTasters + typedIn.byOthers > 0)
+    line += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "Typed in by tasters who had locked everything: {tasters}; by people who were not at the table: {others}."), {{"tasters", whole(voice, typedIn.byTasters)}, {"others", whole(voice, typedIn.byOthers)}});
+  return line;
+}
+
+std::string standardLine(const Voice& voice, const Plan& plan) {
+  const std::vector<std::string> standards = standardsOf(plan);
+  if (standards.empty()) return say(voice, QT_TRANSLATE_NOOP("words", "After common practice; nobody has certified this test."));
+  return say(voice, QT_TRANSLATE_NOOP("words", "After {standard}; nobody has certified this test."), {{"standard", listed(voice, standards)}});
+}
+
+std::vector<std::string> powerBefore(const Voice& voice, const Plan& plan) {
+  std::vector<std::string> lines;
+  try {
+    const planning::Setup setup = planning::setupOf(plan);
+    if (setup.counting() == 0) return {};
+    if (plan.sheet) {
+      lines = {sheetPlanWords(voice, planning::sheetOutlook(setup, plan.items)).headline};
+    } else {
+      const planning::Outlook outlook = planning::outlookFor(setup);
+      lines = outlookLines(voice, outlook, plan.sought);
+      lines.insert(lines.begin(), outlookHeadline(voice, outlook, plan.sought));
+    }
+  } catch (const Problem&) {
+    return {};
+  }
+  lines.front() = say(voice, QT_TRANSLATE_NOOP("words", "Worked out before anything was poured: {what}"), {{"what", lines.front()}});
+  return lines;
+}
+
+std::string experienceLine(const Voice& voice, const RevealedSession& session) {
+  if (!session.satBefore || session.people.empty()) return {};
+  const SatBefore& sat = *session.satBefore;
+  const Values values{{"panel", whole(voice, sat.panel)}, {"makers", whole(voice, sat.makers)}};
+  if (session.plan.claim == Claim::me)
+    return sat.panel + sat.makers > 0 ? say(voice, QT_TRANSLATE_NOOP("words", "Experience: had answered in an earlier session kept here.")) : say(voice, QT_TRANSLATE_NOOP("words", "Experience: had answered in no earlier session kept here."));
+  return say(voice, QT_TRANSLATE_NOOP("words", "Experience: of the panel {panel} had answered in an earlier session kept here, of the makers {makers}. Whoever asked to be only in the sums is not looked up."), values);
 }
 
 std::string cupLiked(const Voice& voice, Position position) { return say(voice, QT_TRANSLATE_NOOP("words", "liked cup {n}"), {{"n", whole(voice, position.value)}}); }

@@ -17,10 +17,11 @@ struct ReportWords {
   std::vector<std::string> flightHeaders;   ///< eight
   std::string allAnswers, withoutLookOrFizz, withoutSaid, withoutEither;
   std::string who, answer, trials, right, wrong, missing, counted, notCounted, maker, panel;
+  std::string panelOrMaker, round, drink, cameTo;
 };
 ReportWords reportWords(const Voice& voice);
 
-/// "Sealed on ..., tasted on ..., opened on ...".
+/// "First cup on ... . Sealed on ..., opened on ... .".
 std::string reportDates(const Voice& voice, const RevealedSession& session);
 
 /// Purpose, method and what was settled before anything was poured.
@@ -42,8 +43,17 @@ struct ReadingTable {
 };
 ReadingTable readingTable(const Voice& voice, const Plan& plan, const insight::Findings& findings);
 
+/// How many flights came from paper or from a table, and who typed them in; empty where all came from the screen.
+std::string typedInLine(const Voice& voice, const TypedIn& typedIn);
+
 /// "After ISO 4120:2021; nobody has certified this test."
-std::string standardLine(const Voice& voice, Method method);
+std::string standardLine(const Voice& voice, const Plan& plan);
+
+/// What this plan could find, as it was worked out before anything was poured; empty where it cannot be worked out from the plan (one that came with a file may lie beyond what is planned here).
+std::vector<std::string> powerBefore(const Voice& voice, const Plan& plan);
+
+/// How many of those who sat had answered in an earlier session; empty where nobody can know.
+std::string experienceLine(const Voice& voice, const RevealedSession& session);
 
 /// What was liked better in one flight: "liked cup 2", "no preference".
 std::string cupLiked(const Voice& voice, Position position);

@@ -6,6 +6,7 @@
 #include "words/mark.h"
 #include "words/numbers.h"
 #include "words/report.h"
+#include "words/reading.h"
 #include "words/record.h"
 #include "words/routine.h"
 #include "words/sheet_counts.h"
@@ -186,7 +187,9 @@ CameOut sheetOut(const Voice& voice, const RevealedSession& session, const Sheet
   }
   else if (plan.question == Question::good && !findings.why) out.promise = promisesToJudge(voice, session);
   if (!session.decision.empty()) out.decision = say(voice, QT_TRANSLATE_NOOP("words", "Decided: {text}"), {{"text", quoted(voice, session.decision)}});
-  out.method = say(voice, QT_TRANSLATE_NOOP("words", "Score sheets after ISO 13299, not certified. Gaps by paired t over people, each one's cups averaged first; several drinks by Dunnett; limits by two one-sided tests; held together over the main questions by Holm, over the others by Benjamini and Hochberg."));
+  const std::vector<std::string> standards = standardsOf(plan);
+  out.method = standards.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "Score sheets, as is common practice.")) : say(voice, QT_TRANSLATE_NOOP("words", "Score sheets after {standards}, not certified."), {{"standards", listed(voice, standards)}});
+  out.method += ' ' + say(voice, QT_TRANSLATE_NOOP("words", "Gaps by paired t over people, each one's cups averaged first; several drinks by Dunnett; limits by two one-sided tests; held together over the main questions by Holm, over the others by Benjamini and Hochberg."));
   if (const std::string line = keyReadLine(voice, session.plan.routine, session.readBy); !line.empty()) out.method += ' ' + line;
   return out;
 }

@@ -215,7 +215,7 @@ PageFrame {
             width: Math.min(parent.width, 520)
             label: qsTr("Write the coming looks to this calendar file (.ics)")
             text: root.model.calendarFile
-            error: root.model.wrongField === "out" ? root.model.wrong : ""
+            error: root.model.wrongField === "calendar" ? root.model.wrong : ""
             onTyped: text => root.model.calendarFile = text
             onAccepted: root.model.writeCalendar()
         }
@@ -230,6 +230,33 @@ PageFrame {
         width: parent.width
         visible: text !== ""
         text: root.model.told
+    }
+    Flow {
+        width: parent.width
+        visible: root.model.anything && !root.model.closed
+        spacing: 24
+
+        Field {
+            objectName: "seriesFile"
+            width: Math.min(parent.width, 520)
+            label: qsTr("Write the report of the series to this file (.pdf, .html or .json)")
+            text: root.model.reportFile
+            error: root.model.wrongField === "out" ? root.model.wrong : ""
+            onTyped: text => root.model.reportFile = text
+            onAccepted: root.model.writeReport()
+        }
+        LinkButton {
+            objectName: "seriesWrite"
+            topPadding: 24
+            text: qsTr("Write the report")
+            onClicked: root.model.writeReport()
+        }
+    }
+    Small {
+        objectName: "seriesTold"
+        width: parent.width
+        visible: text !== ""
+        text: root.model.reported
     }
     DangerQuestion {
         objectName: "seriesThrow"

@@ -12,10 +12,11 @@ PageFrame {
     over: model.over
     headline: model.headline
     lead: model.lead
-    primary: model.done ? qsTr("Lock this sheet") : model.typing ? qsTr("Next") : ""
-    onPrimaryRequested: model.done ? model.lock() : model.enter()
+    primary: model.form.read ? qsTr("Take all of these answers") : model.done ? qsTr("Lock this sheet") : model.typing ? qsTr("Next") : ""
+    onPrimaryRequested: model.form.read ? model.form.take() : model.done ? model.lock() : model.enter()
     links: [
         LinkButton { objectName: "typeInBack"; visible: root.model.typing; text: qsTr("The line before"); onClicked: root.model.back() },
+        LinkButton { objectName: "formLeave"; visible: root.model.form.read; text: qsTr("Another table, or none"); onClicked: root.model.form.forget() },
         LinkButton { objectName: "typeInLeave"; text: root.model.typing ? qsTr("Stop; nothing of it is kept") : qsTr("Back to the places"); quiet: true; onClicked: root.model.leave() }
     ]
     Component.onCompleted: model.load()
@@ -30,7 +31,7 @@ PageFrame {
     ChoiceRow {
         objectName: "typist"
         width: parent.width
-        visible: !root.model.typing
+        visible: !root.model.typing && !root.model.form.read
         options: root.model.typists
         current: root.model.typist
         hint: root.model.notThese
@@ -39,10 +40,15 @@ PageFrame {
     ChoiceRow {
         objectName: "typedPlace"
         width: parent.width
-        visible: !root.model.typing && root.model.typist >= 0 && root.model.places.length > 0
+        visible: !root.model.typing && !root.model.form.read && root.model.typist >= 0 && root.model.places.length > 0
         label: qsTr("The sheet of")
         options: root.model.places
         onChosen: index => root.model.pickPlace(index)
+    }
+    FormPart {
+        width: parent.width
+        visible: !root.model.typing && root.model.typist >= 0 && root.model.places.length > 0
+        form: root.model.form
     }
     Panel {
         width: parent.width

@@ -33,8 +33,13 @@ TEST_CASE("the report of a look is closed while another is sealed, and opened al
   CHECK_FALSE(std::filesystem::exists(file));
   run.json("report " + run.first.text.substr(0, 8) + " --open-anyway --out", {file});
   CHECK(std::filesystem::exists(file));
+  const std::string series = (run.folder / "series.html").string();
+  requireRefused(run, "report " + run.evening.series.text + " --out", "Heather mead grows old", {series});
+  CHECK_FALSE(std::filesystem::exists(series));
+  run.json("report " + run.evening.series.text + " --open-anyway --out", {series});
+  CHECK(std::filesystem::exists(series));
   const auto store = store::Store::open(run.store, store::Access::read, run.clock, run.chance);
-  CHECK(session::sittingsNow(*store, run.evening.series)[1].timesSeen == 1);
+  CHECK(session::sittingsNow(*store, run.evening.series)[1].timesSeen == 2);
 }
 
 TEST_CASE("a series is taken in with its sessions and counted") {

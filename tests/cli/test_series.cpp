@@ -44,6 +44,12 @@ TEST_CASE("a series is begun, listed, and its coming sittings go into a calendar
   const Json over = run.json("over-time " + run.series);
   CHECK(over.at("sittings").empty());
   CHECK(over.at("main").at("verdict") == "not held");
+  const std::string report = (run.folder / "series.json").string();
+  CHECK(run.json("report " + run.series.substr(0, 6) + " --out", {report}).at("id") == run.series);
+  CHECK(Json::parse(std::ifstream(report)).at("sittings").size() == 3);
+  const Ran nothing = run("report ffff --out", {report});
+  CHECK(nothing.status == 2);
+  CHECK_THAT(nothing.err, Contains("SESSION"));
   const Ran said = run("over-time " + run.series);
   CHECK_THAT(said.out, Contains("Nothing has been tasted in this series yet."));
 }

@@ -3,6 +3,7 @@
 #include "evening.h"
 #include "exchange/write_out.h"
 #include "session/erase.h"
+#include "tasting/typing.h"
 
 #include <cstdlib>
 #include <fstream>
@@ -16,7 +17,7 @@ inline int outsideCheck(const std::filesystem::path& file) {
 /// An evening on which almost everything happened, told to the end and written out.
 struct Told : oddglass::testing::Evening {
   /// Two rounds, seven people at eight places: a spilled cup, one poured wrong and one not sure, a flight set aside with words, something said aloud,
-  /// somebody who stops, a latecomer, a nickname, two loose tasters, comments; then closed, revealed and decided.
+  /// somebody who stops, a latecomer whose sheet another taster types in, a nickname, two loose tasters, comments; then closed, revealed and decided.
   Told() : Evening(2, 1, 7) {
     using namespace oddglass;
     Draft draft = session::draft(*store, session);
@@ -37,7 +38,9 @@ struct Told : oddglass::testing::Evening {
     tasting::setAside(*store, clock, chance, session, Place{3}, Round{2}, VoidReason::other, "the glass broke");
     tasting::stopHere(*store, clock, session, Place{6});
     tasting::sit(*store, clock, session, {Place{8}, friends[6], signedName, true, true, true, true});
-    for (int place : {1, 2, 5, 7, 8}) answer(place, 1 + place % 2);
+    for (int place : {1, 2, 5, 7}) answer(place, 1 + place % 2);
+    const auto late = tasting::nextFlight(*store, session, Place{8}).value();
+    tasting::handInTyped(*store, clock, chance, session, friends[0], choose(8, 1, late.cups.front().code));
     session::close(*store, clock, session);
     session::reveal(*store, clock, session);
     session::decide(*store, clock, chance, session, "look at the hops, then pour again");

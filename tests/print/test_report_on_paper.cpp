@@ -1,8 +1,10 @@
+#include "aging_evenings.h"
 #include "figures/shares.h"
 #include "print/read_back.h"
 #include "print/report_pages.h"
 #include "report/evening.h"
 #include "report/html.h"
+#include "report/series_document.h"
 #include "report/sheet_report.h"
 #include "print/table_evening.h"
 
@@ -41,6 +43,23 @@ TEST_CASE("the report on paper says all that the report as HTML says") {
       CHECK(beyond(read, isA4 ? 595.3 : 612, isA4 ? 841.9 : 792, 45) == "");
       CHECK(overlapping(read) == "");
     }
+}
+
+TEST_CASE("the report of a series on paper says all that its HTML says, with a figure for each question") {
+  AgingEvenings evening;
+  evening.holdThree();
+  const report::Document document = report::seriesDocument({}, report::readSeriesReport(*evening.store, evening.series));
+  const Paper read("report_series", print::reportPdf({}, document, print::PaperSize::a4));
+  const std::string text = squeezed(read.text());
+  std::istringstream wanted(wordsOf(report::html({}, document)));
+  for (std::string word; wanted >> word;) {
+    INFO(word);
+    CHECK(text.find(word) != std::string::npos);
+  }
+  for (const std::string& line : document.out.sections[2].lines) CHECK_THAT(text, Catch::Contains(squeezed(line)));
+  CHECK(timesIn(read.images(), "\n") <= 2);
+  CHECK(beyond(read, 595.3, 841.9, 45) == "");
+  CHECK(overlapping(read) == "");
 }
 
 TEST_CASE("the report for the room names nobody on paper") {

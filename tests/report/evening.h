@@ -62,6 +62,7 @@ inline RevealedSession evening(const std::string& odd = {}) {
   session.said.push_back({Seq{290}, 1709255000000, {}, "cardboard" + odd});
   session.log = {{Seq{1}, 1709251200000, Event::sealed, {}, {}}, {Seq{9}, 1709254800000, Event::opened, {}, {}}, {Seq{30}, 1709256000000, Event::spilled, Place{2}, Round{1}}};
   session.pourSheetOpenings = 3;
+  session.satBefore = SatBefore{2, 1};
   session.promises = {{Outcome::shown, "find out in what" + odd}, {Outcome::notShown, "pour pairs" + odd}, {Outcome::alike, "leave it" + odd}};
   session.decision = "pairs in May" + odd;
   return session;

@@ -84,6 +84,7 @@ TEST_CASE("what each kind of question counts stands in the JSON") {
   sequential.plan.stopping = Stopping{500, 200};
   const auto stopped = jsonOf(sequential);
   CHECK(stopped.at("plan").at("stopping").at("share_pm") == 500);
+  CHECK(stopped.at("standard") == "after ISO 4120:2021, ISO 16820:2019, not certified");
   CHECK(stopped.at("findings").at("all").at("p_value").is_null());
   CHECK(stopped.at("findings").at("all").at("sequential").at("decision").is_string());
   CHECK(htmlOf(sequential).find("a difference from") != std::string::npos);

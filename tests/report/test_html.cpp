@@ -24,6 +24,7 @@ TEST_CASE("a report holds what a test report holds") {
                            "29 days", "cellar, 12 C", "12.5 %", "30 mL in each cup", "4 people in the panel", "ABB", "3 rounds", "Answers that count: 10", "Missing: 1", "Set aside: 1",
                            "exact p, one-sided", "Power: a difference that half", "1 cup was spilled", "The pour sheet was opened 3 times.", "kapo rilu 7",
                            "978d238643285b017f7dc21e34b52760738d0102b58359efb385f8fb2999edc2", "after ISO 4120:2021, not certified", "Not recorded: vessel, temperature",
+                           "Worked out before anything was poured:", "of the panel 2 had answered in an earlier session kept here, of the makers 1", "First cup on 2024-03-01",
                            "If they are told apart: find out in what", "Once something was said aloud.", "sulphites", "not known", "pairs in May"}) {
     INFO(word);
     CHECK(text.find(word) != std::string::npos);

@@ -89,6 +89,10 @@ TEST_CASE("a record that no evening can have written is refused by name, though 
       {"an answer in round 2 of 1", body(Event::answered, "round", 2)},
       {"an answer from nobody", body(Event::answered, "place", 6)},
       {"an answer without a digest", body(Event::answered, "digest", nullptr)},
+      {"an answer typed in by a maker", body(Event::answered, "typed_by", 7, 1)},
+      {"an answer typed in by somebody with cups of their own", body(Event::answered, "typed_by", 2)},
+      {"an answer typed in by an empty place", body(Event::answered, "typed_by", 6)},
+      {"an answer typed in by a name", body(Event::answered, "typed_by", "Friend A")},
       {"a spill that goes in circles", [=](session::SessionRecord& record) {
          store::LogEntry& entry = entryOf(record, Event::spilled);
          Json json = Json::parse(entry.body);
@@ -126,6 +130,18 @@ TEST_CASE("a record that no evening can have written is refused by name, though 
     CHECK(states->where.starts_with("entry "));
     CHECK(troubleOf([&] { session::insertRecord(*store, evening.clock, evening.chance, bad); }) == Trouble::doesNotVerify);
     CHECK(session::sessions(*store).empty());
+  }
+}
+
+TEST_CASE("an answer may be typed in by a taster who has locked everything, or by somebody who is not at the table") {
+  Evening evening;
+  const session::SessionRecord good = eventful(evening);
+  for (const int place : {0, 1}) {
+    INFO(place);
+    session::SessionRecord typed = good;
+    body(Event::answered, "typed_by", place, 1)(typed);
+    chainAgain(typed);
+    CHECK(session::check(typed).holds());
   }
 }
 

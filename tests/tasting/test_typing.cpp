@@ -151,4 +151,18 @@ TEST_CASE("whoever made or pours it, or still tastes, does not type sheets in") 
   CHECK(tasting::board(*evening.store, evening.session).locked == 1);
   tasting::handInTyped(*evening.store, evening.clock, evening.chance, evening.session, evening.friends[0], in);
   CHECK(tasting::board(*evening.store, evening.session).locked == 2);
+  // The record says which place typed, and no name; the sheet of somebody else says that nobody at the table did.
+  in = evening.choose(3, 1, evening.flight(3).cups[0].code);
+  tasting::handInTyped(*evening.store, evening.clock, evening.chance, evening.session, std::nullopt, in);
+  std::vector<std::optional<Place>> typed;
+  for (const session::HistoryLine& line : session::history(*evening.store, evening.session))
+    if (line.event == Event::answered) typed.push_back(line.typedBy);
+  CHECK(typed == std::vector<std::optional<Place>>{std::nullopt, Place{1}, Place{0}});
+  CHECK(session::verify(*evening.store, evening.session).holds());
+  session::close(*evening.store, evening.clock, evening.session);
+  session::reveal(*evening.store, evening.clock, evening.session);
+  const TypedIn counted = session::revealed(*evening.store, evening.session).typedIn;
+  CHECK(counted.fromPaper == 2);
+  CHECK(counted.byTasters == 1);
+  CHECK(counted.byOthers == 1);
 }

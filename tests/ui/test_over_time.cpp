@@ -13,22 +13,9 @@ namespace {
 
 ui::OverTimeModel& agedPage(test::Window& at) { return *at.app().findChild<ui::OverTimeModel*>(); }
 
-/// Honey rises by 12 of 100 from look to look beside the twin, in everybody's own way; two name vinegar at the end.
-testing::Said risen(int look, int place, const SheetItem& item, Slot slot) {
-  const bool isBatch = slot == Slot{1};
-  if (item.kind == ItemKind::check) return {isBatch && look == 3 && place <= 2 ? 1 : 0};
-  if (item.kind == ItemKind::line) return {30 + 2 * place + (isBatch ? 12 * (look - 1) + (place * look) % 4 : 0)};
-  return {4 + (place + look) % 3};
-}
-
 /// A store with three looks held of four.
 std::string heldThree(testing::AgingEvenings& evening) {
-  const Millis first = 1765200000000;
-  int look = 0;
-  for (const int days : {0, 78, 167}) {
-    ++look;
-    evening.hold(look, first + days * testing::dayLong, [&](int place, int, const SheetItem& item, Slot slot, int) { return risen(look, place, item, slot); });
-  }
+  evening.holdThree();
   evening.store.reset();
   return evening.folder.path().string();
 }
@@ -139,6 +126,12 @@ TEST_CASE("what the looks have shown, in every look of the window") {
   at.type("calendarFile", evening.folder.path().string() + "/looks.ics");
   at.click("calendarWrite");
   CHECK(std::filesystem::exists(evening.folder / "looks.ics"));
+  for (const char* name : {"series.pdf", "series.html", "series.json"}) {
+    at.type("seriesFile", (evening.folder / name).string());
+    at.click("seriesWrite");
+    CHECK(std::filesystem::file_size(evening.folder / name) > 1000);
+  }
+  CHECK_THAT(at.text("seriesTold"), Catch::Contains("series.json"));
   CHECK(at.complaints() == "");
 }
 
@@ -155,6 +148,7 @@ TEST_CASE("old pages are closed while a look is sealed, and opening them is writ
   CHECK(at.text("headline") == "These pages are closed while a look is sealed.");
   CHECK(agedPage(at).asked()->count() == 0);
   CHECK(agedPage(at).property("lines").toStringList().isEmpty());
+  CHECK(at.item("seriesFile") == nullptr);
   at.shoot("over_time_closed");
   at.click("overTimeAnyway");
   CHECK(agedPage(at).asked()->count() == 3);

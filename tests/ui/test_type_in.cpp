@@ -1,8 +1,11 @@
 // Filled paper sheets typed in: by keyboard alone, twice, by whoever may.
+#include "ui/fits.h"
 #include "ui/journey.h"
 
 #include <QRegularExpression>
 #include <catch2/catch.hpp>
+
+#include <fstream>
 
 using namespace oddglass;
 using Page = ui::Router::Page;
@@ -64,5 +67,43 @@ TEST_CASE("a filled sheet is typed in twice and locked") {
   at.click("typeInLeave");
   CHECK(at.text("headline") != "");
   CHECK_FALSE(model->isTyping());
+  CHECK(at.complaints() == "");
+}
+
+TEST_CASE("answers from a table of any form are told column by column and locked together") {
+  test::Window at;
+  test::sealAnEvening(at, 1);
+  at.click("sealPlaces");
+  test::sitDown(at, 1);
+  test::sitDown(at, 2);
+  at.app().router()->go(Page::Places);
+  at.settle();
+  at.click("placesTypeIn");
+  const auto* model = at.app().findChild<ui::TypingModel*>();
+  const auto& form = *at.app().findChild<ui::FormModel*>();
+  CHECK(at.item("formFile") == nullptr);   // whoever types is asked first
+  at.click("typist" + std::to_string(model->property("typists").toStringList().size() - 1));
+  const std::string file = at.folder() + "/form.csv";
+  std::ofstream(file) << "When,place,Which one?,Sure?,clue\n18:01,1,2,3,1\n18:02,2,1,nonsense,1\n";
+  at.type("formFile", at.folder() + "/none.csv");
+  at.click("formOpen");
+  CHECK_FALSE(form.isRead());
+  at.type("formFile", file);
+  at.click("formOpen");
+  REQUIRE(form.isRead());
+  at.shoot("form_columns");
+  at.click("formColumn2");
+  at.click("formMeaning5");
+  at.click("formColumn3");
+  at.click("formMeaning6");
+  at.shoot("form_meaning");
+  CHECK(test::cutOff(at) == "");
+  at.click("primaryButton");
+  CHECK_THAT(at.app().notice()->message().toStdString(), Catch::Contains("line 3") && Catch::Contains("nonsense"));
+  CHECK(form.isRead());
+  std::ofstream(file) << "When,place,Which one?,Sure?,clue\n18:01,1,2,3,1\n18:02,2,1,guess,1\n";
+  at.click("primaryButton");
+  CHECK_FALSE(form.isRead());
+  CHECK_THAT(at.text("typeInTold"), Catch::Contains("2"));
   CHECK(at.complaints() == "");
 }

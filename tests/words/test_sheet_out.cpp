@@ -1,4 +1,5 @@
 #include "insight/sheet_table.h"
+#include "words/reading.h"
 #include "words/denials.h"
 #include "words/ready_sheets.h"
 #include "words/report.h"
@@ -49,6 +50,22 @@ std::string joined(const CameOut& out) {
 }
 
 }  // namespace
+
+TEST_CASE("a sheet names the standards that its questions follow, and none that they do not") {
+  // ISO 13299 is about profiles of described attributes, ISO 8587 about ranking (titles of the standards); a hedonic score is neither.
+  Plan plan;
+  plan.method = Method::sheet;
+  plan.sheet.emplace();
+  plan.items = {{}};
+  plan.items[0].kind = ItemKind::liking;
+  CHECK(words::standardsOf(plan).empty());
+  plan.items[0].kind = ItemKind::rank;
+  CHECK(words::standardsOf(plan) == std::vector<std::string>{"ISO 8587:2006"});
+  plan.items.push_back({});
+  plan.items[1].kind = ItemKind::line;
+  plan.items[1].word = "sweet";
+  CHECK(words::standardsOf(plan) == std::vector<std::string>{"ISO 13299:2016", "ISO 8587:2006"});
+}
 
 TEST_CASE("a drink that is less in something is said to be less, and to lack it only where tasters said too little") {
   const CameOut less = sheetOutOf(scoredEvening(30));

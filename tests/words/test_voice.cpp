@@ -58,6 +58,11 @@ TEST_CASE("every event, state and reason has words of its own") {
   for (const VoidReason reason : allOf<VoidReason>()) CHECK(seen.insert(voidReason(voice, reason)).second);
   for (const CameFrom from : allOf<CameFrom>()) CHECK(seen.insert(cameFrom(voice, from)).second);
   CHECK(eventLine(voice, {Seq{9}, 0, Event::answered, Place{4}, Round{2}}) == "Place 4 locked round 2.");
+  LogDetails typed;
+  typed.typedBy = Place{0};
+  CHECK(eventLine(voice, {Seq{9}, 0, Event::answered, Place{4}, Round{2}}, typed) == "Place 4 locked round 2: typed in by somebody not at the table.");
+  typed.typedBy = Place{3};
+  CHECK(eventLine(voice, {Seq{9}, 0, Event::answered, Place{4}, Round{2}}, typed) == "Place 4 locked round 2: typed in by place 3.");
 }
 
 TEST_CASE("an entry tells what it holds") {

@@ -2,9 +2,9 @@
 #include "domain/plan.h"
 #include "planning/setup.h"
 
-namespace oddglass::ui {
+namespace oddglass::planning {
 
 /// The numbers of a sealed plan; stock is not part of it.
-planning::Setup setupOf(const Plan& plan);
+Setup setupOf(const Plan& plan);
 
-}  // namespace oddglass::ui
+}  // namespace oddglass::planning

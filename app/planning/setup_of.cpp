@@ -1,12 +1,12 @@
-#include "ui/setup_of.h"
+#include "planning/setup_of.h"
 
 #include <algorithm>
 
-namespace oddglass::ui {
+namespace oddglass::planning {
 namespace {
 
-planning::SheetSetup sheetSetupOf(const Plan& plan) {
-  planning::SheetSetup sheet;
+SheetSetup sheetSetupOf(const Plan& plan) {
+  SheetSetup sheet;
   sheet.hasDuplicate = plan.sheet->hasDuplicate;
   sheet.pauseSeconds = plan.sheet->pauseSeconds;
   sheet.questions = std::max(1, static_cast<int>(std::ranges::count_if(plan.items, &SheetItem::perCup)));
@@ -16,8 +16,8 @@ planning::SheetSetup sheetSetupOf(const Plan& plan) {
 
 }  // namespace
 
-planning::Setup setupOf(const Plan& plan) {
-  planning::Setup setup;
+Setup setupOf(const Plan& plan) {
+  Setup setup;
   setup.panel = plan.panelPlanned;
   setup.makers = plan.makersPlanned;
   setup.spares = plan.spares;
@@ -41,4 +41,4 @@ planning::Setup setupOf(const Plan& plan) {
   return setup;
 }
 
-}  // namespace oddglass::ui
+}  // namespace oddglass::planning
