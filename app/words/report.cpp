@@ -161,7 +161,7 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
                                          : say(voice, QT_TRANSLATE_NOOP("words", "No pourer was named before the seal.")));
   for (std::string& line : maskingLines(voice, session.plan)) lines.push_back(std::move(line));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, swallowing or spitting, place.")));
-  if (!session.plan.sheet) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Orders dealt to those who sat down; the letters are those of the drinks above.")));
+  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Orders dealt to those who sat down; the letters are those of the drinks above.")));
   return lines;
 }
 
