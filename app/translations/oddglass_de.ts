@@ -2,6 +2,21 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AlonePage</name>
+    <message>
+        <source>One back</source>
+        <translation>Eins zurück</translation>
+    </message>
+    <message>
+        <source>Print the steps and the lists</source>
+        <translation>Schritte und Listen drucken</translation>
+    </message>
+    <message>
+        <source>To the places</source>
+        <translation>Zu den Plätzen</translation>
+    </message>
+</context>
+<context>
     <name>AskedLine</name>
     <message>
         <source>Move up: %1</source>
@@ -656,6 +671,10 @@
         <source>Pass it on first</source>
         <translation>Zuerst weitergeben</translation>
     </message>
+    <message>
+        <source>Turn the cups over</source>
+        <translation>Die Becher umdrehen</translation>
+    </message>
 </context>
 <context>
     <name>LotsPart</name>
@@ -1140,6 +1159,10 @@
         <source>Break the seal</source>
         <translation>Siegel brechen</translation>
     </message>
+    <message>
+        <source>Read the cups off</source>
+        <translation>Die Becher ablesen</translation>
+    </message>
 </context>
 <context>
     <name>OpenRoundPage</name>
@@ -1509,6 +1532,18 @@
         <source>something else</source>
         <translation>etwas anderes</translation>
     </message>
+    <message>
+        <source>The steps</source>
+        <translation>Die Schritte</translation>
+    </message>
+    <message>
+        <source>To the steps</source>
+        <translation>Zu den Schritten</translation>
+    </message>
+    <message>
+        <source>Turn the cups over</source>
+        <translation>Die Becher umdrehen</translation>
+    </message>
 </context>
 <context>
     <name>PourSheetPage</name>
@@ -1676,10 +1711,6 @@
         <translation>Jemanden hinzufügen</translation>
     </message>
     <message>
-        <source>Who pours? Whoever pours sees the key: they do not taste, and made none of it. A driver makes a good pourer.</source>
-        <translation>Wer schenkt ein? Wer einschenkt, sieht den Schlüssel: verkostet also nicht und hat nichts davon gemacht. Wer noch fährt, schenkt gut ein.</translation>
-    </message>
-    <message>
         <source>Who is it?</source>
         <translation>Wer ist es?</translation>
     </message>
@@ -1738,6 +1769,18 @@
     <message>
         <source>All that they are shown: it should not give anything away.</source>
         <translation>Mehr bekommen sie nicht zu sehen: er sollte nichts verraten.</translation>
+    </message>
+    <message>
+        <source>Who hides what is in the cups?</source>
+        <translation>Wer verbirgt, was in den Bechern ist?</translation>
+    </message>
+    <message>
+        <source>Who pours? Whoever pours sees the key: they do not taste, and made none of it. A driver makes a good pourer. Nobody there? Choose another way above.</source>
+        <translation>Wer schenkt ein? Wer einschenkt, sieht den Schlüssel: verkostet also nicht und hat nichts davon gemacht. Wer noch fährt, schenkt gut ein. Niemand da? Nimm oben einen anderen Weg.</translation>
+    </message>
+    <message>
+        <source>Who throws the die and pours? They do not taste, and may have made it.</source>
+        <translation>Wer würfelt und schenkt ein? Die Person verkostet nicht und darf es gemacht haben.</translation>
     </message>
 </context>
 <context>
@@ -1826,6 +1869,10 @@
     <message>
         <source>in 100</source>
         <translation>von 100</translation>
+    </message>
+    <message>
+        <source>To the steps</source>
+        <translation>Zu den Schritten</translation>
     </message>
 </context>
 <context>
@@ -2553,6 +2600,121 @@
     </message>
 </context>
 <context>
+    <name>oddglass::ui::AloneModel</name>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation>%1  ·  %2</translation>
+    </message>
+    <message>
+        <source>Bottle %1</source>
+        <translation>Flasche %1</translation>
+    </message>
+    <message>
+        <source>Everything is read off.</source>
+        <translation>Alles ist abgelesen.</translation>
+    </message>
+    <message>
+        <source>Everything stands ready</source>
+        <translation>Alles steht bereit</translation>
+    </message>
+    <message>
+        <source>Hand over to the other one</source>
+        <translation>An die andere Person übergeben</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Nächster Schritt</translation>
+    </message>
+    <message>
+        <source>One cup after the other. Nothing of it shows before the key is open.</source>
+        <translation>Ein Becher nach dem anderen. Nichts davon zeigt sich, bevor der Schlüssel offen ist.</translation>
+    </message>
+    <message>
+        <source>Place %1</source>
+        <translation>Platz %1</translation>
+    </message>
+    <message>
+        <source>Place %1, round %2</source>
+        <translation>Platz %1, Runde %2</translation>
+    </message>
+    <message>
+        <source>Read it off the list. Nothing of it shows before the key is open.</source>
+        <translation>Lies es von der Liste ab. Nichts davon zeigt sich, bevor der Schlüssel offen ist.</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>Round %1 of %2</source>
+        <translation>Runde %1 von %2</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>Schritt %1 von %2</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2  ·  %3</source>
+        <translation>Schritt %1 von %2  ·  %3</translation>
+    </message>
+    <message>
+        <source>The covers come off</source>
+        <translation>Die Hüllen kommen ab</translation>
+    </message>
+    <message>
+        <source>There is nothing to read off now.</source>
+        <translation>Jetzt ist nichts abzulesen.</translation>
+    </message>
+    <message>
+        <source>To the key</source>
+        <translation>Zum Schlüssel</translation>
+    </message>
+    <message>
+        <source>To the places</source>
+        <translation>Zu den Plätzen</translation>
+    </message>
+    <message>
+        <source>What is under the cover of bottle %1?</source>
+        <translation>Was ist unter der Hülle von Flasche %1?</translation>
+    </message>
+    <message>
+        <source>What was read lies with the key, and stays shut until it is opened.</source>
+        <translation>Was abgelesen wurde, liegt beim Schlüssel und bleibt zu, bis er geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>Which drink got mark %1?</source>
+        <translation>Welches Getränk bekam das Zeichen %1?</translation>
+    </message>
+    <message>
+        <source>Which mark got cup %1?</source>
+        <translation>Welches Zeichen hatte Becher %1?</translation>
+    </message>
+    <message>
+        <source>Who takes the covers off?</source>
+        <translation>Wer nimmt die Hüllen ab?</translation>
+    </message>
+    <message>
+        <source>first sheet</source>
+        <translation>erstes Blatt</translation>
+    </message>
+    <message>
+        <source>second sheet</source>
+        <translation>zweites Blatt</translation>
+    </message>
+    <message>
+        <source>somebody else</source>
+        <translation>jemand anderes</translation>
+    </message>
+    <message>
+        <source>somebody who poured and did not taste</source>
+        <translation>jemand, der eingeschenkt und nicht verkostet hat</translation>
+    </message>
+    <message>
+        <source>somebody who tasted</source>
+        <translation>jemand, der verkostet hat</translation>
+    </message>
+</context>
+<context>
     <name>oddglass::ui::Awake</name>
     <message>
         <source>A tasting is at the table.</source>
@@ -2775,6 +2937,30 @@
         <source>Go on with place %1.</source>
         <translation>Mach mit Platz %1 weiter.</translation>
     </message>
+    <message>
+        <source>First the cups are hidden.</source>
+        <translation>Zuerst werden die Becher verborgen.</translation>
+    </message>
+    <message>
+        <source>Locked. What stood under the cups?</source>
+        <translation>Festgelegt. Was stand unter den Bechern?</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>That round is set aside and counted so: what hands hid cannot be poured again unseen.</source>
+        <translation>Diese Runde wird beiseitegestellt und so gezählt: was Hände verborgen haben, lässt sich nicht ungesehen neu einschenken.</translation>
+    </message>
+    <message>
+        <source>The steps come one by one. Nothing is poured before them.</source>
+        <translation>Die Schritte kommen einer nach dem anderen. Vorher wird nichts eingeschenkt.</translation>
+    </message>
+    <message>
+        <source>Turn them over one by one, before anything is cleared away.</source>
+        <translation>Dreh sie einen nach dem anderen um, bevor etwas weggeräumt wird.</translation>
+    </message>
 </context>
 <context>
     <name>oddglass::ui::CameOutModel</name>
@@ -2908,6 +3094,10 @@
         <source>Do not taste. Take the mat and this screen back to the host: cups and place must fit before anything is chosen.</source>
         <translation>Nicht verkosten. Bring Matte und Bildschirm zurück zur Gastgeberin oder zum Gastgeber: Becher und Platz müssen zusammenpassen, bevor etwas gewählt wird.</translation>
     </message>
+    <message>
+        <source>It is safe since %1. Now the cups are turned over, before anything is cleared away.</source>
+        <translation>Es ist sicher seit %1. Jetzt werden die Becher umgedreht, bevor etwas weggeräumt wird.</translation>
+    </message>
 </context>
 <context>
     <name>oddglass::ui::DraftModel</name>
@@ -2990,6 +3180,10 @@
     <message>
         <source>There is nothing to seal yet.</source>
         <translation>Es gibt noch nichts zu versiegeln.</translation>
+    </message>
+    <message>
+        <source>alone: the answers speak of this person only</source>
+        <translation>allein: die Antworten sprechen nur von dieser Person</translation>
     </message>
 </context>
 <context>
@@ -3103,6 +3297,14 @@
     <message>
         <source>The key is open. No backup could be made: %1</source>
         <translation>Der Schlüssel ist offen. Es ließ sich keine Sicherung machen: %1</translation>
+    </message>
+    <message>
+        <source>Hands hid the key of this evening. It is read off first, cup by cup; then it is opened for everybody at once.</source>
+        <translation>Den Schlüssel dieses Abends haben Hände verborgen. Zuerst wird er abgelesen, Becher für Becher; dann wird er für alle zugleich geöffnet.</translation>
+    </message>
+    <message>
+        <source>What stood in the cups?</source>
+        <translation>Was stand in den Bechern?</translation>
     </message>
 </context>
 <context>
@@ -3252,6 +3454,14 @@
     <message>
         <source>It is at %1. Print it at its own size, not fitted to the page.</source>
         <translation>Es liegt unter %1. Druck es in Originalgröße, nicht an die Seite angepasst.</translation>
+    </message>
+    <message>
+        <source>Steps and lists of the routine</source>
+        <translation>Schritte und Listen zum Verbergen</translation>
+    </message>
+    <message>
+        <source>The steps in which hands hide the key, and the blank lists for what each cup held. It holds no key.</source>
+        <translation>Die Schritte, in denen Hände den Schlüssel verbergen, und leere Listen dafür, was in jedem Becher war. Einen Schlüssel enthält das nicht.</translation>
     </message>
 </context>
 <context>
@@ -13197,6 +13407,470 @@
     <message>
         <source>The fewest tastings and people that are asked for are our own rules.</source>
         <translation>Wie viele Verkostungen und Leute es mindestens braucht, sind unsere eigenen Regeln.</translation>
+    </message>
+    <message>
+        <source>A die decides between two cups, so it serves pairs and preferences only.</source>
+        <translation>Ein Würfel entscheidet zwischen zwei Bechern; er taugt also nur für Paare und Vorlieben.</translation>
+    </message>
+    <message>
+        <source>A die for each pair</source>
+        <translation>Ein Würfel für jedes Paar</translation>
+    </message>
+    <message>
+        <source>A hidden second cup of one drink needs a key that the program drew: by hand somebody would know which one it is.</source>
+        <translation>Ein versteckter zweiter Becher eines Getränks braucht einen Schlüssel, den das Programm gezogen hat: von Hand wüsste jemand, welcher es ist.</translation>
+    </message>
+    <message>
+        <source>A marked cup would come out of one of the lettered bottles and tell which one it is.</source>
+        <translation>Ein markierter Becher käme aus einer der Flaschen mit Buchstaben und verriete, welche es ist.</translation>
+    </message>
+    <message>
+        <source>A plan that is looked at between rounds needs a key that the program drew.</source>
+        <translation>Ein Plan, in den zwischen den Runden geschaut wird, braucht einen Schlüssel, den das Programm gezogen hat.</translation>
+    </message>
+    <message>
+        <source>After the seal none of this can be changed. The seal covers plan, places and codes; which cup holds what is in your hands, and every finding says who read it off.</source>
+        <translation>Nach dem Siegel lässt sich nichts davon ändern. Das Siegel deckt Plan, Plätze und Codes; welcher Becher was enthält, liegt in euren Händen, und jeder Befund sagt, wer es abgelesen hat.</translation>
+    </message>
+    <message>
+        <source>Alone means one taster.</source>
+        <translation>Allein heißt: eine Person verkostet.</translation>
+    </message>
+    <message>
+        <source>Alone nobody comes late, so there are no spare places.</source>
+        <translation>Allein kommt niemand später dazu, also gibt es keine Reserveplätze.</translation>
+    </message>
+    <message>
+        <source>Alone, under the cups</source>
+        <translation>Allein, unter den Bechern</translation>
+    </message>
+    <message>
+        <source>An opened bottle does not keep until another evening, and its label comes off once.</source>
+        <translation>Eine offene Flasche hält nicht bis zu einem anderen Abend, und ihre Hülle kommt einmal ab.</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Cannot be read</source>
+        <translation>Nicht zu lesen</translation>
+    </message>
+    <message>
+        <source>Close your eyes and move the cups about until you have lost them. Then once more.</source>
+        <translation>Schließ die Augen und schieb die Becher umher, bis du nicht mehr weißt, welcher welcher ist. Dann noch einmal.</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>Cover everything that tells the bottles apart: foil or a sock from the neck down, caps off. Write on the label under the cover what it is, if it does not say so.</source>
+        <translation>Verhüll alles, woran man die Flaschen erkennt: Folie oder eine Socke vom Hals abwärts, Verschlüsse ab. Schreib unter der Hülle aufs Etikett, was es ist, wenn es dort nicht steht.</translation>
+    </message>
+    <message>
+        <source>Cup {code}: what does the list say was in it?</source>
+        <translation>Becher {code}: was war laut Liste darin?</translation>
+    </message>
+    <message>
+        <source>Each cup of round {round} at place {place} is told once: {codes}, and the one set aside where there is one. Nothing was kept. Look at the cups again.</source>
+        <translation>Jeder Becher von Runde {round} an Platz {place} wird einmal genannt: {codes}, und der beiseitegestellte, wo es einen gibt. Nichts wurde behalten. Sieh dir die Becher noch einmal an.</translation>
+    </message>
+    <message>
+        <source>Each lettered bottle is told once; there are {bottles}. Nothing was kept. Look at the covers again.</source>
+        <translation>Jede Flasche mit Buchstaben wird einmal genannt; es gibt {bottles}. Nichts wurde behalten. Sieh dir die Hüllen noch einmal an.</translation>
+    </message>
+    <message>
+        <source>Everybody may read this: nobody knows what a letter holds before the covers come off.</source>
+        <translation>Das dürfen alle lesen: was ein Buchstabe enthält, weiß niemand, bevor die Hüllen abkommen.</translation>
+    </message>
+    <message>
+        <source>Filled in once a round is locked, cup by cup. What cannot be read stays empty.</source>
+        <translation>Ausgefüllt, sobald eine Runde festgelegt ist, Becher für Becher. Was nicht zu lesen ist, bleibt leer.</translation>
+    </message>
+    <message>
+        <source>First person</source>
+        <translation>Erste Person</translation>
+    </message>
+    <message>
+        <source>First sheet: for whoever pours</source>
+        <translation>Erstes Blatt: für die Person, die einschenkt</translation>
+    </message>
+    <message>
+        <source>Fold it and keep it on you. This half tells nothing without the other one; they are laid side by side once the table is closed.</source>
+        <translation>Falte es und behalte es bei dir. Diese Hälfte sagt nichts ohne die andere; sie werden nebeneinandergelegt, wenn der Tisch geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>Fold it and keep it on you: it is the key. It is typed in once the table is closed.</source>
+        <translation>Falte es und behalte es bei dir: es ist der Schlüssel. Eingetippt wird es, wenn der Tisch geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>Fold the list, keep it on you, and leave before anybody tastes. You do not taste, and you speak to nobody about the cups.</source>
+        <translation>Falte die Liste, behalte sie bei dir und geh hinaus, bevor jemand verkostet. Du verkostest nicht und sprichst mit niemandem über die Becher.</translation>
+    </message>
+    <message>
+        <source>Fold the second sheet and keep it on you. Stand the cups in the order of their codes, as the screen shows them, and call the other one in.</source>
+        <translation>Falte das zweite Blatt und behalte es bei dir. Stell die Becher in die Reihenfolge ihrer Codes, wie der Bildschirm sie zeigt, und ruf die andere Person herein.</translation>
+    </message>
+    <message>
+        <source>For each pair say “{one}” and throw the die. One, two or three: it goes into the cup with the code on the left; four, five or six: into the one on the right. {other} goes into the other cup.</source>
+        <translation>Sag für jedes Paar „{one}“ und würfle. Eins, zwei oder drei: es kommt in den Becher mit dem linken Code; vier, fünf oder sechs: in den rechten. {other} kommt in den anderen Becher.</translation>
+    </message>
+    <message>
+        <source>For pairs: a die says which of two cups gets which drink. Whoever pours keeps the list and does not taste; it may be a maker.</source>
+        <translation>Für Paare: ein Würfel sagt, welcher von zwei Bechern welches Getränk bekommt. Wer einschenkt, behält die Liste und verkostet nicht; die Person darf es gemacht haben.</translation>
+    </message>
+    <message>
+        <source>From which bottle each cup is poured</source>
+        <translation>Aus welcher Flasche jeder Becher eingeschenkt wird</translation>
+    </message>
+    <message>
+        <source>Half a key each needs two people at least.</source>
+        <translation>Für je einen halben Schlüssel braucht es mindestens zwei Leute.</translation>
+    </message>
+    <message>
+        <source>Hands cannot hide this plan.</source>
+        <translation>Diesen Plan können Hände nicht verbergen.</translation>
+    </message>
+    <message>
+        <source>Hands cannot hide this way of asking: its cups must be drawn. Triangle, tetrad, duo-trio, pair, 3-AFC and preference can be hidden by hand.</source>
+        <translation>Diese Art zu fragen können Hände nicht verbergen: ihre Becher müssen gezogen werden. Dreieckstest, Tetrade, Duo-Trio, Paar, 3-AFC und Vorliebe lassen sich von Hand verbergen.</translation>
+    </message>
+    <message>
+        <source>Hands hid the key, and it has not been read off.</source>
+        <translation>Den Schlüssel haben Hände verborgen, und er ist nicht abgelesen worden.</translation>
+    </message>
+    <message>
+        <source>Hands hid the key; what stood in the cups was read off after the answers were locked, {who}. The seal vouches for plan and codes, not for what was read.</source>
+        <translation>Den Schlüssel haben Hände verborgen; was in den Bechern stand, wurde abgelesen, nachdem die Antworten festgelegt waren, {who}. Das Siegel bürgt für Plan und Codes, nicht für das Abgelesene.</translation>
+    </message>
+    <message>
+        <source>Hands hide the key of this session, so there is no sheet to pour by. Nothing was opened. Follow the steps of its routine.</source>
+        <translation>Den Schlüssel dieser Verkostung verbergen Hände, also gibt es kein Blatt zum Einschenken. Nichts wurde geöffnet. Folge den Schritten.</translation>
+    </message>
+    <message>
+        <source>Hands hide two drinks, not three.</source>
+        <translation>Hände verbergen zwei Getränke, nicht drei.</translation>
+    </message>
+    <message>
+        <source>Hidden as whole bottles: labels covered, mixed up, lettered; the covers came off after the close.</source>
+        <translation>Als ganze Flaschen verborgen: Etiketten verhüllt, vertauscht, mit Buchstaben versehen; die Hüllen kamen nach dem Schließen ab.</translation>
+    </message>
+    <message>
+        <source>Hidden by a die: it said which cup of each pair got which drink. Whoever poured kept the list and did not taste.</source>
+        <translation>Von einem Würfel verborgen: er sagte, welcher Becher jedes Paars welches Getränk bekam. Wer einschenkte, behielt die Liste und verkostete nicht.</translation>
+    </message>
+    <message>
+        <source>Hidden by the taster: four cups for each triangle, two and two, mixed up unseen, one set aside unseen and turned over last.</source>
+        <translation>Von der Person verborgen, die verkostet hat: vier Becher für jeden Dreieckstest, zwei und zwei, ungesehen vertauscht, einer ungesehen beiseitegestellt und zuletzt umgedreht.</translation>
+    </message>
+    <message>
+        <source>Hidden by the taster: what was in a cup stood under it, and the cups were mixed up unseen.</source>
+        <translation>Von der Person verborgen, die verkostet hat: was in einem Becher war, stand darunter, und die Becher wurden ungesehen vertauscht.</translation>
+    </message>
+    <message>
+        <source>Hidden by two people: one poured and marked the cups, the other put the codes on and took the marks off; each kept half of the key.</source>
+        <translation>Von zwei Leuten verborgen: die eine Person schenkte ein und gab den Bechern Zeichen, die andere klebte die Codes auf und nahm die Zeichen ab; jede behielt den halben Schlüssel.</translation>
+    </message>
+    <message>
+        <source>Labels are covered, the bottles mixed up and lettered; at the end the covers come off. For pairs, preferences and score sheets.</source>
+        <translation>Die Etiketten sind verhüllt, die Flaschen vertauscht und mit Buchstaben versehen; am Ende kommen die Hüllen ab. Für Paare, Vorlieben und Bewertungsbögen.</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>Mix up the cups of each place, leave the room, and send the other one in. Do not speak of the cups.</source>
+        <translation>Vertausch die Becher jedes Platzes, geh hinaus und schick die andere Person herein. Sprecht nicht über die Becher.</translation>
+    </message>
+    <message>
+        <source>Next: hand this over to {name}, who throws the die and pours. Everybody else leaves the room.</source>
+        <translation>Als Nächstes an {name} übergeben: dort wird gewürfelt und eingeschenkt. Alle anderen gehen aus dem Raum.</translation>
+    </message>
+    <message>
+        <source>Next: hide the cups, step by step. The program has drawn the codes and nothing else.</source>
+        <translation>Als Nächstes die Becher verbergen, Schritt für Schritt. Das Programm hat nur die Codes gezogen.</translation>
+    </message>
+    <message>
+        <source>Nobody pours by a sheet in this routine, so no pourer can be named.</source>
+        <translation>Auf diesem Weg schenkt niemand nach einem Blatt ein, also kann auch niemand dafür genannt werden.</translation>
+    </message>
+    <message>
+        <source>Of the {n} cups of a round one is set aside and not tasted; it is counted in, for it may be drunk in the end.</source>
+        <translation>Von den {n} Bechern einer Runde wird einer beiseitegestellt und nicht verkostet; er zählt mit, denn er wird am Ende vielleicht getrunken.</translation>
+    </message>
+    <message>
+        <source>Once the round is locked, come back here: the cups are turned over one by one, the one set aside last.</source>
+        <translation>Sobald die Runde festgelegt ist, komm hierher zurück: die Becher werden einer nach dem anderen umgedreht, der beiseitegestellte zuletzt.</translation>
+    </message>
+    <message>
+        <source>Once the table is closed, both sheets are laid side by side and typed in here.</source>
+        <translation>Wenn der Tisch geschlossen ist, werden beide Blätter nebeneinandergelegt und hier eingetippt.</translation>
+    </message>
+    <message>
+        <source>Once the table is closed, the covers come off and each letter is typed in here.</source>
+        <translation>Wenn der Tisch geschlossen ist, kommen die Hüllen ab, und jeder Buchstabe wird hier eingetippt.</translation>
+    </message>
+    <message>
+        <source>Once the table is closed, the list is typed in here.</source>
+        <translation>Wenn der Tisch geschlossen ist, wird die Liste hier eingetippt.</translation>
+    </message>
+    <message>
+        <source>One bottle of each drink has to last for everybody: a second one under the same letter would tell.</source>
+        <translation>Eine Flasche jedes Getränks muss für alle reichen: eine zweite unter demselben Buchstaben verriete es.</translation>
+    </message>
+    <message>
+        <source>One person tastes alone and hides the cups too: the answers speak of that person only.</source>
+        <translation>Eine Person verkostet allein und verbirgt auch die Becher: die Antworten sprechen nur von ihr.</translation>
+    </message>
+    <message>
+        <source>One person: what is in a cup stands under it, you mix them up unseen, and turn them over once your answer is locked.</source>
+        <translation>Eine Person: was in einem Becher ist, steht darunter; du vertauschst sie ungesehen und drehst sie um, wenn deine Antwort festgelegt ist.</translation>
+    </message>
+    <message>
+        <source>One pours, the other puts the codes on, and both taste: each has half of the key, and one half alone tells nothing.</source>
+        <translation>Die eine Person schenkt ein, die andere klebt die Codes auf, und beide verkosten: jede hat den halben Schlüssel, und eine Hälfte allein sagt nichts.</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Pour one more cup of {marked} for each place: it stays open and is called the marked one.</source>
+        <translation>Schenk für jeden Platz noch einen Becher {marked} ein: er bleibt offen und heißt der markierte.</translation>
+    </message>
+    <message>
+        <source>Pour one more cup of {marked}, mark it so that you see it, and stand it to the left: it is the open one.</source>
+        <translation>Schenk noch einen Becher {marked} ein, markier ihn so, dass du es siehst, und stell ihn nach links: er ist der offene.</translation>
+    </message>
+    <message>
+        <source>Pour {ml} mL into each cup from the bottle whose letter stands beside its code. Everybody may see that list: nobody knows what a letter holds.</source>
+        <translation>Schenk in jeden Becher {ml} mL aus der Flasche ein, deren Buchstabe neben seinem Code steht. Die Liste dürfen alle sehen: was ein Buchstabe enthält, weiß niemand.</translation>
+    </message>
+    <message>
+        <source>Pour {ml} mL into each cup, the drink that its slip says, all to the same height.</source>
+        <translation>Schenk in jeden Becher {ml} mL ein, das Getränk, das auf seinem Zettel steht, alle gleich hoch.</translation>
+    </message>
+    <message>
+        <source>Pour {ml} mL into each, and write on the list which code got which before you throw again. Never throw twice for one pair.</source>
+        <translation>Schenk je {ml} mL ein und schreib auf die Liste, welcher Code was bekam, bevor du wieder würfelst. Würfle für ein Paar nie zweimal.</translation>
+    </message>
+    <message>
+        <source>Pour {poured} for each place, {ml} mL in each cup. You choose which mark gets which.</source>
+        <translation>Schenk {poured} für jeden Platz ein, {ml} mL in jeden Becher. Welches Zeichen was bekommt, bestimmst du.</translation>
+    </message>
+    <message>
+        <source>Put the codes of each place on its cups, whichever you like, and write on the second sheet which mark got which code. Then take the marks off.</source>
+        <translation>Kleb die Codes jedes Platzes auf seine Becher, wie du willst, und schreib auf das zweite Blatt, welches Zeichen welchen Code bekam. Dann nimm die Zeichen ab.</translation>
+    </message>
+    <message>
+        <source>Put the codes of this round on the cups as they stand now, from left to right, on the outside.</source>
+        <translation>Kleb die Codes dieser Runde außen auf die Becher, so wie sie jetzt stehen, von links nach rechts.</translation>
+    </message>
+    <message>
+        <source>Round {round} at place {place} has not been read off. Nothing was opened. Read it off, or set that round aside; it will be counted as set aside.</source>
+        <translation>Runde {round} an Platz {place} ist nicht abgelesen. Nichts wurde geöffnet. Lies sie ab, oder stell diese Runde beiseite; sie wird so gezählt.</translation>
+    </message>
+    <message>
+        <source>Round {round} at place {place} is not locked yet. Nothing was read off. Taste and lock first.</source>
+        <translation>Runde {round} an Platz {place} ist noch nicht festgelegt. Nichts wurde abgelesen. Erst verkosten und festlegen.</translation>
+    </message>
+    <message>
+        <source>Round {round} at place {place} is set aside and counted so: {why}.</source>
+        <translation>Runde {round} an Platz {place} ist beiseitegestellt und wird so gezählt: {why}.</translation>
+    </message>
+    <message>
+        <source>Round {round} at place {place} was read off already. What was read stays. If it was wrong, set that round aside; it will be counted as set aside.</source>
+        <translation>Runde {round} an Platz {place} wurde schon abgelesen. Was abgelesen wurde, bleibt. War es falsch, stell diese Runde beiseite; sie wird so gezählt.</translation>
+    </message>
+    <message>
+        <source>Second person</source>
+        <translation>Zweite Person</translation>
+    </message>
+    <message>
+        <source>Second sheet: for whoever puts the codes on</source>
+        <translation>Zweites Blatt: für die Person, die die Codes aufklebt</translation>
+    </message>
+    <message>
+        <source>Somebody mixes up the {n} bottles while nobody looks, then somebody else once more.</source>
+        <translation>Jemand vertauscht die {n} Flaschen, während niemand hinsieht, dann jemand anderes noch einmal.</translation>
+    </message>
+    <message>
+        <source>Somebody pours by a sheet</source>
+        <translation>Jemand schenkt nach einem Blatt ein</translation>
+    </message>
+    <message>
+        <source>Somebody who does not taste has to throw the die and pour.</source>
+        <translation>Jemand, der nicht verkostet, muss würfeln und einschenken.</translation>
+    </message>
+    <message>
+        <source>Take one cup of each place away, whichever you like, and set it aside. Write its mark on the second sheet, under “set aside”. It is not tasted.</source>
+        <translation>Nimm von jedem Platz einen Becher weg, welchen du willst, und stell ihn beiseite. Schreib sein Zeichen auf das zweite Blatt, zu „beiseitegestellt“. Er wird nicht verkostet.</translation>
+    </message>
+    <message>
+        <source>Take {cups} that nobody can see into and nobody can tell apart, and one small slip of paper for each.</source>
+        <translation>Nimm {cups}, in die niemand hineinsehen und die niemand unterscheiden kann, und für jeden einen kleinen Zettel.</translation>
+    </message>
+    <message>
+        <source>The cup that was set aside: what was in it?</source>
+        <translation>Der beiseitegestellte Becher: was war darin?</translation>
+    </message>
+    <message>
+        <source>The first sheet has no mark “{mark}” for round {round} at place {place}. Nothing was kept. Lay both sheets side by side and look again.</source>
+        <translation>Auf dem ersten Blatt steht für Runde {round} an Platz {place} kein Zeichen „{mark}“. Nichts wurde behalten. Leg beide Blätter nebeneinander und sieh noch einmal nach.</translation>
+    </message>
+    <message>
+        <source>The list: which cup got what</source>
+        <translation>Die Liste: welcher Becher was bekam</translation>
+    </message>
+    <message>
+        <source>The marked cup stands open, so say which drink it holds.</source>
+        <translation>Der markierte Becher steht offen da, also sag, welches Getränk darin ist.</translation>
+    </message>
+    <message>
+        <source>The program draws which cup holds what; somebody who made none of it and does not taste pours by the sheet.</source>
+        <translation>Das Programm zieht, welcher Becher was enthält; jemand, der nichts davon gemacht hat und nicht verkostet, schenkt nach dem Blatt ein.</translation>
+    </message>
+    <message>
+        <source>The program drew the key of this session, so nothing is read off. Nothing was changed. Open the key when the table is closed.</source>
+        <translation>Den Schlüssel dieser Verkostung hat das Programm gezogen, also wird nichts abgelesen. Nichts wurde geändert. Öffne den Schlüssel, wenn der Tisch geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>The table is still open. Nothing was read off. Close it first: nobody may learn what is in a cup while somebody tastes.</source>
+        <translation>Der Tisch ist noch offen. Nichts wurde abgelesen. Schließ ihn zuerst: solange jemand verkostet, darf niemand erfahren, was in einem Becher ist.</translation>
+    </message>
+    <message>
+        <source>Then everybody tastes. A cup that is spilled sets its round aside at that place: it cannot be poured again unseen.</source>
+        <translation>Dann verkosten alle. Ein verschütteter Becher stellt seine Runde an diesem Platz beiseite: er lässt sich nicht ungesehen neu einschenken.</translation>
+    </message>
+    <message>
+        <source>Then everybody tastes. Nobody lifts a cover before the table is closed.</source>
+        <translation>Dann verkosten alle. Niemand hebt eine Hülle, bevor der Tisch geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>Then taste and lock. A cup that is spilled sets the round aside: it cannot be poured again unseen.</source>
+        <translation>Dann verkosten und festlegen. Ein verschütteter Becher stellt die Runde beiseite: er lässt sich nicht ungesehen neu einschenken.</translation>
+    </message>
+    <message>
+        <source>Then taste and lock. Do this anew for each round; a cup that is spilled sets its round aside.</source>
+        <translation>Dann verkosten und festlegen. Das alles für jede Runde neu; ein verschütteter Becher stellt seine Runde beiseite.</translation>
+    </message>
+    <message>
+        <source>Turn cup {code} over: what is under it?</source>
+        <translation>Dreh Becher {code} um: was steht darunter?</translation>
+    </message>
+    <message>
+        <source>Turn over the cup that you set aside: what is under it?</source>
+        <translation>Dreh den beiseitegestellten Becher um: was steht darunter?</translation>
+    </message>
+    <message>
+        <source>Two people, half the key each</source>
+        <translation>Zwei Leute, je ein halber Schlüssel</translation>
+    </message>
+    <message>
+        <source>What stood under the cups of round {round} at place {place} was read off, {who}.</source>
+        <translation>Was in Runde {round} an Platz {place} unter den Bechern stand, wurde abgelesen, {who}.</translation>
+    </message>
+    <message>
+        <source>What was read off under the cups is as it was read, and adds up wherever it counts.</source>
+        <translation>Was unter den Bechern abgelesen wurde, ist so, wie es abgelesen wurde, und geht auf, wo immer es zählt.</translation>
+    </message>
+    <message>
+        <source>What was read off under the cups was altered, or does not add up where it counts.</source>
+        <translation>Was unter den Bechern abgelesen wurde, wurde verändert, oder es geht nicht auf, wo es zählt.</translation>
+    </message>
+    <message>
+        <source>What was under the covers</source>
+        <translation>Was unter den Hüllen war</translation>
+    </message>
+    <message>
+        <source>What was under the cups</source>
+        <translation>Was unter den Bechern war</translation>
+    </message>
+    <message>
+        <source>Whoever pours</source>
+        <translation>Wer einschenkt</translation>
+    </message>
+    <message>
+        <source>Whole bottles serve pairs, preferences and score sheets only: a bottle that is poured twice into one flight would show itself.</source>
+        <translation>Ganze Flaschen taugen nur für Paare, Vorlieben und Bewertungsbögen: eine Flasche, aus der zweimal in einen Satz eingeschenkt wird, verriete sich.</translation>
+    </message>
+    <message>
+        <source>Whole bottles, labels covered</source>
+        <translation>Ganze Flaschen, Etiketten verhüllt</translation>
+    </message>
+    <message>
+        <source>With your eyes closed, take one of the cups and set it aside. It gets no code, is not tasted, and is turned over last.</source>
+        <translation>Nimm mit geschlossenen Augen einen der Becher und stell ihn beiseite. Er bekommt keinen Code, wird nicht verkostet und zuletzt umgedreht.</translation>
+    </message>
+    <message>
+        <source>Write a letter on each cover, from left to right: A, B and so on.</source>
+        <translation>Schreib auf jede Hülle einen Buchstaben, von links nach rechts: A, B und so weiter.</translation>
+    </message>
+    <message>
+        <source>Write on the first sheet which mark got which drink, place by place. Fold it and keep it on you.</source>
+        <translation>Schreib Platz für Platz auf das erste Blatt, welches Zeichen welches Getränk bekam. Falte es und behalte es bei dir.</translation>
+    </message>
+    <message>
+        <source>Write on the slips what will be in the cups, {poured}, and stick one under each cup, writing inwards.</source>
+        <translation>Schreib auf die Zettel, was in die Becher kommt, {poured}, und kleb unter jeden Becher einen, mit der Schrift nach innen.</translation>
+    </message>
+    <message>
+        <source>You are in the room by yourself. For each place take {cups} that look alike, and put a mark on each: A, B and so on, on a slip that comes off.</source>
+        <translation>Du bist allein im Raum. Nimm für jeden Platz {cups}, die gleich aussehen, und gib jedem ein Zeichen: A, B und so weiter, auf einem Zettel, der wieder abgeht.</translation>
+    </message>
+    <message>
+        <source>You are in the room by yourself. Put the codes on the cups, two for each place, and take a die and the list.</source>
+        <translation>Du bist allein im Raum. Kleb die Codes auf die Becher, zwei für jeden Platz, und nimm einen Würfel und die Liste.</translation>
+    </message>
+    <message>
+        <source>by somebody who neither poured nor tasted</source>
+        <translation>von jemandem, der weder eingeschenkt noch verkostet hat</translation>
+    </message>
+    <message>
+        <source>by whoever poured</source>
+        <translation>von der Person, die eingeschenkt hat</translation>
+    </message>
+    <message>
+        <source>by whoever tasted</source>
+        <translation>von der Person, die verkostet hat</translation>
+    </message>
+    <message>
+        <source>drink</source>
+        <translation>Getränk</translation>
+    </message>
+    <message>
+        <source>off two people&apos;s sheets, half of it on each</source>
+        <translation>von den Blättern zweier Leute, auf jedem die Hälfte</translation>
+    </message>
+    <message>
+        <source>set aside</source>
+        <translation>beiseitegestellt</translation>
+    </message>
+    <message>
+        <source>the bottle</source>
+        <translation>die Flasche</translation>
+    </message>
+    <message>
+        <source>the mark</source>
+        <translation>das Zeichen</translation>
+    </message>
+    <message>
+        <source>the routine</source>
+        <translation>wer den Schlüssel verbirgt</translation>
+    </message>
+    <message>
+        <source>{cups} of {drink}</source>
+        <translation>{cups} {drink}</translation>
+    </message>
+    <message>
+        <source>{n}. {text}</source>
+        <translation>{n}. {text}</translation>
+    </message>
+    <message>
+        <source>{why} The plan is kept. Change that, or choose another routine.</source>
+        <translation>{why} Der Plan bleibt. Ändere das, oder nimm einen anderen Weg.</translation>
     </message>
 </context>
 </TS>
