@@ -23,6 +23,7 @@
 #include "words/problems.h"
 #include "words/routine.h"
 #include "words/seal.h"
+#include "words/units.h"
 
 #include <algorithm>
 #include <array>

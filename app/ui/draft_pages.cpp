@@ -13,6 +13,7 @@
 #include "words/plan.h"
 #include "words/routine.h"
 #include "words/seal.h"
+#include "words/sources.h"
 
 #include <algorithm>
 

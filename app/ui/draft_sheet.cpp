@@ -5,6 +5,7 @@
 #include "words/plan.h"
 #include "words/seal_sheet.h"
 #include "words/sheet_plan.h"
+#include "words/sources.h"
 
 #include <algorithm>
 
