@@ -2,6 +2,7 @@
 
 #include "words/mark.h"
 #include "words/numbers.h"
+#include "words/units.h"
 
 namespace oddglass::words {
 namespace {
@@ -24,7 +25,7 @@ std::string whatIsPoured(const Voice& voice, const HandFacts& facts) {
 
 Values valuesOf(const Voice& voice, const HandFacts& facts) {
   const auto hands = pouredByHand(facts.routine, facts.method, facts.expected);
-  return {{"cups", cups(voice, hands ? hands->total() : 2)}, {"poured", whatIsPoured(voice, facts)}, {"ml", whole(voice, facts.cupMl)}, {"one", drinkOf(facts, 1)}, {"other", drinkOf(facts, 2)},
+  return {{"cups", cups(voice, hands ? hands->total() : 2)}, {"poured", whatIsPoured(voice, facts)}, {"volume", volume(voice, facts.cupMl)}, {"one", drinkOf(facts, 1)}, {"other", drinkOf(facts, 2)},
           {"marked", facts.marked ? drinkOf(facts, facts.marked->value) : std::string()}, {"n", whole(voice, facts.bottles)}};
 }
 
@@ -39,7 +40,7 @@ Steps aloneSteps(const Voice& voice, const HandFacts& facts) {
   const auto step = [&](const char* text) { steps.push_back({Hands::any, {}, say(voice, text, values), false}); };
   step(QT_TRANSLATE_NOOP("words", "Take {cups} that nobody can see into and nobody can tell apart, and one small slip of paper for each."));
   step(QT_TRANSLATE_NOOP("words", "Write on the slips what will be in the cups, {poured}, and stick one under each cup, writing inwards."));
-  step(QT_TRANSLATE_NOOP("words", "Pour {ml} mL into each cup, the drink that its slip says, all to the same height."));
+  step(QT_TRANSLATE_NOOP("words", "Pour {volume} into each cup, the drink that its slip says, all to the same height."));
   if (facts.marked) step(QT_TRANSLATE_NOOP("words", "Pour one more cup of {marked}, mark it so that you see it, and stand it to the left: it is the open one."));
   step(QT_TRANSLATE_NOOP("words", "Close your eyes and move the cups about until you have lost them. Then once more."));
   if (setsAside(facts)) step(QT_TRANSLATE_NOOP("words", "With your eyes closed, take one of the cups and set it aside. It gets no code, is not tasted, and is turned over last."));
@@ -54,7 +55,7 @@ Steps coupleSteps(const Voice& voice, const HandFacts& facts) {
   const auto one = [&](const char* text, bool last = false) { steps.push_back({Hands::first, first, say(voice, text, values), last}); };
   const auto two = [&](const char* text, bool last = false) { steps.push_back({Hands::second, second, say(voice, text, values), last}); };
   one(QT_TRANSLATE_NOOP("words", "You are in the room by yourself. For each place take {cups} that look alike, and put a mark on each: A, B and so on, on a slip that comes off."));
-  one(QT_TRANSLATE_NOOP("words", "Pour {poured} for each place, {ml} mL in each cup. You choose which mark gets which."));
+  one(QT_TRANSLATE_NOOP("words", "Pour {poured} for each place, {volume} in each cup. You choose which mark gets which."));
   if (facts.marked) one(QT_TRANSLATE_NOOP("words", "Pour one more cup of {marked} for each place: it stays open and is called the marked one."));
   one(QT_TRANSLATE_NOOP("words", "Write on the first sheet which mark got which drink, place by place. Fold it and keep it on you."));
   one(QT_TRANSLATE_NOOP("words", "Mix up the cups of each place, leave the room, and send the other one in. Do not speak of the cups."), true);
@@ -71,7 +72,7 @@ Steps dieSteps(const Voice& voice, const HandFacts& facts) {
   const auto step = [&](const char* text, bool last = false) { steps.push_back({Hands::pourer, who, say(voice, text, values), last}); };
   step(QT_TRANSLATE_NOOP("words", "You are in the room by yourself. Put the codes on the cups, two for each place, and take a die and the list."));
   step(QT_TRANSLATE_NOOP("words", "For each pair say “{one}” and throw the die. One, two or three: it goes into the cup with the code on the left; four, five or six: into the one on the right. {other} goes into the other cup."));
-  step(QT_TRANSLATE_NOOP("words", "Pour {ml} mL into each, and write on the list which code got which before you throw again. Never throw twice for one pair."));
+  step(QT_TRANSLATE_NOOP("words", "Pour {volume} into each, and write on the list which code got which before you throw again. Never throw twice for one pair."));
   step(QT_TRANSLATE_NOOP("words", "Fold the list, keep it on you, and leave before anybody tastes. You do not taste, and you speak to nobody about the cups."), true);
   return steps;
 }
@@ -83,7 +84,7 @@ Steps bottleSteps(const Voice& voice, const HandFacts& facts) {
   step(QT_TRANSLATE_NOOP("words", "Cover everything that tells the bottles apart: foil or a sock from the neck down, caps off. Write on the label under the cover what it is, if it does not say so."));
   step(QT_TRANSLATE_NOOP("words", "Somebody mixes up the {n} bottles while nobody looks, then somebody else once more."));
   step(QT_TRANSLATE_NOOP("words", "Write a letter on each cover, from left to right: A, B and so on."));
-  step(QT_TRANSLATE_NOOP("words", "Pour {ml} mL into each cup from the bottle whose letter stands beside its code. Everybody may see that list: nobody knows what a letter holds."));
+  step(QT_TRANSLATE_NOOP("words", "Pour {volume} into each cup from the bottle whose letter stands beside its code. Everybody may see that list: nobody knows what a letter holds."));
   return steps;
 }
 
