@@ -1241,6 +1241,14 @@
         <source>Write the calendar</source>
         <translation>Kalender schreiben</translation>
     </message>
+    <message>
+        <source>Write the report</source>
+        <translation>Bericht schreiben</translation>
+    </message>
+    <message>
+        <source>Write the report of the series to this file (.pdf, .html or .json)</source>
+        <translation>Den Bericht der Reihe in diese Datei schreiben (.pdf, .html oder .json)</translation>
+    </message>
 </context>
 <context>
     <name>PairPart</name>
@@ -2400,6 +2408,14 @@
         <source>The sheet of</source>
         <translation>Der Bogen von</translation>
     </message>
+    <message>
+        <source>Another table, or none</source>
+        <translation>Eine andere Tabelle, oder keine</translation>
+    </message>
+    <message>
+        <source>Take all of these answers</source>
+        <translation>Alle diese Antworten nehmen</translation>
+    </message>
 </context>
 <context>
     <name>WordForm</name>
@@ -3388,6 +3404,10 @@
         <source>The coming looks are in %1.</source>
         <translation>Die kommenden Termine stehen in %1.</translation>
     </message>
+    <message>
+        <source>The report is at %1.</source>
+        <translation>Der Bericht steht in %1.</translation>
+    </message>
 </context>
 <context>
     <name>oddglass::ui::PaperModel</name>
@@ -3903,6 +3923,10 @@
     <message>
         <source>%1 is locked.</source>
         <translation>%1 ist festgelegt.</translation>
+    </message>
+    <message>
+        <source>Locked from the table: %1.</source>
+        <translation>Aus der Tabelle festgelegt: %1.</translation>
     </message>
 </context>
 <context>
@@ -8577,6 +8601,210 @@
         <translation>Anders eingestellt als beim ersten Termin: {parts}.</translation>
     </message>
     <message>
+        <source>A change of up to {limit} was said beforehand not to matter.</source>
+        <translation>Vorher wurde gesagt: eine Änderung bis {limit} macht nichts aus.</translation>
+    </message>
+    <message>
+        <source>As they stand on the shelf now.</source>
+        <translation>Wie sie jetzt im Regal stehen.</translation>
+    </message>
+    <message>
+        <source>Begun for one comparison: {what} at sitting {number} beside the first.</source>
+        <translation>Begonnen für einen Vergleich: {what} beim Termin {number} neben dem ersten.</translation>
+    </message>
+    <message>
+        <source>Beside it at every sitting, under a code like its own: {lot} ({kind}).</source>
+        <translation>Daneben bei jedem Termin, unter einem Code wie dem eigenen: {lot} ({kind}).</translation>
+    </message>
+    <message>
+        <source>Everything else is looking round, and is judged together.</source>
+        <translation>Alles andere ist Umsehen und wird zusammen beurteilt.</translation>
+    </message>
+    <message>
+        <source>Experience: had answered in an earlier session kept here.</source>
+        <translation>Erfahrung: hat schon früher in einer Verkostung geantwortet, die hier liegt.</translation>
+    </message>
+    <message>
+        <source>Experience: had answered in no earlier session kept here.</source>
+        <translation>Erfahrung: hat noch in keiner früheren Verkostung geantwortet, die hier liegt.</translation>
+    </message>
+    <message>
+        <source>Experience: of the panel {panel} had answered in an earlier session kept here, of the makers {makers}. Whoever asked to be only in the sums is not looked up.</source>
+        <translation>Erfahrung: vom Panel hatten {panel} schon in einer früheren Verkostung geantwortet, die hier liegt, von denen, die mitgemacht haben, {makers}. Wer nur in den Summen stehen wollte, wird nicht nachgeschlagen.</translation>
+    </message>
+    <message>
+        <source>First cup on {day} at {time}.</source>
+        <translation>Erster Becher am {day} um {time}.</translation>
+    </message>
+    <message>
+        <source>Flights that were not answered on the screen: {paper} typed in from paper, {file} taken from a table.</source>
+        <translation>Durchgänge, die nicht am Bildschirm beantwortet wurden: {paper} vom Papier abgetippt, {file} aus einer Tabelle genommen.</translation>
+    </message>
+    <message>
+        <source>Followed from {begun}; no sitting has been held yet.</source>
+        <translation>Verfolgt seit {begun}; noch kein Termin fand statt.</translation>
+    </message>
+    <message>
+        <source>Followed from {begun}; one sitting so far, on {first}.</source>
+        <translation>Verfolgt seit {begun}; bisher ein Termin, am {first}.</translation>
+    </message>
+    <message>
+        <source>Followed from {begun}; sittings held from {first} to {last}.</source>
+        <translation>Verfolgt seit {begun}; Termine vom {first} bis zum {last}.</translation>
+    </message>
+    <message>
+        <source>Followed: {lot}. Ages count from {date}.</source>
+        <translation>Verfolgt: {lot}. Das Alter zählt ab {date}.</translation>
+    </message>
+    <message>
+        <source>Gaps by paired t over people, each one&apos;s cups averaged first; several drinks by Dunnett; limits by two one-sided tests; held together over the main questions by Holm, over the others by Benjamini and Hochberg.</source>
+        <translation>Abstände mit gepaartem t über Leute, die Becher jeder Person zuerst gemittelt; mehrere Getränke nach Dunnett; Grenzen mit zwei einseitigen Tests; zusammengehalten über die Hauptfragen nach Holm, über die anderen nach Benjamini und Hochberg.</translation>
+    </message>
+    <message>
+        <source>Not recorded: vessel, temperature, light, bottle numbers, swallowing or spitting, place.</source>
+        <translation>Nicht festgehalten: Gefäß, Temperatur, Licht, Flaschennummern, Schlucken oder Ausspucken, Ort.</translation>
+    </message>
+    <message>
+        <source>Nothing stands beside it, so a changed drink and a changed day cannot be told apart.</source>
+        <translation>Nichts steht daneben, also lassen sich ein anderes Getränk und ein anderer Tag nicht auseinanderhalten.</translation>
+    </message>
+    <message>
+        <source>Place {place} locked round {round}: typed in by place {typist}.</source>
+        <translation>Platz {place} legte Runde {round} fest: abgetippt von Platz {typist}.</translation>
+    </message>
+    <message>
+        <source>Place {place} locked round {round}: typed in by somebody not at the table.</source>
+        <translation>Platz {place} legte Runde {round} fest: abgetippt von jemandem, der nicht am Tisch saß.</translation>
+    </message>
+    <message>
+        <source>Planned: {sittings} sittings, {bottles} of each drink for one of them, {reserve} more in reserve.</source>
+        <translation>Geplant: {sittings} Termine, je Termin {bottles} von jedem Getränk, dazu {reserve} als Reserve.</translation>
+    </message>
+    <message>
+        <source>Score sheets after {standards}, not certified.</source>
+        <translation>Bewertungsbögen nach {standards}, nicht zertifiziert.</translation>
+    </message>
+    <message>
+        <source>Score sheets, as is common practice.</source>
+        <translation>Bewertungsbögen, wie es üblich ist.</translation>
+    </message>
+    <message>
+        <source>Settled when it began</source>
+        <translation>Festgelegt, als sie begann</translation>
+    </message>
+    <message>
+        <source>Sitting {number}: {what}</source>
+        <translation>Termin {number}: {what}</translation>
+    </message>
+    <message>
+        <source>The drinks and what is left of them</source>
+        <translation>Die Getränke und was von ihnen übrig ist</translation>
+    </message>
+    <message>
+        <source>The main comparison by Student’s t over the people who sat at both sittings (paired), its limit by two one-sided tests; slopes over the sittings by a mixed model with people and sittings, held together over all questions by Holm (1979).</source>
+        <translation>Der Hauptvergleich mit Students t über die Leute, die bei beiden Terminen saßen (paarweise), seine Grenze mit zwei einseitigen Tests; Anstiege über die Termine mit einem gemischten Modell aus Leuten und Terminen, über alle Fragen zusammengehalten nach Holm (1979).</translation>
+    </message>
+    <message>
+        <source>The series’ old pages were opened once while it was sealed.</source>
+        <translation>Die alten Seiten der Reihe wurden einmal geöffnet, während er versiegelt war.</translation>
+    </message>
+    <message>
+        <source>The series’ old pages were opened {n} times while it was sealed.</source>
+        <translation>Die alten Seiten der Reihe wurden {n}-mal geöffnet, während er versiegelt war.</translation>
+    </message>
+    <message>
+        <source>The sittings</source>
+        <translation>Die Termine</translation>
+    </message>
+    <message>
+        <source>Typed in by tasters who had locked everything: {tasters}; by people who were not at the table: {others}.</source>
+        <translation>Abgetippt von Leuten, die alles festgelegt hatten: {tasters}; von Leuten, die nicht am Tisch saßen: {others}.</translation>
+    </message>
+    <message>
+        <source>What cannot be known</source>
+        <translation>Was nicht zu wissen ist</translation>
+    </message>
+    <message>
+        <source>What was done to it</source>
+        <translation>Was damit getan wurde</translation>
+    </message>
+    <message>
+        <source>Worked out before anything was poured: {what}</source>
+        <translation>Ausgerechnet, bevor irgendetwas eingeschenkt war: {what}</translation>
+    </message>
+    <message>
+        <source>a bought drink</source>
+        <translation>ein gekauftes Getränk</translation>
+    </message>
+    <message>
+        <source>at the first too</source>
+        <translation>auch beim ersten</translation>
+    </message>
+    <message>
+        <source>bottles now</source>
+        <translation>Flaschen jetzt</translation>
+    </message>
+    <message>
+        <source>bottles of this bottling, kept cold</source>
+        <translation>Flaschen derselben Abfüllung, kalt gelagert</translation>
+    </message>
+    <message>
+        <source>due on</source>
+        <translation>fällig am</translation>
+    </message>
+    <message>
+        <source>held on</source>
+        <translation>gehalten am</translation>
+    </message>
+    <message>
+        <source>in the series</source>
+        <translation>in der Reihe</translation>
+    </message>
+    <message>
+        <source>not held</source>
+        <translation>fand nicht statt</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>people who had both</source>
+        <translation>Leute, die beides hatten</translation>
+    </message>
+    <message>
+        <source>set aside for sealed sessions</source>
+        <translation>für versiegelte Verkostungen zurückgelegt</translation>
+    </message>
+    <message>
+        <source>sitting</source>
+        <translation>Termin</translation>
+    </message>
+    <message>
+        <source>the batch</source>
+        <translation>der Ansatz</translation>
+    </message>
+    <message>
+        <source>{lot}: 1 sitting to come takes {take}, with {reserve} in reserve; bottles there: {there}.</source>
+        <translation>{lot}: 1 kommender Termin braucht {take}, dazu {reserve} als Reserve; Flaschen da: {there}.</translation>
+    </message>
+    <message>
+        <source>{lot}: {n} sittings to come take {take}, with {reserve} in reserve; bottles there: {there}.</source>
+        <translation>{lot}: {n} kommende Termine brauchen {take}, dazu {reserve} als Reserve; Flaschen da: {there}.</translation>
+    </message>
+    <message>
+        <source>{what} {points}</source>
+        <translation>{what} {points}</translation>
+    </message>
+    <message>
+        <source>{what}: none found</source>
+        <translation>{what}: nichts gefunden</translation>
+    </message>
+    <message>
+        <source>{what}: {answer}</source>
+        <translation>{what}: {answer}</translation>
+    </message>
+    <message>
         <source>cannot be known</source>
         <translation>nicht zu wissen</translation>
     </message>
@@ -10509,10 +10737,6 @@
         <translation>Vor dem Siegel wurde niemand zum Einschenken benannt.</translation>
     </message>
     <message>
-        <source>Not recorded: vessel, temperature, light, bottle numbers, masking of colour or fizz, swallowing or spitting, place, experience of the tasters.</source>
-        <translation>Nicht festgehalten: Gefäß, Temperatur, Licht, Flaschennummern, Verdecken von Farbe oder Prickeln, Schlucken oder Spucken, Ort, Erfahrung derer, die verkosteten.</translation>
-    </message>
-    <message>
         <source>Orders dealt to those who sat down; the letters are those of the drinks above.</source>
         <translation>Reihenfolgen, die an die ausgeteilt wurden, die sich hinsetzten; die Buchstaben sind die der Getränke oben.</translation>
     </message>
@@ -11851,10 +12075,6 @@
     <message>
         <source>Looked at afterwards, from here on: hints for the next evening, no part of the verdict.</source>
         <translation>Ab hier im Nachhinein angesehen: Hinweise für den nächsten Abend, kein Teil des Urteils.</translation>
-    </message>
-    <message>
-        <source>Score sheets after ISO 13299, not certified. Gaps by paired t over people, each one&apos;s cups averaged first; several drinks by Dunnett; limits by two one-sided tests; held together over the main questions by Holm, over the others by Benjamini and Hochberg.</source>
-        <translation>Bewertungsbögen nach ISO 13299, nicht zertifiziert. Abstände mit gepaartem t über Leute, die Becher jeder Person zuerst gemittelt; mehrere Getränke nach Dunnett; Grenzen mit zwei einseitigen Tests; zusammengehalten über die Hauptfragen nach Holm, über die anderen nach Benjamini und Hochberg.</translation>
     </message>
     <message>
         <source>{drink} beside {reference}</source>
@@ -13871,6 +14091,72 @@
     <message>
         <source>{why} The plan is kept. Change that, or choose another routine.</source>
         <translation>{why} Der Plan bleibt. Ändere das, oder nimm einen anderen Weg.</translation>
+    </message>
+</context>
+<context>
+    <name>FormPart</name>
+    <message>
+        <source>About which cup, from the left?</source>
+        <translation>Um welchen Becher geht es, von links?</translation>
+    </message>
+    <message>
+        <source>In which round?</source>
+        <translation>In welcher Runde?</translation>
+    </message>
+    <message>
+        <source>Or take the answers from a table that a form made (.csv)</source>
+        <translation>Oder nimm die Antworten aus einer Tabelle, die ein Formular gemacht hat (.csv)</translation>
+    </message>
+    <message>
+        <source>Read its columns</source>
+        <translation>Spalten lesen</translation>
+    </message>
+    <message>
+        <source>The columns</source>
+        <translation>Die Spalten</translation>
+    </message>
+</context>
+<context>
+    <name>oddglass::ui::FormModel</name>
+    <message>
+        <source>%1. First in it: %2</source>
+        <translation>%1. Zuerst steht darin: %2</translation>
+    </message>
+    <message>
+        <source>What does “%1” hold?</source>
+        <translation>Was steht in „%1“?</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>weggelassen</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>the cup of the row</source>
+        <translation>der Becher der Zeile</translation>
+    </message>
+    <message>
+        <source>the cup: its code, or where it stands</source>
+        <translation>der Becher: sein Code, oder wo er steht</translation>
+    </message>
+    <message>
+        <source>the name</source>
+        <translation>der Name</translation>
+    </message>
+    <message>
+        <source>the place</source>
+        <translation>der Platz</translation>
+    </message>
+    <message>
+        <source>the round</source>
+        <translation>die Runde</translation>
+    </message>
+    <message>
+        <source>the round of the row</source>
+        <translation>die Runde der Zeile</translation>
     </message>
 </context>
 </TS>
