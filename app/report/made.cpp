@@ -24,6 +24,7 @@ void countOrders(const RevealedSession& session, const std::vector<Flight>& flig
   for (const Flight& flight : flights) {
     std::string order;
     for (const Slot slot : flight.drawn) order += letterOf(session.plan, slot);
+    if (order.empty()) continue;   // hidden by hands, and not read off
     if (session.plan.sheet) ++counts[order];
     else if (const auto found = counts.find(order); found != counts.end()) ++found->second;
   }
