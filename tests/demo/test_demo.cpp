@@ -136,6 +136,34 @@ TEST_CASE("Every evening of the demo says what its file says it shows") {
   CHECK(findings(17).printed().needed == 10);
 }
 
+// One in three by chance: 4 of 5 (p .045) and 5 of 6 (p .018) are the fewest at .05, by the exact binomial as in the tables of ISO 4120.
+TEST_CASE("Alone and as a couple: what was read off is what counts, and the finding says who read it") {
+  testing::Cellar cellar;
+  const auto store = cellar.open();
+  const auto demo = exchange::loadDemo(*store, cellar.clock, cellar.chance, folder);
+  const words::Voice voice;
+  const auto look = [&](std::size_t fromLast) {
+    const RevealedSession session = session::revealed(*store, demo.revealed.at(demo.revealed.size() - fromLast));
+    const auto findings = insight::findingsOf(session);
+    return std::tuple(session.plan, findings, words::cameOut(voice, session, findings));
+  };
+  const auto [alone, self, selfOut] = look(2);
+  CHECK(alone.routine == Routine::alone);
+  CHECK(alone.claim == Claim::me);
+  CHECK(self.verdict == insight::Verdict::shown);
+  CHECK(self.printed().right == 4);
+  CHECK(self.printed().trials == 5);
+  CHECK(self.voided == 1);
+  CHECK(selfOut.method.find("by whoever tasted") != std::string::npos);
+  CHECK(selfOut.headline.find("eople") == std::string::npos);
+  const auto [couple, both, bothOut] = look(1);
+  CHECK(couple.routine == Routine::couple);
+  CHECK(both.verdict == insight::Verdict::shown);
+  CHECK(both.printed().right == 5);
+  CHECK(both.printed().trials == 6);
+  CHECK(bothOut.method.find("two people's sheets") != std::string::npos);
+}
+
 TEST_CASE("Every evening with score sheets says what its file says it shows") {
   testing::Cellar cellar;
   const auto store = cellar.open();
