@@ -21,6 +21,7 @@ struct HandTable {
     draft.method = Method::triangle;
     draft.methodChosen = true;
     draft.cupMl = 15;
+    draft.giveAways.emplace();
     draft.careSettled = true;
     session::saveDraft(*demo.store, demo.clock, draft);
     session::seal(*demo.store, demo.clock, demo.chance, session);

@@ -31,6 +31,8 @@ void sealAlone(test::Window& at) {
   at.type("cupMl", "15");
   CHECK(test::isShown(at, "8 cups"));
   at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::GiveAways);
+  at.click("primaryButton");
   at.click("careSettled");
   at.click("primaryButton");
   at.shoot("alone_seal");
