@@ -418,6 +418,52 @@
     </message>
 </context>
 <context>
+    <name>FormPart</name>
+    <message>
+        <source>About which cup, from the left?</source>
+        <translation>Zu welchem Becher, von links?</translation>
+    </message>
+    <message>
+        <source>In which round?</source>
+        <translation>In welcher Runde?</translation>
+    </message>
+    <message>
+        <source>Or take the answers from a table that a form made (.csv)</source>
+        <translation>Oder nimm die Antworten aus einer Tabelle, die ein Formular gemacht hat (.csv)</translation>
+    </message>
+    <message>
+        <source>Read its columns</source>
+        <translation>Spalten lesen</translation>
+    </message>
+    <message>
+        <source>The columns</source>
+        <translation>Die Spalten</translation>
+    </message>
+</context>
+<context>
+    <name>GiveAwaysPage</name>
+    <message>
+        <source>What but the taste could tell them apart?</source>
+        <translation>Was außer dem Geschmack könnte sie verraten?</translation>
+    </message>
+    <message>
+        <source>Pour a little of each and look. Tick only what differs; what is alike needs nothing.</source>
+        <translation>Schenk von jedem etwas ein und sieh hin. Hak nur an, was sich unterscheidet; was keinen Unterschied zeigt, braucht nichts.</translation>
+    </message>
+    <message>
+        <source>Settled</source>
+        <translation>Festgelegt</translation>
+    </message>
+    <message>
+        <source>It differs. What is done about it?</source>
+        <translation>Es unterscheidet sich. Was geschieht damit?</translation>
+    </message>
+    <message>
+        <source>Leave that person out</source>
+        <translation>Diese Person auslassen</translation>
+    </message>
+</context>
+<context>
     <name>HandOverPage</name>
     <message>
         <source>Back to the places</source>
@@ -673,7 +719,7 @@
     </message>
     <message>
         <source>Turn the cups over</source>
-        <translation>Die Becher umdrehen</translation>
+        <translation>Becher umdrehen</translation>
     </message>
 </context>
 <context>
@@ -974,6 +1020,10 @@
         <source>Seal mark</source>
         <translation>Siegelwort</translation>
     </message>
+    <message>
+        <source>Give-aways</source>
+        <translation>Was verrät</translation>
+    </message>
 </context>
 <context>
     <name>NotesPart</name>
@@ -1161,7 +1211,7 @@
     </message>
     <message>
         <source>Read the cups off</source>
-        <translation>Die Becher ablesen</translation>
+        <translation>Becher ablesen</translation>
     </message>
 </context>
 <context>
@@ -1248,6 +1298,42 @@
     <message>
         <source>Write the report of the series to this file (.pdf, .html or .json)</source>
         <translation>Den Bericht der Reihe in diese Datei schreiben (.pdf, .html oder .json)</translation>
+    </message>
+    <message>
+        <source>Put this series back into the list</source>
+        <translation>Diese Reihe zurück in die Liste stellen</translation>
+    </message>
+    <message>
+        <source>Put this series away</source>
+        <translation>Diese Reihe weglegen</translation>
+    </message>
+    <message>
+        <source>Hide what was put away</source>
+        <translation>Weggelegtes verbergen</translation>
+    </message>
+    <message>
+        <source>Show what was put away too</source>
+        <translation>Auch Weggelegtes zeigen</translation>
+    </message>
+    <message>
+        <source>%1 (put away)</source>
+        <translation>%1 (weggelegt)</translation>
+    </message>
+    <message>
+        <source>Throw this series away</source>
+        <translation>Diese Reihe wegwerfen</translation>
+    </message>
+    <message>
+        <source>None of its looks was sealed, so no tasting is lost. Its days and what it was begun for are destroyed. The drinks stay on the shelf.</source>
+        <translation>Keiner ihrer Termine wurde versiegelt, also geht keine Verkostung verloren. Ihre Tage und wofür sie begonnen wurde, werden vernichtet. Die Getränke bleiben im Regal.</translation>
+    </message>
+    <message>
+        <source>This cannot be undone. Throw it away?</source>
+        <translation>Das lässt sich nicht rückgängig machen. Wegwerfen?</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Wegwerfen</translation>
     </message>
 </context>
 <context>
@@ -1550,7 +1636,43 @@
     </message>
     <message>
         <source>Turn the cups over</source>
-        <translation>Die Becher umdrehen</translation>
+        <translation>Becher umdrehen</translation>
+    </message>
+    <message>
+        <source>Mats swapped</source>
+        <translation>Matten vertauscht</translation>
+    </message>
+    <message>
+        <source>Wrong person</source>
+        <translation>Falsche Person</translation>
+    </message>
+    <message>
+        <source>Answers taken back</source>
+        <translation>Antworten zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Which two places? One of them:</source>
+        <translation>Welche zwei Plätze? Der eine:</translation>
+    </message>
+    <message>
+        <source>Whose answers?</source>
+        <translation>Wessen Antworten?</translation>
+    </message>
+    <message>
+        <source>And the other:</source>
+        <translation>Und der andere:</translation>
+    </message>
+    <message>
+        <source>In which round?</source>
+        <translation>In welcher Runde?</translation>
+    </message>
+    <message>
+        <source>a code was misread</source>
+        <translation>ein Code wurde falsch gelesen</translation>
+    </message>
+    <message>
+        <source>Yes, take them all back</source>
+        <translation>Ja, alle zurücknehmen</translation>
     </message>
 </context>
 <context>
@@ -1784,11 +1906,11 @@
     </message>
     <message>
         <source>Who pours? Whoever pours sees the key: they do not taste, and made none of it. A driver makes a good pourer. Nobody there? Choose another way above.</source>
-        <translation>Wer schenkt ein? Wer einschenkt, sieht den Schlüssel: verkostet also nicht und hat nichts davon gemacht. Wer noch fährt, schenkt gut ein. Niemand da? Nimm oben einen anderen Weg.</translation>
+        <translation>Wer schenkt ein? Wer einschenkt, sieht den Schlüssel: verkostet also nicht und hat nichts davon gemacht. Wer noch fährt, schenkt gut ein. Niemand da? Wähl oben einen anderen Weg.</translation>
     </message>
     <message>
         <source>Who throws the die and pours? They do not taste, and may have made it.</source>
-        <translation>Wer würfelt und schenkt ein? Die Person verkostet nicht und darf es gemacht haben.</translation>
+        <translation>Wer würfelt und schenkt ein? Diese Person verkostet nicht und darf es gemacht haben.</translation>
     </message>
 </context>
 <context>
@@ -1881,6 +2003,10 @@
     <message>
         <source>To the steps</source>
         <translation>Zu den Schritten</translation>
+    </message>
+    <message>
+        <source>Go through the give-aways</source>
+        <translation>Durchgehen, was verrät</translation>
     </message>
 </context>
 <context>
@@ -2251,11 +2377,18 @@
     </message>
 </context>
 <context>
-    <name>TakesPage</name>
+    <name>StepsColumn</name>
     <message>
-        <source>On to care</source>
-        <translation>Weiter zur Vorsorge</translation>
+        <source>done</source>
+        <translation>erledigt</translation>
     </message>
+    <message>
+        <source>still open</source>
+        <translation>noch offen</translation>
+    </message>
+</context>
+<context>
+    <name>TakesPage</name>
     <message>
         <source>How it is asked</source>
         <translation>Wie gefragt wird</translation>
@@ -2323,6 +2456,10 @@
     <message>
         <source>At most, whatever is drawn</source>
         <translation>Höchstens, egal was gelost wird</translation>
+    </message>
+    <message>
+        <source>On to the give-aways</source>
+        <translation>Weiter zu dem, was verrät</translation>
     </message>
 </context>
 <context>
@@ -2415,6 +2552,10 @@
     <message>
         <source>Take all of these answers</source>
         <translation>Alle diese Antworten nehmen</translation>
+    </message>
+    <message>
+        <source>It cannot be read, or is no code of that place: keep it as written</source>
+        <translation>Das lässt sich nicht lesen oder ist kein Code dieses Platzes: so behalten, wie es geschrieben steht</translation>
     </message>
 </context>
 <context>
@@ -2679,7 +2820,7 @@
     </message>
     <message>
         <source>There is nothing to read off now.</source>
-        <translation>Jetzt ist nichts abzulesen.</translation>
+        <translation>Jetzt gibt es nichts abzulesen.</translation>
     </message>
     <message>
         <source>To the key</source>
@@ -2699,11 +2840,11 @@
     </message>
     <message>
         <source>Which drink got mark %1?</source>
-        <translation>Welches Getränk bekam das Zeichen %1?</translation>
+        <translation>Welches Getränk bekam Marke %1?</translation>
     </message>
     <message>
         <source>Which mark got cup %1?</source>
-        <translation>Welches Zeichen hatte Becher %1?</translation>
+        <translation>Welche Marke bekam Becher %1?</translation>
     </message>
     <message>
         <source>Who takes the covers off?</source>
@@ -2955,7 +3096,7 @@
     </message>
     <message>
         <source>First the cups are hidden.</source>
-        <translation>Zuerst werden die Becher verborgen.</translation>
+        <translation>Erst werden die Becher verborgen.</translation>
     </message>
     <message>
         <source>Locked. What stood under the cups?</source>
@@ -2975,7 +3116,51 @@
     </message>
     <message>
         <source>Turn them over one by one, before anything is cleared away.</source>
-        <translation>Dreh sie einen nach dem anderen um, bevor etwas weggeräumt wird.</translation>
+        <translation>Dreh sie einen nach dem anderen um, bevor etwas abgeräumt wird.</translation>
+    </message>
+    <message>
+        <source>Nothing is locked there: the place becomes free, and whoever sat there may sit elsewhere.</source>
+        <translation>Dort ist nichts festgelegt: der Platz wird frei, und wer dort saß, darf sich woanders hinsetzen.</translation>
+    </message>
+    <message>
+        <source>What is locked there will not count, and the place stays as it is.</source>
+        <translation>Was dort festgelegt ist, zählt nicht, und der Platz bleibt, wie er ist.</translation>
+    </message>
+    <message>
+        <source>Neither has locked: they put the mats back and begin these cups again.</source>
+        <translation>Keiner hat festgelegt: sie legen die Matten zurück und fangen mit diesen Bechern neu an.</translation>
+    </message>
+    <message>
+        <source>One of them has locked: that will not count. The other puts the mat back and begins again.</source>
+        <translation>Einer davon hat festgelegt: das zählt nicht. Der andere legt die Matte zurück und fängt neu an.</translation>
+    </message>
+    <message>
+        <source>Both have locked: neither will count.</source>
+        <translation>Beide haben festgelegt: beides zählt nicht.</translation>
+    </message>
+    <message>
+        <source>Nobody has begun yet: put the mats back, and nothing more is needed.</source>
+        <translation>Noch hat niemand angefangen: legt die Matten zurück, mehr braucht es nicht.</translation>
+    </message>
+    <message>
+        <source>All answers of place %1 are gone, and the place is left.</source>
+        <translation>Alle Antworten von Platz %1 sind weg, und der Platz ist verlassen.</translation>
+    </message>
+    <message>
+        <source>Another program reads the file just now: its last bytes go when the program is started next.</source>
+        <translation>Ein anderes Programm liest die Datei gerade: ihre letzten Bytes gehen, wenn das Programm das nächste Mal startet.</translation>
+    </message>
+    <message>
+        <source>Wave %1: places %2 to %3</source>
+        <translation>Welle %1: Plätze %2 bis %3</translation>
+    </message>
+    <message>
+        <source>Evening %1 of %2 is done.</source>
+        <translation>Abend %1 von %2 ist vorbei.</translation>
+    </message>
+    <message>
+        <source>What is locked is safe. Leave the table as it is: the next evening begins with round %1.</source>
+        <translation>Was festgelegt ist, ist gespeichert. Lass den Tisch, wie er ist: der nächste Abend beginnt mit Runde %1.</translation>
     </message>
 </context>
 <context>
@@ -3112,7 +3297,7 @@
     </message>
     <message>
         <source>It is safe since %1. Now the cups are turned over, before anything is cleared away.</source>
-        <translation>Es ist sicher seit %1. Jetzt werden die Becher umgedreht, bevor etwas weggeräumt wird.</translation>
+        <translation>Gespeichert seit %1. Jetzt werden die Becher umgedreht, bevor etwas abgeräumt wird.</translation>
     </message>
 </context>
 <context>
@@ -3200,6 +3385,60 @@
     <message>
         <source>alone: the answers speak of this person only</source>
         <translation>allein: die Antworten sprechen nur von dieser Person</translation>
+    </message>
+</context>
+<context>
+    <name>oddglass::ui::FormModel</name>
+    <message>
+        <source>%1. First in it: %2</source>
+        <translation>%1. Zuerst darin: %2</translation>
+    </message>
+    <message>
+        <source>What does “%1” hold?</source>
+        <translation>Was enthält „%1“?</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>the cup of the row</source>
+        <translation>der Becher der Zeile</translation>
+    </message>
+    <message>
+        <source>the cup: its code, or where it stands</source>
+        <translation>der Becher: sein Code, oder wo er steht</translation>
+    </message>
+    <message>
+        <source>the name</source>
+        <translation>der Name</translation>
+    </message>
+    <message>
+        <source>the place</source>
+        <translation>der Platz</translation>
+    </message>
+    <message>
+        <source>the round</source>
+        <translation>die Runde</translation>
+    </message>
+    <message>
+        <source>the round of the row</source>
+        <translation>die Runde der Zeile</translation>
+    </message>
+</context>
+<context>
+    <name>oddglass::ui::GiveAwaysModel</name>
+    <message>
+        <source>Which of them may be more %1?</source>
+        <translation>Welches davon könnte mehr davon haben: %1?</translation>
+    </message>
+    <message>
+        <source>%1: choose a way out first.</source>
+        <translation>%1: wähl zuerst einen Ausweg.</translation>
     </message>
 </context>
 <context>
@@ -3316,7 +3555,7 @@
     </message>
     <message>
         <source>Hands hid the key of this evening. It is read off first, cup by cup; then it is opened for everybody at once.</source>
-        <translation>Den Schlüssel dieses Abends haben Hände verborgen. Zuerst wird er abgelesen, Becher für Becher; dann wird er für alle zugleich geöffnet.</translation>
+        <translation>Hände haben den Schlüssel dieses Abends verborgen. Er wird zuerst abgelesen, Becher für Becher; dann wird er für alle zugleich geöffnet.</translation>
     </message>
     <message>
         <source>What stood in the cups?</source>
@@ -3406,7 +3645,7 @@
     </message>
     <message>
         <source>The report is at %1.</source>
-        <translation>Der Bericht steht in %1.</translation>
+        <translation>Der Bericht liegt unter %1.</translation>
     </message>
 </context>
 <context>
@@ -3477,11 +3716,11 @@
     </message>
     <message>
         <source>Steps and lists of the routine</source>
-        <translation>Schritte und Listen zum Verbergen</translation>
+        <translation>Schritte und Listen des Ablaufs</translation>
     </message>
     <message>
         <source>The steps in which hands hide the key, and the blank lists for what each cup held. It holds no key.</source>
-        <translation>Die Schritte, in denen Hände den Schlüssel verbergen, und leere Listen dafür, was in jedem Becher war. Einen Schlüssel enthält das nicht.</translation>
+        <translation>Die Schritte, in denen Hände den Schlüssel verbergen, und die leeren Listen dafür, was in jedem Becher war. Sie enthalten keinen Schlüssel.</translation>
     </message>
 </context>
 <context>
@@ -3568,10 +3807,6 @@
     <message>
         <source>Place %1, from left to right as the taster sees it</source>
         <translation>Platz %1, von links nach rechts aus Sicht der Person am Platz</translation>
-    </message>
-    <message>
-        <source>Round %1: %2</source>
-        <translation>Runde %1: %2</translation>
     </message>
     <message>
         <source>Cup %1, %2. What happened?</source>
@@ -3927,6 +4162,10 @@
     <message>
         <source>Locked from the table: %1.</source>
         <translation>Aus der Tabelle festgelegt: %1.</translation>
+    </message>
+    <message>
+        <source>%1 is set aside, and what was written is kept as it stands.</source>
+        <translation>%1 ist beiseitegestellt, und was geschrieben stand, bleibt, wie es steht.</translation>
     </message>
 </context>
 <context>
@@ -7565,14 +7804,6 @@
         <translation>Zwei aus fünf: fünf Becher, drei vom einen Getränk und zwei vom anderen. Welche zwei weichen ab?</translation>
     </message>
     <message>
-        <source>A directional pair: two cups, one of each drink. Which one is more {more}?</source>
-        <translation>Ein gerichteter Paarvergleich: zwei Becher, einer von jedem Getränk. Bei welchem ist mehr davon: {more}?</translation>
-    </message>
-    <message>
-        <source>A 3-AFC: three cups, one of the drink that is expected to be more {more} and two of the other. Which one is the most {more}?</source>
-        <translation>Ein 3-AFC: drei Becher, einer von dem Getränk, bei dem mehr davon erwartet wird ({more}), und zwei vom anderen. Bei welchem ist am meisten davon: {more}?</translation>
-    </message>
-    <message>
         <source>Same-different: two cups, of one drink or of both. Are they the same or not?</source>
         <translation>Gleich oder verschieden: zwei Becher, von einem Getränk oder von beiden. Ist beide Male dasselbe darin oder nicht?</translation>
     </message>
@@ -7647,14 +7878,6 @@
     <message>
         <source>Which two are the odd ones?</source>
         <translation>Welche zwei weichen ab?</translation>
-    </message>
-    <message>
-        <source>Which one is more {more}?</source>
-        <translation>Bei welchem ist mehr davon: {more}?</translation>
-    </message>
-    <message>
-        <source>Which one is the most {more}?</source>
-        <translation>Bei welchem ist am meisten davon: {more}?</translation>
     </message>
     <message>
         <source>Are these two the same?</source>
@@ -8602,7 +8825,7 @@
     </message>
     <message>
         <source>A change of up to {limit} was said beforehand not to matter.</source>
-        <translation>Vorher wurde gesagt: eine Änderung bis {limit} macht nichts aus.</translation>
+        <translation>Von einer Änderung bis {limit} wurde vorher gesagt, dass sie nichts ausmacht.</translation>
     </message>
     <message>
         <source>As they stand on the shelf now.</source>
@@ -8610,7 +8833,7 @@
     </message>
     <message>
         <source>Begun for one comparison: {what} at sitting {number} beside the first.</source>
-        <translation>Begonnen für einen Vergleich: {what} beim Termin {number} neben dem ersten.</translation>
+        <translation>Für einen Vergleich begonnen: {what} bei Termin {number} neben dem ersten.</translation>
     </message>
     <message>
         <source>Beside it at every sitting, under a code like its own: {lot} ({kind}).</source>
@@ -8622,15 +8845,15 @@
     </message>
     <message>
         <source>Experience: had answered in an earlier session kept here.</source>
-        <translation>Erfahrung: hat schon früher in einer Verkostung geantwortet, die hier liegt.</translation>
+        <translation>Erfahrung: hatte in einer früheren Verkostung geantwortet, die hier liegt.</translation>
     </message>
     <message>
         <source>Experience: had answered in no earlier session kept here.</source>
-        <translation>Erfahrung: hat noch in keiner früheren Verkostung geantwortet, die hier liegt.</translation>
+        <translation>Erfahrung: hatte in keiner früheren Verkostung geantwortet, die hier liegt.</translation>
     </message>
     <message>
         <source>Experience: of the panel {panel} had answered in an earlier session kept here, of the makers {makers}. Whoever asked to be only in the sums is not looked up.</source>
-        <translation>Erfahrung: vom Panel hatten {panel} schon in einer früheren Verkostung geantwortet, die hier liegt, von denen, die mitgemacht haben, {makers}. Wer nur in den Summen stehen wollte, wird nicht nachgeschlagen.</translation>
+        <translation>Erfahrung: in einer früheren Verkostung, die hier liegt, hatten vom Panel {panel} geantwortet, von denen, die mitgemacht haben, {makers}. Wer nur in den Summen stehen wollte, wird nicht nachgeschlagen.</translation>
     </message>
     <message>
         <source>First cup on {day} at {time}.</source>
@@ -8638,19 +8861,19 @@
     </message>
     <message>
         <source>Flights that were not answered on the screen: {paper} typed in from paper, {file} taken from a table.</source>
-        <translation>Durchgänge, die nicht am Bildschirm beantwortet wurden: {paper} vom Papier abgetippt, {file} aus einer Tabelle genommen.</translation>
+        <translation>Sätze, die nicht am Bildschirm beantwortet wurden: {paper} vom Papier abgetippt, {file} aus einer Tabelle.</translation>
     </message>
     <message>
         <source>Followed from {begun}; no sitting has been held yet.</source>
-        <translation>Verfolgt seit {begun}; noch kein Termin fand statt.</translation>
+        <translation>Verfolgt ab {begun}; noch hat kein Termin stattgefunden.</translation>
     </message>
     <message>
         <source>Followed from {begun}; one sitting so far, on {first}.</source>
-        <translation>Verfolgt seit {begun}; bisher ein Termin, am {first}.</translation>
+        <translation>Verfolgt ab {begun}; bisher ein Termin, am {first}.</translation>
     </message>
     <message>
         <source>Followed from {begun}; sittings held from {first} to {last}.</source>
-        <translation>Verfolgt seit {begun}; Termine vom {first} bis zum {last}.</translation>
+        <translation>Verfolgt ab {begun}; Termine von {first} bis {last}.</translation>
     </message>
     <message>
         <source>Followed: {lot}. Ages count from {date}.</source>
@@ -8662,11 +8885,11 @@
     </message>
     <message>
         <source>Not recorded: vessel, temperature, light, bottle numbers, swallowing or spitting, place.</source>
-        <translation>Nicht festgehalten: Gefäß, Temperatur, Licht, Flaschennummern, Schlucken oder Ausspucken, Ort.</translation>
+        <translation>Nicht festgehalten: Gefäß, Temperatur, Licht, Flaschennummern, Schlucken oder Spucken, Ort.</translation>
     </message>
     <message>
         <source>Nothing stands beside it, so a changed drink and a changed day cannot be told apart.</source>
-        <translation>Nichts steht daneben, also lassen sich ein anderes Getränk und ein anderer Tag nicht auseinanderhalten.</translation>
+        <translation>Daneben steht nichts, also lassen sich ein verändertes Getränk und ein veränderter Tag nicht auseinanderhalten.</translation>
     </message>
     <message>
         <source>Place {place} locked round {round}: typed in by place {typist}.</source>
@@ -8674,11 +8897,11 @@
     </message>
     <message>
         <source>Place {place} locked round {round}: typed in by somebody not at the table.</source>
-        <translation>Platz {place} legte Runde {round} fest: abgetippt von jemandem, der nicht am Tisch saß.</translation>
+        <translation>Platz {place} legte Runde {round} fest: abgetippt von jemandem, der nicht am Tisch sitzt.</translation>
     </message>
     <message>
         <source>Planned: {sittings} sittings, {bottles} of each drink for one of them, {reserve} more in reserve.</source>
-        <translation>Geplant: {sittings} Termine, je Termin {bottles} von jedem Getränk, dazu {reserve} als Reserve.</translation>
+        <translation>Geplant: {sittings} Termine, {bottles} von jedem Getränk für einen davon, {reserve} weitere als Reserve.</translation>
     </message>
     <message>
         <source>Score sheets after {standards}, not certified.</source>
@@ -8686,11 +8909,11 @@
     </message>
     <message>
         <source>Score sheets, as is common practice.</source>
-        <translation>Bewertungsbögen, wie es üblich ist.</translation>
+        <translation>Bewertungsbögen, wie allgemein üblich.</translation>
     </message>
     <message>
         <source>Settled when it began</source>
-        <translation>Festgelegt, als sie begann</translation>
+        <translation>Am Anfang festgelegt</translation>
     </message>
     <message>
         <source>Sitting {number}: {what}</source>
@@ -8698,11 +8921,11 @@
     </message>
     <message>
         <source>The drinks and what is left of them</source>
-        <translation>Die Getränke und was von ihnen übrig ist</translation>
+        <translation>Die Getränke und was davon übrig ist</translation>
     </message>
     <message>
         <source>The main comparison by Student’s t over the people who sat at both sittings (paired), its limit by two one-sided tests; slopes over the sittings by a mixed model with people and sittings, held together over all questions by Holm (1979).</source>
-        <translation>Der Hauptvergleich mit Students t über die Leute, die bei beiden Terminen saßen (paarweise), seine Grenze mit zwei einseitigen Tests; Anstiege über die Termine mit einem gemischten Modell aus Leuten und Terminen, über alle Fragen zusammengehalten nach Holm (1979).</translation>
+        <translation>Der Hauptvergleich mit Students t über die Leute, die bei beiden Terminen saßen (gepaart), seine Grenze mit zwei einseitigen Tests; Steigungen über die Termine mit einem gemischten Modell aus Leuten und Terminen, über alle Fragen zusammengehalten nach Holm (1979).</translation>
     </message>
     <message>
         <source>The series’ old pages were opened once while it was sealed.</source>
@@ -8730,7 +8953,7 @@
     </message>
     <message>
         <source>Worked out before anything was poured: {what}</source>
-        <translation>Ausgerechnet, bevor irgendetwas eingeschenkt war: {what}</translation>
+        <translation>Vor dem Einschenken ausgerechnet: {what}</translation>
     </message>
     <message>
         <source>a bought drink</source>
@@ -8746,7 +8969,7 @@
     </message>
     <message>
         <source>bottles of this bottling, kept cold</source>
-        <translation>Flaschen derselben Abfüllung, kalt gelagert</translation>
+        <translation>Flaschen dieser Abfüllung, kalt gelagert</translation>
     </message>
     <message>
         <source>due on</source>
@@ -8762,7 +8985,7 @@
     </message>
     <message>
         <source>not held</source>
-        <translation>fand nicht statt</translation>
+        <translation>nicht gehalten</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -8770,7 +8993,7 @@
     </message>
     <message>
         <source>people who had both</source>
-        <translation>Leute, die beides hatten</translation>
+        <translation>Leute, die beide hatten</translation>
     </message>
     <message>
         <source>set aside for sealed sessions</source>
@@ -8786,11 +9009,11 @@
     </message>
     <message>
         <source>{lot}: 1 sitting to come takes {take}, with {reserve} in reserve; bottles there: {there}.</source>
-        <translation>{lot}: 1 kommender Termin braucht {take}, dazu {reserve} als Reserve; Flaschen da: {there}.</translation>
+        <translation>{lot}: 1 kommender Termin braucht {take}, mit {reserve} als Reserve; Flaschen da: {there}.</translation>
     </message>
     <message>
         <source>{lot}: {n} sittings to come take {take}, with {reserve} in reserve; bottles there: {there}.</source>
-        <translation>{lot}: {n} kommende Termine brauchen {take}, dazu {reserve} als Reserve; Flaschen da: {there}.</translation>
+        <translation>{lot}: {n} kommende Termine brauchen {take}, mit {reserve} als Reserve; Flaschen da: {there}.</translation>
     </message>
     <message>
         <source>{what} {points}</source>
@@ -8798,7 +9021,7 @@
     </message>
     <message>
         <source>{what}: none found</source>
-        <translation>{what}: nichts gefunden</translation>
+        <translation>{what}: keins gefunden</translation>
     </message>
     <message>
         <source>{what}: {answer}</source>
@@ -10659,10 +10882,6 @@
     <message>
         <source>There is no “no difference” answer: a guess is a guess.</source>
         <translation>Eine Antwort „kein Unterschied“ gibt es nicht: geraten ist geraten.</translation>
-    </message>
-    <message>
-        <source>Asked in one direction only: is {lot} more {more}?</source>
-        <translation>Nur in einer Richtung gefragt: hat {lot} mehr davon ({more})?</translation>
     </message>
     <message>
         <source>“No preference” could be answered.</source>
@@ -13630,7 +13849,7 @@
     </message>
     <message>
         <source>A die decides between two cups, so it serves pairs and preferences only.</source>
-        <translation>Ein Würfel entscheidet zwischen zwei Bechern; er taugt also nur für Paare und Vorlieben.</translation>
+        <translation>Ein Würfel entscheidet zwischen zwei Bechern, also taugt er nur für Paare und Vorlieben.</translation>
     </message>
     <message>
         <source>A die for each pair</source>
@@ -13638,19 +13857,19 @@
     </message>
     <message>
         <source>A hidden second cup of one drink needs a key that the program drew: by hand somebody would know which one it is.</source>
-        <translation>Ein versteckter zweiter Becher eines Getränks braucht einen Schlüssel, den das Programm gezogen hat: von Hand wüsste jemand, welcher es ist.</translation>
+        <translation>Ein verborgener zweiter Becher eines Getränks braucht einen Schlüssel, den das Programm gezogen hat: von Hand wüsste jemand, welcher es ist.</translation>
     </message>
     <message>
         <source>A marked cup would come out of one of the lettered bottles and tell which one it is.</source>
-        <translation>Ein markierter Becher käme aus einer der Flaschen mit Buchstaben und verriete, welche es ist.</translation>
+        <translation>Ein markierter Becher käme aus einer der Flaschen mit Buchstaben und würde verraten, welche es ist.</translation>
     </message>
     <message>
         <source>A plan that is looked at between rounds needs a key that the program drew.</source>
-        <translation>Ein Plan, in den zwischen den Runden geschaut wird, braucht einen Schlüssel, den das Programm gezogen hat.</translation>
+        <translation>Ein Plan, bei dem zwischen Runden nachgesehen wird, braucht einen Schlüssel, den das Programm gezogen hat.</translation>
     </message>
     <message>
         <source>After the seal none of this can be changed. The seal covers plan, places and codes; which cup holds what is in your hands, and every finding says who read it off.</source>
-        <translation>Nach dem Siegel lässt sich nichts davon ändern. Das Siegel deckt Plan, Plätze und Codes; welcher Becher was enthält, liegt in euren Händen, und jeder Befund sagt, wer es abgelesen hat.</translation>
+        <translation>Nach dem Siegel lässt sich nichts davon ändern. Das Siegel umfasst Plan, Plätze und Codes; was in welchen Becher kommt, liegt in euren Händen, und jeder Befund sagt, wer es abgelesen hat.</translation>
     </message>
     <message>
         <source>Alone means one taster.</source>
@@ -13658,7 +13877,7 @@
     </message>
     <message>
         <source>Alone nobody comes late, so there are no spare places.</source>
-        <translation>Allein kommt niemand später dazu, also gibt es keine Reserveplätze.</translation>
+        <translation>Allein kommt niemand zu spät, also gibt es keine Reserveplätze.</translation>
     </message>
     <message>
         <source>Alone, under the cups</source>
@@ -13666,7 +13885,7 @@
     </message>
     <message>
         <source>An opened bottle does not keep until another evening, and its label comes off once.</source>
-        <translation>Eine offene Flasche hält nicht bis zu einem anderen Abend, und ihre Hülle kommt einmal ab.</translation>
+        <translation>Eine geöffnete Flasche hält nicht bis zu einem anderen Abend, und ihr Etikett kommt nur einmal ab.</translation>
     </message>
     <message>
         <source>Bottle</source>
@@ -13678,7 +13897,7 @@
     </message>
     <message>
         <source>Close your eyes and move the cups about until you have lost them. Then once more.</source>
-        <translation>Schließ die Augen und schieb die Becher umher, bis du nicht mehr weißt, welcher welcher ist. Dann noch einmal.</translation>
+        <translation>Schließ die Augen und schieb die Becher herum, bis du sie verloren hast. Dann noch einmal.</translation>
     </message>
     <message>
         <source>Code</source>
@@ -13686,7 +13905,7 @@
     </message>
     <message>
         <source>Cover everything that tells the bottles apart: foil or a sock from the neck down, caps off. Write on the label under the cover what it is, if it does not say so.</source>
-        <translation>Verhüll alles, woran man die Flaschen erkennt: Folie oder eine Socke vom Hals abwärts, Verschlüsse ab. Schreib unter der Hülle aufs Etikett, was es ist, wenn es dort nicht steht.</translation>
+        <translation>Verhüll alles, woran sich die Flaschen unterscheiden: Folie oder eine Socke vom Hals abwärts, Kronkorken ab. Schreib auf das Etikett unter der Hülle, was es ist, wenn es das nicht sagt.</translation>
     </message>
     <message>
         <source>Cup {code}: what does the list say was in it?</source>
@@ -13694,19 +13913,19 @@
     </message>
     <message>
         <source>Each cup of round {round} at place {place} is told once: {codes}, and the one set aside where there is one. Nothing was kept. Look at the cups again.</source>
-        <translation>Jeder Becher von Runde {round} an Platz {place} wird einmal genannt: {codes}, und der beiseitegestellte, wo es einen gibt. Nichts wurde behalten. Sieh dir die Becher noch einmal an.</translation>
+        <translation>Jeder Becher von Runde {round} an Platz {place} wird einmal genannt: {codes}, und der beiseitegestellte, wo es einen gibt. Nichts wurde behalten. Sieh noch einmal auf die Becher.</translation>
     </message>
     <message>
         <source>Each lettered bottle is told once; there are {bottles}. Nothing was kept. Look at the covers again.</source>
-        <translation>Jede Flasche mit Buchstaben wird einmal genannt; es gibt {bottles}. Nichts wurde behalten. Sieh dir die Hüllen noch einmal an.</translation>
+        <translation>Jede Flasche mit Buchstaben wird einmal genannt; es gibt {bottles}. Nichts wurde behalten. Sieh noch einmal auf die Hüllen.</translation>
     </message>
     <message>
         <source>Everybody may read this: nobody knows what a letter holds before the covers come off.</source>
-        <translation>Das dürfen alle lesen: was ein Buchstabe enthält, weiß niemand, bevor die Hüllen abkommen.</translation>
+        <translation>Das dürfen alle lesen: niemand weiß, was ein Buchstabe enthält, bevor die Hüllen abkommen.</translation>
     </message>
     <message>
         <source>Filled in once a round is locked, cup by cup. What cannot be read stays empty.</source>
-        <translation>Ausgefüllt, sobald eine Runde festgelegt ist, Becher für Becher. Was nicht zu lesen ist, bleibt leer.</translation>
+        <translation>Ausgefüllt, wenn eine Runde festgelegt ist, Becher für Becher. Was sich nicht lesen lässt, bleibt leer.</translation>
     </message>
     <message>
         <source>First person</source>
@@ -13718,27 +13937,27 @@
     </message>
     <message>
         <source>Fold it and keep it on you. This half tells nothing without the other one; they are laid side by side once the table is closed.</source>
-        <translation>Falte es und behalte es bei dir. Diese Hälfte sagt nichts ohne die andere; sie werden nebeneinandergelegt, wenn der Tisch geschlossen ist.</translation>
+        <translation>Falt es und behalt es bei dir. Diese Hälfte sagt nichts ohne die andere; sie werden nebeneinandergelegt, wenn der Tisch geschlossen ist.</translation>
     </message>
     <message>
         <source>Fold it and keep it on you: it is the key. It is typed in once the table is closed.</source>
-        <translation>Falte es und behalte es bei dir: es ist der Schlüssel. Eingetippt wird es, wenn der Tisch geschlossen ist.</translation>
+        <translation>Falt es und behalt es bei dir: es ist der Schlüssel. Es wird eingetippt, wenn der Tisch geschlossen ist.</translation>
     </message>
     <message>
         <source>Fold the list, keep it on you, and leave before anybody tastes. You do not taste, and you speak to nobody about the cups.</source>
-        <translation>Falte die Liste, behalte sie bei dir und geh hinaus, bevor jemand verkostet. Du verkostest nicht und sprichst mit niemandem über die Becher.</translation>
+        <translation>Falt die Liste, behalt sie bei dir und geh, bevor jemand verkostet. Du verkostest nicht und sprichst mit niemandem über die Becher.</translation>
     </message>
     <message>
         <source>Fold the second sheet and keep it on you. Stand the cups in the order of their codes, as the screen shows them, and call the other one in.</source>
-        <translation>Falte das zweite Blatt und behalte es bei dir. Stell die Becher in die Reihenfolge ihrer Codes, wie der Bildschirm sie zeigt, und ruf die andere Person herein.</translation>
+        <translation>Falt das zweite Blatt und behalt es bei dir. Stell die Becher in die Reihenfolge ihrer Codes, wie der Bildschirm sie zeigt, und ruf die andere Person herein.</translation>
     </message>
     <message>
         <source>For each pair say “{one}” and throw the die. One, two or three: it goes into the cup with the code on the left; four, five or six: into the one on the right. {other} goes into the other cup.</source>
-        <translation>Sag für jedes Paar „{one}“ und würfle. Eins, zwei oder drei: es kommt in den Becher mit dem linken Code; vier, fünf oder sechs: in den rechten. {other} kommt in den anderen Becher.</translation>
+        <translation>Sag für jedes Paar „{one}“ und würfle. Eins, zwei oder drei: es kommt in den Becher mit dem Code links; vier, fünf oder sechs: in den rechts. {other} kommt in den anderen Becher.</translation>
     </message>
     <message>
         <source>For pairs: a die says which of two cups gets which drink. Whoever pours keeps the list and does not taste; it may be a maker.</source>
-        <translation>Für Paare: ein Würfel sagt, welcher von zwei Bechern welches Getränk bekommt. Wer einschenkt, behält die Liste und verkostet nicht; die Person darf es gemacht haben.</translation>
+        <translation>Für Paare: ein Würfel sagt, welcher von zwei Bechern welches Getränk bekommt. Wer einschenkt, behält die Liste und verkostet nicht; das darf auch sein, wer es gemacht hat.</translation>
     </message>
     <message>
         <source>From which bottle each cup is poured</source>
@@ -13750,23 +13969,23 @@
     </message>
     <message>
         <source>Hands cannot hide this plan.</source>
-        <translation>Diesen Plan können Hände nicht verbergen.</translation>
+        <translation>Hände können diesen Plan nicht verbergen.</translation>
     </message>
     <message>
         <source>Hands cannot hide this way of asking: its cups must be drawn. Triangle, tetrad, duo-trio, pair, 3-AFC and preference can be hidden by hand.</source>
-        <translation>Diese Art zu fragen können Hände nicht verbergen: ihre Becher müssen gezogen werden. Dreieckstest, Tetrade, Duo-Trio, Paar, 3-AFC und Vorliebe lassen sich von Hand verbergen.</translation>
+        <translation>Hände können diese Art zu fragen nicht verbergen: ihre Becher müssen gelost werden. Dreieckstest, Tetradentest, Duo-Trio, Paar, 3-AFC und Vorliebe lassen sich von Hand verbergen.</translation>
     </message>
     <message>
         <source>Hands hid the key, and it has not been read off.</source>
-        <translation>Den Schlüssel haben Hände verborgen, und er ist nicht abgelesen worden.</translation>
+        <translation>Hände haben den Schlüssel verborgen, und er wurde nicht abgelesen.</translation>
     </message>
     <message>
         <source>Hands hid the key; what stood in the cups was read off after the answers were locked, {who}. The seal vouches for plan and codes, not for what was read.</source>
-        <translation>Den Schlüssel haben Hände verborgen; was in den Bechern stand, wurde abgelesen, nachdem die Antworten festgelegt waren, {who}. Das Siegel bürgt für Plan und Codes, nicht für das Abgelesene.</translation>
+        <translation>Hände haben den Schlüssel verborgen; was in den Bechern stand, wurde abgelesen, nachdem die Antworten festgelegt waren, {who}. Das Siegel steht für Plan und Codes ein, nicht für das, was abgelesen wurde.</translation>
     </message>
     <message>
         <source>Hands hide the key of this session, so there is no sheet to pour by. Nothing was opened. Follow the steps of its routine.</source>
-        <translation>Den Schlüssel dieser Verkostung verbergen Hände, also gibt es kein Blatt zum Einschenken. Nichts wurde geöffnet. Folge den Schritten.</translation>
+        <translation>Hände verbergen den Schlüssel dieser Verkostung, also gibt es kein Blatt zum Einschenken. Nichts wurde geöffnet. Folge den Schritten des Ablaufs.</translation>
     </message>
     <message>
         <source>Hands hide two drinks, not three.</source>
@@ -13774,71 +13993,71 @@
     </message>
     <message>
         <source>Hidden as whole bottles: labels covered, mixed up, lettered; the covers came off after the close.</source>
-        <translation>Als ganze Flaschen verborgen: Etiketten verhüllt, vertauscht, mit Buchstaben versehen; die Hüllen kamen nach dem Schließen ab.</translation>
+        <translation>Als ganze Flaschen verborgen: Etiketten verhüllt, gemischt, mit Buchstaben versehen; die Hüllen kamen nach dem Schließen ab.</translation>
     </message>
     <message>
         <source>Hidden by a die: it said which cup of each pair got which drink. Whoever poured kept the list and did not taste.</source>
-        <translation>Von einem Würfel verborgen: er sagte, welcher Becher jedes Paars welches Getränk bekam. Wer einschenkte, behielt die Liste und verkostete nicht.</translation>
+        <translation>Von einem Würfel verborgen: er sagte, welcher Becher jedes Paares welches Getränk bekam. Wer einschenkte, behielt die Liste und verkostete nicht.</translation>
     </message>
     <message>
         <source>Hidden by the taster: four cups for each triangle, two and two, mixed up unseen, one set aside unseen and turned over last.</source>
-        <translation>Von der Person verborgen, die verkostet hat: vier Becher für jeden Dreieckstest, zwei und zwei, ungesehen vertauscht, einer ungesehen beiseitegestellt und zuletzt umgedreht.</translation>
+        <translation>Von der Person selbst verborgen, die verkostete: vier Becher für jeden Dreieckstest, zwei und zwei, ungesehen gemischt, einer ungesehen beiseitegestellt und zuletzt umgedreht.</translation>
     </message>
     <message>
         <source>Hidden by the taster: what was in a cup stood under it, and the cups were mixed up unseen.</source>
-        <translation>Von der Person verborgen, die verkostet hat: was in einem Becher war, stand darunter, und die Becher wurden ungesehen vertauscht.</translation>
+        <translation>Von der Person selbst verborgen, die verkostete: was in einem Becher war, stand darunter, und die Becher wurden ungesehen gemischt.</translation>
     </message>
     <message>
         <source>Hidden by two people: one poured and marked the cups, the other put the codes on and took the marks off; each kept half of the key.</source>
-        <translation>Von zwei Leuten verborgen: die eine Person schenkte ein und gab den Bechern Zeichen, die andere klebte die Codes auf und nahm die Zeichen ab; jede behielt den halben Schlüssel.</translation>
+        <translation>Von zwei Leuten verborgen: eine Person schenkte ein und markierte die Becher, die andere klebte die Codes auf und nahm die Marken ab; jede behielt den halben Schlüssel.</translation>
     </message>
     <message>
         <source>Labels are covered, the bottles mixed up and lettered; at the end the covers come off. For pairs, preferences and score sheets.</source>
-        <translation>Die Etiketten sind verhüllt, die Flaschen vertauscht und mit Buchstaben versehen; am Ende kommen die Hüllen ab. Für Paare, Vorlieben und Bewertungsbögen.</translation>
+        <translation>Etiketten werden verhüllt, die Flaschen gemischt und mit Buchstaben versehen; am Ende kommen die Hüllen ab. Für Paare, Vorlieben und Bewertungsbögen.</translation>
     </message>
     <message>
         <source>Mark</source>
-        <translation>Zeichen</translation>
+        <translation>Marke</translation>
     </message>
     <message>
         <source>Mix up the cups of each place, leave the room, and send the other one in. Do not speak of the cups.</source>
-        <translation>Vertausch die Becher jedes Platzes, geh hinaus und schick die andere Person herein. Sprecht nicht über die Becher.</translation>
+        <translation>Misch die Becher jedes Platzes, geh aus dem Raum und schick die andere Person hinein. Sprich nicht über die Becher.</translation>
     </message>
     <message>
         <source>Next: hand this over to {name}, who throws the die and pours. Everybody else leaves the room.</source>
-        <translation>Als Nächstes an {name} übergeben: dort wird gewürfelt und eingeschenkt. Alle anderen gehen aus dem Raum.</translation>
+        <translation>Als Nächstes: gib das an {name} zum Würfeln und Einschenken. Alle anderen verlassen den Raum.</translation>
     </message>
     <message>
         <source>Next: hide the cups, step by step. The program has drawn the codes and nothing else.</source>
-        <translation>Als Nächstes die Becher verbergen, Schritt für Schritt. Das Programm hat nur die Codes gezogen.</translation>
+        <translation>Als Nächstes: verbirg die Becher, Schritt für Schritt. Das Programm hat die Codes gelost und sonst nichts.</translation>
     </message>
     <message>
         <source>Nobody pours by a sheet in this routine, so no pourer can be named.</source>
-        <translation>Auf diesem Weg schenkt niemand nach einem Blatt ein, also kann auch niemand dafür genannt werden.</translation>
+        <translation>In diesem Ablauf schenkt niemand nach einem Blatt ein, also lässt sich niemand dafür benennen.</translation>
     </message>
     <message>
         <source>Of the {n} cups of a round one is set aside and not tasted; it is counted in, for it may be drunk in the end.</source>
-        <translation>Von den {n} Bechern einer Runde wird einer beiseitegestellt und nicht verkostet; er zählt mit, denn er wird am Ende vielleicht getrunken.</translation>
+        <translation>Von den {n} Bechern einer Runde wird einer beiseitegestellt und nicht verkostet; er ist mitgezählt, denn am Ende wird er vielleicht getrunken.</translation>
     </message>
     <message>
         <source>Once the round is locked, come back here: the cups are turned over one by one, the one set aside last.</source>
-        <translation>Sobald die Runde festgelegt ist, komm hierher zurück: die Becher werden einer nach dem anderen umgedreht, der beiseitegestellte zuletzt.</translation>
+        <translation>Ist die Runde festgelegt, komm hierher zurück: die Becher werden einer nach dem anderen umgedreht, der beiseitegestellte zuletzt.</translation>
     </message>
     <message>
         <source>Once the table is closed, both sheets are laid side by side and typed in here.</source>
-        <translation>Wenn der Tisch geschlossen ist, werden beide Blätter nebeneinandergelegt und hier eingetippt.</translation>
+        <translation>Ist der Tisch geschlossen, werden beide Blätter nebeneinandergelegt und hier eingetippt.</translation>
     </message>
     <message>
         <source>Once the table is closed, the covers come off and each letter is typed in here.</source>
-        <translation>Wenn der Tisch geschlossen ist, kommen die Hüllen ab, und jeder Buchstabe wird hier eingetippt.</translation>
+        <translation>Ist der Tisch geschlossen, kommen die Hüllen ab, und jeder Buchstabe wird hier eingetippt.</translation>
     </message>
     <message>
         <source>Once the table is closed, the list is typed in here.</source>
-        <translation>Wenn der Tisch geschlossen ist, wird die Liste hier eingetippt.</translation>
+        <translation>Ist der Tisch geschlossen, wird die Liste hier eingetippt.</translation>
     </message>
     <message>
         <source>One bottle of each drink has to last for everybody: a second one under the same letter would tell.</source>
-        <translation>Eine Flasche jedes Getränks muss für alle reichen: eine zweite unter demselben Buchstaben verriete es.</translation>
+        <translation>Eine Flasche von jedem Getränk muss für alle reichen: eine zweite unter demselben Buchstaben würde es verraten.</translation>
     </message>
     <message>
         <source>One person tastes alone and hides the cups too: the answers speak of that person only.</source>
@@ -13846,11 +14065,11 @@
     </message>
     <message>
         <source>One person: what is in a cup stands under it, you mix them up unseen, and turn them over once your answer is locked.</source>
-        <translation>Eine Person: was in einem Becher ist, steht darunter; du vertauschst sie ungesehen und drehst sie um, wenn deine Antwort festgelegt ist.</translation>
+        <translation>Eine Person: was in einem Becher ist, steht darunter, du mischst sie ungesehen und drehst sie um, wenn deine Antwort festgelegt ist.</translation>
     </message>
     <message>
         <source>One pours, the other puts the codes on, and both taste: each has half of the key, and one half alone tells nothing.</source>
-        <translation>Die eine Person schenkt ein, die andere klebt die Codes auf, und beide verkosten: jede hat den halben Schlüssel, und eine Hälfte allein sagt nichts.</translation>
+        <translation>Eine Person schenkt ein, die andere klebt die Codes auf, und beide verkosten: jede hat den halben Schlüssel, und eine Hälfte allein sagt nichts.</translation>
     </message>
     <message>
         <source>Place</source>
@@ -13858,43 +14077,27 @@
     </message>
     <message>
         <source>Pour one more cup of {marked} for each place: it stays open and is called the marked one.</source>
-        <translation>Schenk für jeden Platz noch einen Becher {marked} ein: er bleibt offen und heißt der markierte.</translation>
+        <translation>Schenk für jeden Platz einen weiteren Becher {marked} ein: er bleibt offen und heißt der markierte.</translation>
     </message>
     <message>
         <source>Pour one more cup of {marked}, mark it so that you see it, and stand it to the left: it is the open one.</source>
-        <translation>Schenk noch einen Becher {marked} ein, markier ihn so, dass du es siehst, und stell ihn nach links: er ist der offene.</translation>
-    </message>
-    <message>
-        <source>Pour {ml} mL into each cup from the bottle whose letter stands beside its code. Everybody may see that list: nobody knows what a letter holds.</source>
-        <translation>Schenk in jeden Becher {ml} mL aus der Flasche ein, deren Buchstabe neben seinem Code steht. Die Liste dürfen alle sehen: was ein Buchstabe enthält, weiß niemand.</translation>
-    </message>
-    <message>
-        <source>Pour {ml} mL into each cup, the drink that its slip says, all to the same height.</source>
-        <translation>Schenk in jeden Becher {ml} mL ein, das Getränk, das auf seinem Zettel steht, alle gleich hoch.</translation>
-    </message>
-    <message>
-        <source>Pour {ml} mL into each, and write on the list which code got which before you throw again. Never throw twice for one pair.</source>
-        <translation>Schenk je {ml} mL ein und schreib auf die Liste, welcher Code was bekam, bevor du wieder würfelst. Würfle für ein Paar nie zweimal.</translation>
-    </message>
-    <message>
-        <source>Pour {poured} for each place, {ml} mL in each cup. You choose which mark gets which.</source>
-        <translation>Schenk {poured} für jeden Platz ein, {ml} mL in jeden Becher. Welches Zeichen was bekommt, bestimmst du.</translation>
+        <translation>Schenk einen weiteren Becher {marked} ein, kennzeichne ihn so, dass du es siehst, und stell ihn nach links: es ist der offene.</translation>
     </message>
     <message>
         <source>Put the codes of each place on its cups, whichever you like, and write on the second sheet which mark got which code. Then take the marks off.</source>
-        <translation>Kleb die Codes jedes Platzes auf seine Becher, wie du willst, und schreib auf das zweite Blatt, welches Zeichen welchen Code bekam. Dann nimm die Zeichen ab.</translation>
+        <translation>Kleb die Codes jedes Platzes auf seine Becher, wie du magst, und schreib auf das zweite Blatt, welche Marke welchen Code bekam. Dann nimm die Marken ab.</translation>
     </message>
     <message>
         <source>Put the codes of this round on the cups as they stand now, from left to right, on the outside.</source>
-        <translation>Kleb die Codes dieser Runde außen auf die Becher, so wie sie jetzt stehen, von links nach rechts.</translation>
+        <translation>Kleb die Codes dieser Runde außen auf die Becher, wie sie jetzt stehen, von links nach rechts.</translation>
     </message>
     <message>
         <source>Round {round} at place {place} has not been read off. Nothing was opened. Read it off, or set that round aside; it will be counted as set aside.</source>
-        <translation>Runde {round} an Platz {place} ist nicht abgelesen. Nichts wurde geöffnet. Lies sie ab, oder stell diese Runde beiseite; sie wird so gezählt.</translation>
+        <translation>Runde {round} an Platz {place} wurde noch nicht abgelesen. Nichts wurde geöffnet. Lies sie ab, oder stell diese Runde beiseite; sie zählt dann als beiseitegestellt.</translation>
     </message>
     <message>
         <source>Round {round} at place {place} is not locked yet. Nothing was read off. Taste and lock first.</source>
-        <translation>Runde {round} an Platz {place} ist noch nicht festgelegt. Nichts wurde abgelesen. Erst verkosten und festlegen.</translation>
+        <translation>Runde {round} an Platz {place} ist noch nicht festgelegt. Nichts wurde abgelesen. Verkoste und leg zuerst fest.</translation>
     </message>
     <message>
         <source>Round {round} at place {place} is set aside and counted so: {why}.</source>
@@ -13902,7 +14105,7 @@
     </message>
     <message>
         <source>Round {round} at place {place} was read off already. What was read stays. If it was wrong, set that round aside; it will be counted as set aside.</source>
-        <translation>Runde {round} an Platz {place} wurde schon abgelesen. Was abgelesen wurde, bleibt. War es falsch, stell diese Runde beiseite; sie wird so gezählt.</translation>
+        <translation>Runde {round} an Platz {place} wurde schon abgelesen. Was gelesen wurde, bleibt. Wenn es falsch war, stell diese Runde beiseite; sie zählt dann als beiseitegestellt.</translation>
     </message>
     <message>
         <source>Second person</source>
@@ -13914,7 +14117,7 @@
     </message>
     <message>
         <source>Somebody mixes up the {n} bottles while nobody looks, then somebody else once more.</source>
-        <translation>Jemand vertauscht die {n} Flaschen, während niemand hinsieht, dann jemand anderes noch einmal.</translation>
+        <translation>Jemand mischt die {n} Flaschen, während niemand hinsieht, dann jemand anderes noch einmal.</translation>
     </message>
     <message>
         <source>Somebody pours by a sheet</source>
@@ -13926,11 +14129,11 @@
     </message>
     <message>
         <source>Take one cup of each place away, whichever you like, and set it aside. Write its mark on the second sheet, under “set aside”. It is not tasted.</source>
-        <translation>Nimm von jedem Platz einen Becher weg, welchen du willst, und stell ihn beiseite. Schreib sein Zeichen auf das zweite Blatt, zu „beiseitegestellt“. Er wird nicht verkostet.</translation>
+        <translation>Nimm von jedem Platz einen Becher weg, welchen du magst, und stell ihn beiseite. Schreib seine Marke auf das zweite Blatt, unter „beiseitegestellt“. Er wird nicht verkostet.</translation>
     </message>
     <message>
         <source>Take {cups} that nobody can see into and nobody can tell apart, and one small slip of paper for each.</source>
-        <translation>Nimm {cups}, in die niemand hineinsehen und die niemand unterscheiden kann, und für jeden einen kleinen Zettel.</translation>
+        <translation>Nimm {cups}, in die niemand hineinsieht und die niemand unterscheiden kann, und einen kleinen Zettel für jeden.</translation>
     </message>
     <message>
         <source>The cup that was set aside: what was in it?</source>
@@ -13938,7 +14141,7 @@
     </message>
     <message>
         <source>The first sheet has no mark “{mark}” for round {round} at place {place}. Nothing was kept. Lay both sheets side by side and look again.</source>
-        <translation>Auf dem ersten Blatt steht für Runde {round} an Platz {place} kein Zeichen „{mark}“. Nichts wurde behalten. Leg beide Blätter nebeneinander und sieh noch einmal nach.</translation>
+        <translation>Das erste Blatt hat keine Marke „{mark}“ für Runde {round} an Platz {place}. Nichts wurde behalten. Leg beide Blätter nebeneinander und sieh noch einmal hin.</translation>
     </message>
     <message>
         <source>The list: which cup got what</source>
@@ -13946,59 +14149,59 @@
     </message>
     <message>
         <source>The marked cup stands open, so say which drink it holds.</source>
-        <translation>Der markierte Becher steht offen da, also sag, welches Getränk darin ist.</translation>
+        <translation>Der markierte Becher steht offen, also sag, welches Getränk darin ist.</translation>
     </message>
     <message>
         <source>The program draws which cup holds what; somebody who made none of it and does not taste pours by the sheet.</source>
-        <translation>Das Programm zieht, welcher Becher was enthält; jemand, der nichts davon gemacht hat und nicht verkostet, schenkt nach dem Blatt ein.</translation>
+        <translation>Das Programm lost aus, was in welchen Becher kommt; jemand, der nichts davon gemacht hat und nicht verkostet, schenkt nach dem Blatt ein.</translation>
     </message>
     <message>
         <source>The program drew the key of this session, so nothing is read off. Nothing was changed. Open the key when the table is closed.</source>
-        <translation>Den Schlüssel dieser Verkostung hat das Programm gezogen, also wird nichts abgelesen. Nichts wurde geändert. Öffne den Schlüssel, wenn der Tisch geschlossen ist.</translation>
+        <translation>Das Programm hat den Schlüssel dieser Verkostung gezogen, also wird nichts abgelesen. Nichts wurde geändert. Öffne den Schlüssel, wenn der Tisch geschlossen ist.</translation>
     </message>
     <message>
         <source>The table is still open. Nothing was read off. Close it first: nobody may learn what is in a cup while somebody tastes.</source>
-        <translation>Der Tisch ist noch offen. Nichts wurde abgelesen. Schließ ihn zuerst: solange jemand verkostet, darf niemand erfahren, was in einem Becher ist.</translation>
+        <translation>Der Tisch ist noch offen. Nichts wurde abgelesen. Schließ ihn zuerst: niemand darf erfahren, was in einem Becher ist, solange jemand verkostet.</translation>
     </message>
     <message>
         <source>Then everybody tastes. A cup that is spilled sets its round aside at that place: it cannot be poured again unseen.</source>
-        <translation>Dann verkosten alle. Ein verschütteter Becher stellt seine Runde an diesem Platz beiseite: er lässt sich nicht ungesehen neu einschenken.</translation>
+        <translation>Dann verkosten alle. Wird ein Becher verschüttet, ist seine Runde an dem Platz beiseitegestellt: er lässt sich nicht ungesehen neu einschenken.</translation>
     </message>
     <message>
         <source>Then everybody tastes. Nobody lifts a cover before the table is closed.</source>
-        <translation>Dann verkosten alle. Niemand hebt eine Hülle, bevor der Tisch geschlossen ist.</translation>
+        <translation>Dann verkosten alle. Niemand hebt eine Hülle an, bevor der Tisch geschlossen ist.</translation>
     </message>
     <message>
         <source>Then taste and lock. A cup that is spilled sets the round aside: it cannot be poured again unseen.</source>
-        <translation>Dann verkosten und festlegen. Ein verschütteter Becher stellt die Runde beiseite: er lässt sich nicht ungesehen neu einschenken.</translation>
+        <translation>Dann verkoste und leg fest. Wird ein Becher verschüttet, ist die Runde beiseitegestellt: er lässt sich nicht ungesehen neu einschenken.</translation>
     </message>
     <message>
         <source>Then taste and lock. Do this anew for each round; a cup that is spilled sets its round aside.</source>
-        <translation>Dann verkosten und festlegen. Das alles für jede Runde neu; ein verschütteter Becher stellt seine Runde beiseite.</translation>
+        <translation>Dann verkoste und leg fest. Mach das für jede Runde neu; wird ein Becher verschüttet, ist seine Runde beiseitegestellt.</translation>
     </message>
     <message>
         <source>Turn cup {code} over: what is under it?</source>
-        <translation>Dreh Becher {code} um: was steht darunter?</translation>
+        <translation>Dreh Becher {code} um: was ist darunter?</translation>
     </message>
     <message>
         <source>Turn over the cup that you set aside: what is under it?</source>
-        <translation>Dreh den beiseitegestellten Becher um: was steht darunter?</translation>
+        <translation>Dreh den Becher um, den du beiseitegestellt hast: was ist darunter?</translation>
     </message>
     <message>
         <source>Two people, half the key each</source>
-        <translation>Zwei Leute, je ein halber Schlüssel</translation>
+        <translation>Zwei Leute, je der halbe Schlüssel</translation>
     </message>
     <message>
         <source>What stood under the cups of round {round} at place {place} was read off, {who}.</source>
-        <translation>Was in Runde {round} an Platz {place} unter den Bechern stand, wurde abgelesen, {who}.</translation>
+        <translation>Was unter den Bechern von Runde {round} an Platz {place} stand, wurde abgelesen, {who}.</translation>
     </message>
     <message>
         <source>What was read off under the cups is as it was read, and adds up wherever it counts.</source>
-        <translation>Was unter den Bechern abgelesen wurde, ist so, wie es abgelesen wurde, und geht auf, wo immer es zählt.</translation>
+        <translation>Was unter den Bechern abgelesen wurde, ist so, wie es gelesen wurde, und geht überall auf, wo es zählt.</translation>
     </message>
     <message>
         <source>What was read off under the cups was altered, or does not add up where it counts.</source>
-        <translation>Was unter den Bechern abgelesen wurde, wurde verändert, oder es geht nicht auf, wo es zählt.</translation>
+        <translation>Was unter den Bechern abgelesen wurde, wurde verändert oder geht nicht auf, wo es zählt.</translation>
     </message>
     <message>
         <source>What was under the covers</source>
@@ -14014,7 +14217,7 @@
     </message>
     <message>
         <source>Whole bottles serve pairs, preferences and score sheets only: a bottle that is poured twice into one flight would show itself.</source>
-        <translation>Ganze Flaschen taugen nur für Paare, Vorlieben und Bewertungsbögen: eine Flasche, aus der zweimal in einen Satz eingeschenkt wird, verriete sich.</translation>
+        <translation>Ganze Flaschen taugen nur für Paare, Vorlieben und Bewertungsbögen: eine Flasche, aus der zweimal in einen Satz eingeschenkt wird, würde sich verraten.</translation>
     </message>
     <message>
         <source>Whole bottles, labels covered</source>
@@ -14030,15 +14233,15 @@
     </message>
     <message>
         <source>Write on the first sheet which mark got which drink, place by place. Fold it and keep it on you.</source>
-        <translation>Schreib Platz für Platz auf das erste Blatt, welches Zeichen welches Getränk bekam. Falte es und behalte es bei dir.</translation>
+        <translation>Schreib auf das erste Blatt, welche Marke welches Getränk bekam, Platz für Platz. Falt es und behalt es bei dir.</translation>
     </message>
     <message>
         <source>Write on the slips what will be in the cups, {poured}, and stick one under each cup, writing inwards.</source>
-        <translation>Schreib auf die Zettel, was in die Becher kommt, {poured}, und kleb unter jeden Becher einen, mit der Schrift nach innen.</translation>
+        <translation>Schreib auf die Zettel, was in den Bechern sein wird ({poured}), und kleb unter jeden Becher einen, die Schrift nach innen.</translation>
     </message>
     <message>
         <source>You are in the room by yourself. For each place take {cups} that look alike, and put a mark on each: A, B and so on, on a slip that comes off.</source>
-        <translation>Du bist allein im Raum. Nimm für jeden Platz {cups}, die gleich aussehen, und gib jedem ein Zeichen: A, B und so weiter, auf einem Zettel, der wieder abgeht.</translation>
+        <translation>Du bist allein im Raum. Nimm für jeden Platz {cups}, die einander ähneln, und gib jedem eine Marke: A, B und so weiter, auf einem Zettel, der sich ablösen lässt.</translation>
     </message>
     <message>
         <source>You are in the room by yourself. Put the codes on the cups, two for each place, and take a die and the list.</source>
@@ -14050,11 +14253,11 @@
     </message>
     <message>
         <source>by whoever poured</source>
-        <translation>von der Person, die eingeschenkt hat</translation>
+        <translation>von jemandem, der eingeschenkt hat</translation>
     </message>
     <message>
         <source>by whoever tasted</source>
-        <translation>von der Person, die verkostet hat</translation>
+        <translation>von jemandem, der verkostet hat</translation>
     </message>
     <message>
         <source>drink</source>
@@ -14062,7 +14265,7 @@
     </message>
     <message>
         <source>off two people&apos;s sheets, half of it on each</source>
-        <translation>von den Blättern zweier Leute, auf jedem die Hälfte</translation>
+        <translation>von den Blättern zweier Leute, auf jedem die Hälfte davon</translation>
     </message>
     <message>
         <source>set aside</source>
@@ -14074,11 +14277,11 @@
     </message>
     <message>
         <source>the mark</source>
-        <translation>das Zeichen</translation>
+        <translation>die Marke</translation>
     </message>
     <message>
         <source>the routine</source>
-        <translation>wer den Schlüssel verbirgt</translation>
+        <translation>der Ablauf</translation>
     </message>
     <message>
         <source>{cups} of {drink}</source>
@@ -14090,73 +14293,363 @@
     </message>
     <message>
         <source>{why} The plan is kept. Change that, or choose another routine.</source>
-        <translation>{why} Der Plan bleibt. Ändere das, oder nimm einen anderen Weg.</translation>
-    </message>
-</context>
-<context>
-    <name>FormPart</name>
-    <message>
-        <source>About which cup, from the left?</source>
-        <translation>Um welchen Becher geht es, von links?</translation>
+        <translation>{why} Der Plan bleibt. Änder das, oder nimm einen anderen Ablauf.</translation>
     </message>
     <message>
-        <source>In which round?</source>
-        <translation>In welcher Runde?</translation>
+        <source>Once two places had each other&apos;s cups before them.</source>
+        <translation>Einmal hatten zwei Plätze die Becher des jeweils anderen vor sich.</translation>
     </message>
     <message>
-        <source>Or take the answers from a table that a form made (.csv)</source>
-        <translation>Oder nimm die Antworten aus einer Tabelle, die ein Formular gemacht hat (.csv)</translation>
+        <source>{n} times two places had each other&apos;s cups before them.</source>
+        <translation>{n}-mal hatten zwei Plätze die Becher des jeweils anderen vor sich.</translation>
     </message>
     <message>
-        <source>Read its columns</source>
-        <translation>Spalten lesen</translation>
+        <source>Once the wrong person sat down and got up again, before anything was locked there.</source>
+        <translation>Einmal setzte sich die falsche Person und stand wieder auf, bevor dort etwas festgelegt war.</translation>
     </message>
     <message>
-        <source>The columns</source>
-        <translation>Die Spalten</translation>
-    </message>
-</context>
-<context>
-    <name>oddglass::ui::FormModel</name>
-    <message>
-        <source>%1. First in it: %2</source>
-        <translation>%1. Zuerst steht darin: %2</translation>
+        <source>{n} times the wrong person sat down and got up again, before anything was locked there.</source>
+        <translation>{n}-mal setzte sich die falsche Person und stand wieder auf, bevor dort etwas festgelegt war.</translation>
     </message>
     <message>
-        <source>What does “%1” hold?</source>
-        <translation>Was steht in „%1“?</translation>
+        <source>The table was closed while 1 person had not locked everything.</source>
+        <translation>Der Tisch wurde geschlossen, als 1 Person noch nicht alles festgelegt hatte.</translation>
     </message>
     <message>
-        <source>left out</source>
-        <translation>weggelassen</translation>
+        <source>The table was closed while {n} people had not locked everything.</source>
+        <translation>Der Tisch wurde geschlossen, als {n} Leute noch nicht alles festgelegt hatten.</translation>
     </message>
     <message>
-        <source>round %1</source>
-        <translation>Runde %1</translation>
+        <source>Once the computer&apos;s clock ran backwards. The order is that of the record, not of the clock.</source>
+        <translation>Einmal lief die Uhr des Rechners rückwärts. Die Reihenfolge ist die des Protokolls, nicht die der Uhr.</translation>
     </message>
     <message>
-        <source>the cup of the row</source>
-        <translation>der Becher der Zeile</translation>
+        <source>{n} times the computer&apos;s clock ran backwards. The order is that of the record, not of the clock.</source>
+        <translation>{n}-mal lief die Uhr des Rechners rückwärts. Die Reihenfolge ist die des Protokolls, nicht die der Uhr.</translation>
     </message>
     <message>
-        <source>the cup: its code, or where it stands</source>
-        <translation>der Becher: sein Code, oder wo er steht</translation>
+        <source>Dark or opaque cups, or so little light that the colour does not show.</source>
+        <translation>Dunkle oder undurchsichtige Becher, oder so wenig Licht, dass die Farbe nicht zu sehen ist.</translation>
     </message>
     <message>
-        <source>the name</source>
-        <translation>der Name</translation>
+        <source>Chill the bottles upright for 24 to 72 hours, pour off what is clear, and take dark cups.</source>
+        <translation>Kühl die Flaschen 24 bis 72 Stunden aufrecht, schenk ab, was klar ist, und nimm dunkle Becher.</translation>
     </message>
     <message>
-        <source>the place</source>
-        <translation>der Platz</translation>
+        <source>A lid on every cup, or time for the foam to fall before the cups are carried in.</source>
+        <translation>Ein Deckel auf jeden Becher, oder Zeit, bis der Schaum gefallen ist, bevor die Becher hereinkommen.</translation>
     </message>
     <message>
-        <source>the round</source>
-        <translation>die Runde</translation>
+        <source>Fizz cannot be hidden in the mouth: degas all of them alike, or match them. Open bottles under pressure slowly, over a sink.</source>
+        <translation>Kohlensäure lässt sich im Mund nicht verstecken: entgas alle gleichermaßen, oder gleich sie an. Öffne Flaschen unter Druck langsam, über einem Becken.</translation>
     </message>
     <message>
-        <source>the round of the row</source>
-        <translation>die Runde der Zeile</translation>
+        <source>Let all bottles stand together until they are alike: one temperature for all cups.</source>
+        <translation>Lass alle Flaschen beisammenstehen, bis sie dieselbe Temperatur haben: eine Temperatur für alle Becher.</translation>
+    </message>
+    <message>
+        <source>Pour every cup by measure, to one line.</source>
+        <translation>Schenk jeden Becher abgemessen ein, bis zu einer Linie.</translation>
+    </message>
+    <message>
+        <source>Chill the bottles upright for 24 to 72 hours, and leave the last 1 to 2 cm in the bottle.</source>
+        <translation>Kühl die Flaschen 24 bis 72 Stunden aufrecht, und lass die letzten 1 bis 2 cm in der Flasche.</translation>
+    </message>
+    <message>
+        <source>One kind of cup for all, washed alike, with the code in one spot.</source>
+        <translation>Eine Sorte Becher für alle, auf dieselbe Art gespült, der Code an einer Stelle.</translation>
+    </message>
+    <message>
+        <source>colour (dark cups or little light)</source>
+        <translation>Farbe (dunkle Becher oder wenig Licht)</translation>
+    </message>
+    <message>
+        <source>haze (chilled upright, poured off clear, dark cups)</source>
+        <translation>Trübung (aufrecht gekühlt, klar abgegossen, dunkle Becher)</translation>
+    </message>
+    <message>
+        <source>foam (lids, or time for it to fall)</source>
+        <translation>Schaum (Deckel, oder Zeit zum Fallen)</translation>
+    </message>
+    <message>
+        <source>fizz (all degassed alike, or matched)</source>
+        <translation>Kohlensäure (alle gleichermaßen entgast, oder angeglichen)</translation>
+    </message>
+    <message>
+        <source>temperature (brought to one)</source>
+        <translation>Temperatur (auf eine gebracht)</translation>
+    </message>
+    <message>
+        <source>level (poured by measure)</source>
+        <translation>Füllhöhe (abgemessen eingeschenkt)</translation>
+    </message>
+    <message>
+        <source>sediment (left in the bottle)</source>
+        <translation>Bodensatz (in der Flasche gelassen)</translation>
+    </message>
+    <message>
+        <source>vessel (cups of one kind)</source>
+        <translation>Gefäß (Becher einer Sorte)</translation>
+    </message>
+    <message>
+        <source>foam</source>
+        <translation>Schaum</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>level in the cup</source>
+        <translation>Füllhöhe im Becher</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>Gefäß</translation>
+    </message>
+    <message>
+        <source>had before</source>
+        <translation>schon getrunken</translation>
+    </message>
+    <message>
+        <source>Hold two cups to the light.</source>
+        <translation>Halt zwei Becher gegen das Licht.</translation>
+    </message>
+    <message>
+        <source>Is one cloudier than the other?</source>
+        <translation>Ist einer trüber als der andere?</translation>
+    </message>
+    <message>
+        <source>Does one pour with more of it, or keep it longer?</source>
+        <translation>Schäumt eines beim Einschenken mehr, oder hält der Schaum länger?</translation>
+    </message>
+    <message>
+        <source>Does one hiss, bead or prickle more?</source>
+        <translation>Zischt, perlt oder prickelt eines mehr?</translation>
+    </message>
+    <message>
+        <source>Did all of them stand in one place, for as long?</source>
+        <translation>Standen alle am selben Ort, ebenso lange?</translation>
+    </message>
+    <message>
+        <source>Will every cup be filled to one line?</source>
+        <translation>Wird jeder Becher bis zu einer Linie gefüllt?</translation>
+    </message>
+    <message>
+        <source>Is there something on the bottom of a bottle?</source>
+        <translation>Ist etwas auf dem Boden einer Flasche?</translation>
+    </message>
+    <message>
+        <source>Are the cups of one kind, and unmarked?</source>
+        <translation>Sind die Becher von einer Sorte und ohne Kennzeichen?</translation>
+    </message>
+    <message>
+        <source>Has anybody at the table drunk one of them before?</source>
+        <translation>Hat jemand am Tisch eines davon schon getrunken?</translation>
+    </message>
+    <message>
+        <source>Mend it</source>
+        <translation>Beheben</translation>
+    </message>
+    <message>
+        <source>Ask that instead</source>
+        <translation>Stattdessen danach fragen</translation>
+    </message>
+    <message>
+        <source>Go on, by any means</source>
+        <translation>Weiter, mit allen Mitteln</translation>
+    </message>
+    <message>
+        <source>The sheet then asks how {more} each cup is.</source>
+        <translation>Der Bogen fragt dann nach jedem Becher: wie viel davon ({more})?</translation>
+    </message>
+    <message>
+        <source>The question then is whether one of them is more {more}. Whoever goes by that answers what was asked.</source>
+        <translation>Die Frage ist dann, ob eines mehr davon hat ({more}). Wer danach geht, beantwortet, was gefragt wurde.</translation>
+    </message>
+    <message>
+        <source>Whoever had it may know it again, and what comes out says so. The other way is to leave that person out.</source>
+        <translation>Wer es schon hatte, erkennt es vielleicht wieder, und was herauskommt, sagt das. Der andere Weg ist, diese Person auszulassen.</translation>
+    </message>
+    <message>
+        <source>What comes out then says that the scores may owe something to it.</source>
+        <translation>Was herauskommt, sagt dann, dass die Punkte zum Teil daher kommen können.</translation>
+    </message>
+    <message>
+        <source>The verdict then says: by anything, look and fizz included.</source>
+        <translation>Das Urteil sagt dann: mit allen Mitteln, Aussehen und Prickeln eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+    <message>
+        <source>foamy</source>
+        <translation>schaumig</translation>
+    </message>
+    <message>
+        <source>fizzy</source>
+        <translation>prickelnd</translation>
+    </message>
+    <message>
+        <source>Before the seal nothing was found that gives the drinks away.</source>
+        <translation>Vor dem Siegel wurde nichts gefunden, was die Getränke verrät.</translation>
+    </message>
+    <message>
+        <source>To be mended before pouring, as settled before the seal: {list}.</source>
+        <translation>Vor dem Einschenken zu beheben, wie vor dem Siegel festgelegt: {list}.</translation>
+    </message>
+    <message>
+        <source>Asked about rather than hidden: {list}.</source>
+        <translation>Danach gefragt statt verborgen: {list}.</translation>
+    </message>
+    <message>
+        <source>Different, and gone on with by any means, as settled before the seal: {list}.</source>
+        <translation>Verschieden und mit allen Mitteln weitergemacht, wie vor dem Siegel festgelegt: {list}.</translation>
+    </message>
+    <message>
+        <source>Somebody at the table had one of the drinks before, and may know it again. That was settled before the seal.</source>
+        <translation>Jemand am Tisch hatte eines der Getränke schon und erkennt es vielleicht wieder. Das wurde vor dem Siegel festgelegt.</translation>
+    </message>
+    <message>
+        <source>It was not put on record before the seal whether anything but the taste gives the drinks away.</source>
+        <translation>Vor dem Siegel wurde nicht festgehalten, ob etwas außer dem Geschmack die Getränke verrät.</translation>
+    </message>
+    <message>
+        <source>{finding}, look and fizz included.</source>
+        <translation>{finding}, Aussehen und Prickeln eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>{finding}, by anything, look and fizz included.</source>
+        <translation>{finding}, mit allen Mitteln, Aussehen und Prickeln eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Pour {volume} into each cup, the drink that its slip says, all to the same height.</source>
+        <translation>Schenk {volume} in jeden Becher, das Getränk, das sein Zettel nennt, alle gleich hoch.</translation>
+    </message>
+    <message>
+        <source>Pour {poured} for each place, {volume} in each cup. You choose which mark gets which.</source>
+        <translation>Schenk {poured} für jeden Platz ein, {volume} in jeden Becher. Du wählst, welche Marke welches bekommt.</translation>
+    </message>
+    <message>
+        <source>Pour {volume} into each, and write on the list which code got which before you throw again. Never throw twice for one pair.</source>
+        <translation>Schenk in jeden {volume}, und schreib auf die Liste, welcher Code welches bekam, bevor du wieder würfelst. Würfle nie zweimal für ein Paar.</translation>
+    </message>
+    <message>
+        <source>Pour {volume} into each cup from the bottle whose letter stands beside its code. Everybody may see that list: nobody knows what a letter holds.</source>
+        <translation>Schenk {volume} in jeden Becher aus der Flasche, deren Buchstabe neben seinem Code steht. Alle dürfen diese Liste sehen: niemand weiß, was ein Buchstabe enthält.</translation>
+    </message>
+    <message>
+        <source>Places {places} had each other&apos;s cups before them in round {round}.</source>
+        <translation>Die Plätze {places} hatten in Runde {round} die Becher des jeweils anderen vor sich.</translation>
+    </message>
+    <message>
+        <source>(By the clock this came before the entry above it.)</source>
+        <translation>(Nach der Uhr kam das vor dem Eintrag darüber.)</translation>
+    </message>
+    <message>
+        <source>A directional pair: two cups, one of each drink. “{more}”: which one has more of it?</source>
+        <translation>Ein gerichteter Paarvergleich: zwei Becher, einer von jedem Getränk. „{more}“: welcher hat mehr davon?</translation>
+    </message>
+    <message>
+        <source>A 3-AFC: three cups, one of the drink that is expected to have more of it and two of the other. “{more}”: which one has the most of it?</source>
+        <translation>Ein 3-AFC: drei Becher, einer von dem Getränk, bei dem mehr davon erwartet wird, und zwei vom anderen. „{more}“: welcher hat am meisten davon?</translation>
+    </message>
+    <message>
+        <source>“{more}”: which one has more of it?</source>
+        <translation>„{more}“: welcher hat mehr davon?</translation>
+    </message>
+    <message>
+        <source>“{more}”: which one has the most of it?</source>
+        <translation>„{more}“: welcher hat am meisten davon?</translation>
+    </message>
+    <message>
+        <source>Place {place} is free again. If anything was drunk there, have those cups poured anew before somebody sits down.</source>
+        <translation>Platz {place} ist wieder frei. Wenn dort etwas getrunken wurde, lass diese Becher neu einschenken, bevor sich jemand hinsetzt.</translation>
+    </message>
+    <message>
+        <source>Everything at place {place} was set aside already. The place stays as it is.</source>
+        <translation>An Platz {place} war schon alles beiseitegestellt. Der Platz bleibt, wie er ist.</translation>
+    </message>
+    <message>
+        <source>1 round at place {place} was locked by the wrong person and does not count. The place stays as it is; whoever should have sat there takes a spare place.</source>
+        <translation>1 Runde an Platz {place} wurde von der falschen Person festgelegt und zählt nicht. Der Platz bleibt, wie er ist; wer dort sitzen sollte, nimmt einen Reserveplatz.</translation>
+    </message>
+    <message>
+        <source>{n} rounds at place {place} were locked by the wrong person and do not count. The place stays as it is; whoever should have sat there takes a spare place.</source>
+        <translation>{n} Runden an Platz {place} wurden von der falschen Person festgelegt und zählen nicht. Der Platz bleibt, wie er ist; wer dort sitzen sollte, nimmt einen Reserveplatz.</translation>
+    </message>
+    <message>
+        <source>Put the mats of places {places} back. Both begin these cups again.</source>
+        <translation>Leg die Matten der Plätze {places} zurück. Beide fangen mit diesen Bechern neu an.</translation>
+    </message>
+    <message>
+        <source>Put the mats back. Place {places} begins these cups again; what was drunk of them is poured anew.</source>
+        <translation>Leg die Matten zurück. Platz {places} fängt mit diesen Bechern neu an; was davon getrunken wurde, wird neu eingeschenkt.</translation>
+    </message>
+    <message>
+        <source>What place {places} had locked does not count.</source>
+        <translation>Was Platz {places} festgelegt hatte, zählt nicht.</translation>
+    </message>
+    <message>
+        <source>What places {places} had locked does not count.</source>
+        <translation>Was die Plätze {places} festgelegt hatten, zählt nicht.</translation>
+    </message>
+    <message>
+        <source>All answers of {who} in this session are destroyed at once, and the place is left. It cannot be undone. Nobody asks why.</source>
+        <translation>Alle Antworten von {who} in dieser Verkostung werden sofort vernichtet, und der Platz ist verlassen. Das lässt sich nicht rückgängig machen. Niemand fragt, warum.</translation>
+    </message>
+    <message>
+        <source>Evening {evening}, round {round}: {drink}</source>
+        <translation>Abend {evening}, Runde {round}: {drink}</translation>
+    </message>
+    <message>
+        <source>Places {first} to {last}: {drink}</source>
+        <translation>Plätze {first} bis {last}: {drink}</translation>
+    </message>
+    <message>
+        <source>Evening {evening}, round {round}, places {first} to {last}: {drink}</source>
+        <translation>Abend {evening}, Runde {round}, Plätze {first} bis {last}: {drink}</translation>
+    </message>
+    <message>
+        <source>Round {round}, places {first} to {last}: {drink}</source>
+        <translation>Runde {round}, Plätze {first} bis {last}: {drink}</translation>
+    </message>
+    <message>
+        <source>Place {place} was named twice. Nothing was changed. Name the two places that had each other&apos;s cups.</source>
+        <translation>Platz {place} wurde zweimal genannt. Nichts wurde geändert. Nenn die beiden Plätze, die die Becher des jeweils anderen hatten.</translation>
+    </message>
+    <message>
+        <source>The table is closed, so answers are not taken back here any more. Everything is kept. Whoever gave a name or a nickname can be forgotten by the brewer, on the page of people; what was given without a name can no longer be found.</source>
+        <translation>Der Tisch ist geschlossen, also werden hier keine Antworten mehr zurückgenommen. Alles bleibt. Wer einen Namen oder Spitznamen angegeben hat, kann auf der Seite der Leute vergessen werden; was ohne Namen gegeben wurde, lässt sich nicht mehr finden.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked yet whether anything but the taste tells the drinks apart. The plan is kept. Go through the nine checks of the give-aways.</source>
+        <translation>Noch hat niemand nachgesehen, ob etwas außer dem Geschmack die Getränke verrät. Der Plan bleibt. Geh die neun Prüfungen durch.</translation>
+    </message>
+    <message>
+        <source>{check}: what was chosen for it does not go with this plan. The plan is kept. Choose another way out among the give-aways.</source>
+        <translation>{check}: was dafür gewählt wurde, passt nicht zu diesem Plan. Der Plan bleibt. Wähl dort einen anderen Ausweg.</translation>
+    </message>
+    <message>
+        <source>One of the checks</source>
+        <translation>Eine der Prüfungen</translation>
+    </message>
+    <message>
+        <source>the give-aways</source>
+        <translation>was verrät</translation>
+    </message>
+    <message>
+        <source>Without what was told by look or fizz: {counted}. That alone would read “{verdict}”; it was settled before that look and fizz may tell.</source>
+        <translation>Ohne das, was an Aussehen oder Prickeln erkannt wurde: {counted}. Das allein hieße „{verdict}“; vorher wurde festgelegt, dass Aussehen und Prickeln es verraten dürfen.</translation>
+    </message>
+    <message>
+        <source>Asked in one direction only: does {lot} have more of “{more}”?</source>
+        <translation>Nur in einer Richtung gefragt: hat {lot} mehr von „{more}“?</translation>
+    </message>
+    <message>
+        <source>{volume} in each cup, {cups} a flight, each under its own code. The codes were drawn; which cup held what was left to hands.</source>
+        <translation>{volume} in jedem Becher, {cups} im Satz, jeder unter eigenem Code. Die Codes wurden gelost; was in welchen Becher kam, blieb Händen überlassen.</translation>
     </message>
 </context>
 </TS>
