@@ -10,15 +10,15 @@
 namespace oddglass::words {
 namespace {
 
-constexpr std::size_t mostNamed = 6;
+constexpr std::size_t mostWordsNamed = 6;
 
 // "a, b or c"; what goes beyond is counted.
 std::string oneOf(const Voice& voice, const std::vector<std::string>& words) {
   std::vector<std::string> named;
   for (const std::string& word : words)
-    if (named.size() < mostNamed) named.push_back(quoted(voice, word));
-  if (words.size() > mostNamed)
-    return say(voice, QT_TRANSLATE_NOOP("words", "{list} and {n} more of the words asked about"), {{"list", listed(voice, named)}, {"n", whole(voice, static_cast<long long>(words.size() - mostNamed))}});
+    if (named.size() < mostWordsNamed) named.push_back(quoted(voice, word));
+  if (words.size() > mostWordsNamed)
+    return say(voice, QT_TRANSLATE_NOOP("words", "{list} and {n} more of the words asked about"), {{"list", listed(voice, named)}, {"n", whole(voice, static_cast<long long>(words.size() - mostWordsNamed))}});
   if (named.size() == 1) return named.front();
   const std::string last = named.back();
   named.pop_back();

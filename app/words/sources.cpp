@@ -8,9 +8,11 @@
 namespace oddglass::words {
 
 std::vector<std::string> planSources(const Voice& voice, Method method, const planning::Outlook& outlook, int gammaPm) {
-  const std::string standard = standardOf(method);
-  const Values values{{"method", capitalised(methodName(voice, method))}, {"standard", standard}};
-  std::vector<std::string> lines{standard.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "{method}: common practice, after no standard of its own."), values)
+  Plan plan;
+  plan.method = method;
+  const std::vector<std::string> standards = standardsOf(plan);
+  const Values values{{"method", capitalised(methodName(voice, method))}, {"standard", listed(voice, standards)}};
+  std::vector<std::string> lines{standards.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "{method}: common practice, after no standard of its own."), values)
                                                   : say(voice, QT_TRANSLATE_NOOP("words", "{method}: after {standard}, not certified."), values),
                                  outlookMethod(voice, outlook, gammaPm)};
   if (outlook.sequential) lines.push_back(stoppingSource(voice));
