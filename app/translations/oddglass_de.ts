@@ -13800,10 +13800,6 @@
         <translation>{method}: nach {standard}, nicht zertifiziert.</translation>
     </message>
     <message>
-        <source>Score sheets: after ISO 13299:2016, not certified.</source>
-        <translation>Bewertungsbögen: nach ISO 13299:2016, nicht zertifiziert.</translation>
-    </message>
-    <message>
         <source>The smallest gap that shows: Student’s t over people (paired), each one’s rounds averaged first, two-sided, 8 times in 10. Where some people do not get both cups of a pair, those who do are counted. With several main questions the risk of a false alarm is shared (Holm 1979).</source>
         <translation>Der kleinste Abstand, der sich zeigt: Students t über Leute (gepaart), die Runden jeder Person zuerst gemittelt, zweiseitig, in 8 von 10 Fällen. Wo manche nicht beide Becher eines Paares bekommen, zählen die, die sie haben. Bei mehreren Hauptfragen wird das Risiko eines falschen Alarms geteilt (Holm 1979).</translation>
     </message>

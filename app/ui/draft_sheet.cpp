@@ -36,7 +36,7 @@ void DraftModel::showSheetTakes(const planning::Amounts& amounts, const planning
   m_small = shownAll(found.cautions);
   m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
   m_amounts = shownAll(words::amountLines(voice(), setup, amounts, names));
-  m_how = shownAll(words::sheetPlanSources(voice()));
+  m_how = shownAll(words::sheetPlanSources(voice(), m_draft.sheet.items));
 }
 
 void DraftModel::showSheetSeal(const std::optional<planning::SheetOutlook>& outlook, const std::string& refusal) {

@@ -19,8 +19,13 @@ std::vector<std::string> planSources(const Voice& voice, Method method, const pl
   return lines;
 }
 
-std::vector<std::string> sheetPlanSources(const Voice& voice) {
-  return {say(voice, QT_TRANSLATE_NOOP("words", "Score sheets: after ISO 13299:2016, not certified.")),
+std::vector<std::string> sheetPlanSources(const Voice& voice, const std::vector<SheetItem>& items) {
+  Plan plan;
+  plan.method = Method::sheet;
+  plan.items = items;
+  const std::vector<std::string> standards = standardsOf(plan);
+  return {standards.empty() ? say(voice, QT_TRANSLATE_NOOP("words", "Score sheets, as is common practice."))
+                            : say(voice, QT_TRANSLATE_NOOP("words", "Score sheets after {standards}, not certified."), {{"standards", listed(voice, standards)}}),
           say(voice, QT_TRANSLATE_NOOP("words", "The smallest gap that shows: Student’s t over people (paired), each one’s rounds averaged first, two-sided, 8 times in 10. Where some people do not get "
                                                 "both cups of a pair, those who do are counted. With several main questions the risk of a false alarm is shared (Holm 1979).")),
           say(voice, QT_TRANSLATE_NOOP("words", "How much people differ comes from your own tastings with them, and from our stated default until there are any."))};

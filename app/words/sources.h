@@ -13,8 +13,8 @@ namespace oddglass::words {
 
 /// Of a plan that compares: the method, how its chances are worked out, and the rule of a plan with looks.
 std::vector<std::string> planSources(const Voice& voice, Method method, const planning::Outlook& outlook, int gammaPm);
-/// Of a plan of score sheets.
-std::vector<std::string> sheetPlanSources(const Voice& voice);
+/// Of a plan of score sheets with these questions.
+std::vector<std::string> sheetPlanSources(const Voice& voice, const std::vector<SheetItem>& items);
 /// Of going on or stopping after whole rounds.
 std::string stoppingSource(const Voice& voice);
 /// Of a series, of batches side by side, and of a person beside the room.
