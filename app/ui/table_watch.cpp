@@ -19,7 +19,7 @@ void TableWatch::look() {
 
 void TableWatch::show(bool open) {
   const Router::Page page = m_stage.router.page();
-  m_awake.setNeeded(page == Router::Page::PourSheet || (open && Router::isTasting(page)));
+  m_awake.setNeeded(page == Router::Page::PourSheet || page == Router::Page::Alone || (open && Router::isTasting(page)));
   if (open == m_open) return;
   m_open = open;
   emit changed();

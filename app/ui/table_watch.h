@@ -5,8 +5,8 @@
 
 namespace oddglass::ui {
 
-/// Whether a table is open in this window: then the screen stays awake on its pages, and closing the window is asked about once. The pourer's screen stays
-/// awake too.
+/// Whether a table is open in this window: then the screen stays awake on its pages, and closing the window is asked about once. The pourer's screen, and that of the steps in
+/// which hands hide the cups, stays awake too.
 class TableWatch : public oddglass::ui::PageModel {
   Q_OBJECT
   QML_ELEMENT
