@@ -57,7 +57,12 @@ TEST_CASE("a person is forgotten after two questions") {
   at.click("eraseEverythingNext");
   at.click("eraseEverythingDeed");
   CHECK(at.app().findChild<ui::PeopleModel*>()->people()->count() == 0);
-  CHECK_FALSE(at.app().findChild<ui::PeopleModel*>()->property("erasedLine").toString().isEmpty());
+  CHECK(at.app().findChild<ui::PeopleModel*>()->property("erasedLine").toString().startsWith(QStringLiteral("Forgotten: it is gone from this file.")));
+  CHECK_FALSE(at.item("undoYes"));  // nor does taking back bring anybody back
+  test::addPerson(at, "Rowan");
+  at.click("undoYes");
+  CHECK_FALSE(at.item("undoYes"));
+  CHECK_FALSE(at.item("person0"));
   CHECK(at.complaints() == "");
 }
 
