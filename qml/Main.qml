@@ -3,7 +3,7 @@ import QtQuick
 import QtQuick.Controls.Basic
 import Oddglass.Ui
 
-// The window: side column, banner, and the page that the router names.
+// The window. Its first frame is the paper alone, so that it stands at once; what is on it follows in the next one.
 ApplicationWindow {
     id: window
 
@@ -40,7 +40,7 @@ ApplicationWindow {
     Binding { target: Theme; property: "dark"; value: window.app.preferences.dark }
     Binding { target: Theme; property: "scale"; value: window.app.preferences.textScale }
     Binding { target: Theme; property: "tasting"; value: window.app.router.tasting }
-    Binding { target: Theme; property: "wetTarget"; value: Math.max(56, content.Screen.pixelDensity * 14) }
+    Binding { target: Theme; property: "wetTarget"; value: Math.max(56, inside.Screen.pixelDensity * 14) }
 
     Shortcut { sequences: ["Ctrl++", "Ctrl+="]; onActivated: window.app.preferences.largerText() }
     Shortcut { sequences: ["Ctrl+-"]; onActivated: window.app.preferences.smallerText() }
@@ -48,86 +48,27 @@ ApplicationWindow {
     Shortcut { sequences: ["Escape"]; onActivated: window.app.notice.dismiss() }
     Shortcut { sequences: ["Ctrl+Q"]; onActivated: window.close() }
 
-    Item {
-        id: content
+    Loader {
+        id: inside
 
         anchors.fill: parent
-
-        NavColumn {
-            id: nav
-
-            app: window.app
-            width: visible ? Math.min(Math.max(200, 232 * Theme.scale * 0.9), content.width * 0.32) : 0
-            height: parent.height
-            visible: !window.app.router.tasting
+    }
+    Binding { target: inside.item; property: "askedToClose"; value: window.askedToClose; when: inside.status === Loader.Ready }
+    Connections {
+        target: inside.item
+        ignoreUnknownSignals: true
+        function onCloseRequested() {
+            window.close();
         }
-        Banner {
-            id: banner
-
-            objectName: "banner"
-            x: nav.width
-            width: parent.width - x
-            height: implicitHeight
-            message: window.app.notice.message
-            onDismissed: window.app.notice.dismiss()
+        function onStayRequested() {
+            window.askedToClose = false;
         }
-        AskBar {
-            id: closing
-
-            objectName: "closing"
-            x: nav.width
-            y: banner.height
-            width: parent.width - x
-            height: implicitHeight
-            message: window.askedToClose && window.app.table.open ? qsTr("The table is open. What is locked is safe, and what was typed on a sheet is kept; a cup that was chosen and not locked is chosen again. Start the program again to go on where you are now.") : ""
-            yes: qsTr("Close the window")
-            no: qsTr("Keep it open")
-            onYesRequested: window.close()
-            onNoRequested: window.askedToClose = false
-        }
-        Pages {
-            app: window.app
-            x: nav.width
-            y: closing.y + closing.height
-            width: parent.width - x
-            height: parent.height - y - undo.height
-        }
-        AskBar {
-            id: undo
-
-            objectName: "undo"
-            x: nav.width
-            y: parent.height - height
-            width: parent.width - x
-            height: implicitHeight
-            calm: true
-            message: window.app.undo.line
-            yes: window.app.undo.offered ? qsTr("Take it back") : ""
-            no: qsTr("Leave it so")
-            onYesRequested: window.app.undo.takeBack()
-            onNoRequested: window.app.undo.dismiss()
-        }
-        Rectangle {
-            objectName: "working"
-            x: nav.width
-            y: parent.height - height
-            width: parent.width - x
-            height: said.height + 16
-            visible: window.app.working
-            color: Theme.sheet
-
-            HairLine {
-                width: parent.width
-            }
-            Small {
-                id: said
-
-                x: 28
-                anchors.verticalCenter: parent.verticalCenter
-                width: parent.width - 56
-                text: qsTr("Working it out. You can go on meanwhile.")
-                Accessible.role: Accessible.AlertMessage
-            }
+    }
+    Connections {
+        target: window
+        enabled: inside.status === Loader.Null
+        function onFrameSwapped() {
+            inside.setSource("Inside.qml", {app: window.app});
         }
     }
 }

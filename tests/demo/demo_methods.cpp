@@ -125,7 +125,7 @@ PlayedEvening playKnownDifference(DemoShelf& demo) {
   draft.rounds = 3;
   draft.cupMl = 15;
   draft.promises = {{Outcome::shown, "ask these six about every porter from now on"}, {Outcome::notShown, "keep one bottle warm for another half a year"}};
-  Table table(demo, draft, sixAndWenna, 1786042800000);  // 6 August 2026, 19:00 UTC
+  DemoTable table(demo, draft, sixAndWenna, 1786042800000);  // 6 August 2026, 19:00 UTC
   table.round("1110111");
   table.round("1110101");
   table.round("1100111");

@@ -51,6 +51,7 @@ void Window::open(Clock& clock, Chance& chance) {
   REQUIRE(QTest::qWaitForWindowExposed(m_window));
   REQUIRE(QTest::qWaitForWindowActive(m_window));
   m_app->start();
+  REQUIRE(until([this] { return item("mainInside"); }));
   settle();
 }
 
