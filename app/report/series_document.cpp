@@ -3,6 +3,7 @@
 #include "insight/beside.h"
 #include "report/age_picture.h"
 #include "report/made.h"
+#include "report/sections.h"
 #include "words/bottle_watch.h"
 #include "words/drinks.h"
 #include "words/history.h"
@@ -58,6 +59,12 @@ struct SeriesWriter {
       say(words::experienceLine(voice, read.held[i]));
       for (const std::string& each : words::deviationLines(voice, insight::deviationsOf(read.held[i]))) say(each);
     }
+    return section;
+  }
+
+  Section served() const {
+    Section section = servingSection(voice, read.held.front(), words::reportWords(voice));
+    section.lines.insert(section.lines.begin(), text.servedNote);
     return section;
   }
 
@@ -125,9 +132,13 @@ Document seriesDocument(const Voice& voice, const SeriesReport& read) {
   };
   addLinesUnder({}, said.lines);
   addLinesUnder(writer.text.unknownHeading, said.cautions);
+  if (!said.round.empty()) addLinesUnder(writer.text.roundHeading, {writer.text.roundNote});
   writer.addAsked(said, made);
   addLinesUnder(writer.text.notesHeading, noteLines(voice, read.series, read.over, read.notes));
-  made.room = {{writer.text.planHeading, words::seriesPlanLines(voice, read.series, read.over.main.kind, writer.lotNames()), std::nullopt}, writer.sittings(), writer.drinks(), writer.record()};
+  made.room = {{writer.text.planHeading, words::seriesPlanLines(voice, read.series, read.over.main.kind, writer.lotNames()), std::nullopt}, writer.sittings()};
+  if (!read.held.empty()) made.room.push_back(writer.served());
+  made.room.push_back(writer.drinks());
+  made.room.push_back(writer.record());
   return made;
 }
 

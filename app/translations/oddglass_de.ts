@@ -8824,6 +8824,18 @@
         <translation>Anders eingestellt als beim ersten Termin: {parts}.</translation>
     </message>
     <message>
+        <source>Looking round</source>
+        <translation>Umsehen</translation>
+    </message>
+    <message>
+        <source>From here on it is not what the series was begun for: hints, judged together, so that looking at many things does not make one of them speak by chance.</source>
+        <translation>Von hier an ist es nicht das, wofür die Reihe begonnen wurde: Hinweise, zusammen beurteilt, damit nicht eines von vielen Dingen durch Zufall spricht.</translation>
+    </message>
+    <message>
+        <source>As at the first sitting; what was set otherwise later stands with its sitting.</source>
+        <translation>Wie beim ersten Termin; was später anders eingestellt war, steht bei seinem Termin.</translation>
+    </message>
+    <message>
         <source>A change of up to {limit} was said beforehand not to matter.</source>
         <translation>Von einer Änderung bis {limit} wurde vorher gesagt, dass sie nichts ausmacht.</translation>
     </message>

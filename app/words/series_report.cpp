@@ -23,6 +23,9 @@ SeriesReportWords seriesReportWords(const Voice& voice) {
                       w(QT_TRANSLATE_NOOP("words", "best before")), w(QT_TRANSLATE_NOOP("words", "storage")), w(QT_TRANSLATE_NOOP("words", "bottles now")), w(QT_TRANSLATE_NOOP("words", "set aside for sealed sessions"))};
   words.notHeld = w(QT_TRANSLATE_NOOP("words", "not held"));
   words.batch = w(QT_TRANSLATE_NOOP("words", "the batch"));
+  words.roundHeading = w(QT_TRANSLATE_NOOP("words", "Looking round"));
+  words.roundNote = w(QT_TRANSLATE_NOOP("words", "From here on it is not what the series was begun for: hints, judged together, so that looking at many things does not make one of them speak by chance."));
+  words.servedNote = w(QT_TRANSLATE_NOOP("words", "As at the first sitting; what was set otherwise later stands with its sitting."));
   return words;
 }
 

@@ -15,7 +15,7 @@ struct SeriesReportWords {
   std::string planHeading, sittingsHeading, lotHeading, lotNote, notesHeading, recordHeading, unknownHeading;
   std::vector<std::string> sittingHeaders;  ///< six: number, due, held, age, people, at the first too
   std::vector<std::string> lotHeaders;      ///< eight
-  std::string notHeld, batch;
+  std::string notHeld, batch, roundHeading, roundNote, servedNote;
 };
 SeriesReportWords seriesReportWords(const Voice& voice);
 

@@ -56,7 +56,7 @@ TEST_CASE("the report of a series on paper says all that its HTML says, with a f
     INFO(word);
     CHECK(text.find(word) != std::string::npos);
   }
-  for (const std::string& line : document.out.sections[2].lines) CHECK_THAT(text, Catch::Contains(squeezed(line)));
+  for (const std::string& line : document.out.sections[3].lines) CHECK_THAT(text, Catch::Contains(squeezed(line)));
   CHECK(timesIn(read.images(), "\n") <= 2);
   CHECK(beyond(read, 595.3, 841.9, 45) == "");
   CHECK(overlapping(read) == "");

@@ -38,7 +38,7 @@ TEST_CASE("the report of a series holds plan, findings, sittings, drinks and rec
   const std::string text = htmlIn(evening);
   CHECK(tests::whatIsWrong(text) == "");
   for (const char* part : {"Heather mead grows old", "Sitting 4, which this series was begun for, has not been held yet.", "rose since 2025-12-08", "Begun for one comparison: honey at sitting 4 beside the first.",
-                           "A change of up to 10 of 100 was said beforehand not to matter.", "bottles of this bottling, kept cold", "2026-11-24", "not held", "Heather mead, kept cold", "fridge", "What cannot be known",
+                           "A change of up to 10 of 100 was said beforehand not to matter.", "bottles of this bottling, kept cold", "2026-11-24", "not held", "Heather mead, kept cold", "fridge", "What cannot be known", "Looking round", "15 mL in each cup",
                            "off the lees", "Sitting 3: Seal mark ", "Sitting 2: The pour sheet was opened once.", "After ISO 13299:2016; nobody has certified this test.", "1 sitting to come takes 1", "Next look: 2026-11-24."}) {
     INFO(part);
     CHECK_THAT(text, Contains(part));
