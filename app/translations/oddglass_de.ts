@@ -529,6 +529,33 @@
     </message>
 </context>
 <context>
+    <name>Inside</name>
+    <message>
+        <source>The table is open. What is locked is safe, and what was typed on a sheet is kept; a cup that was chosen and not locked is chosen again. Start the program again to go on where you are now.</source>
+        <translation>Der Tisch ist offen. Was festgelegt ist, ist gespeichert, und was auf einem Bogen getippt wurde, bleibt; ein Becher, der gewählt und nicht festgelegt war, wird neu gewählt. Starte das Programm wieder, um da weiterzumachen, wo ihr gerade seid.</translation>
+    </message>
+    <message>
+        <source>Close the window</source>
+        <translation>Fenster schließen</translation>
+    </message>
+    <message>
+        <source>Keep it open</source>
+        <translation>Offen lassen</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Leave it so</source>
+        <translation>So lassen</translation>
+    </message>
+    <message>
+        <source>Working it out. You can go on meanwhile.</source>
+        <translation>Wird ausgerechnet. Du kannst inzwischen weitermachen.</translation>
+    </message>
+</context>
+<context>
     <name>KeepingPage</name>
     <message>
         <source>Keeping</source>
@@ -842,30 +869,6 @@
     <message>
         <source>Oddglass</source>
         <translation>Oddglass</translation>
-    </message>
-    <message>
-        <source>Working it out. You can go on meanwhile.</source>
-        <translation>Wird ausgerechnet. Du kannst inzwischen weitermachen.</translation>
-    </message>
-    <message>
-        <source>The table is open. What is locked is safe, and what was typed on a sheet is kept; a cup that was chosen and not locked is chosen again. Start the program again to go on where you are now.</source>
-        <translation>Der Tisch ist offen. Was festgelegt ist, ist gespeichert, und was auf einem Bogen getippt wurde, bleibt; ein Becher, der gewählt und nicht festgelegt war, wird neu gewählt. Starte das Programm wieder, um da weiterzumachen, wo ihr gerade seid.</translation>
-    </message>
-    <message>
-        <source>Close the window</source>
-        <translation>Fenster schließen</translation>
-    </message>
-    <message>
-        <source>Keep it open</source>
-        <translation>Offen lassen</translation>
-    </message>
-    <message>
-        <source>Take it back</source>
-        <translation>Zurücknehmen</translation>
-    </message>
-    <message>
-        <source>Leave it so</source>
-        <translation>So lassen</translation>
     </message>
 </context>
 <context>
