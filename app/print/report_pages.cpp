@@ -28,6 +28,13 @@ void sections(Pages& pages, const std::vector<report::Section>& all, const words
   }
 }
 
+/// How high some lines and the figure below them are, which stay with their heading on one page; nothing where they would take most of one.
+double withFigure(const Pages& pages, const std::vector<std::string>& lines, const report::Drawing& layOut) {
+  double height = pages.heightOf(layOut(figureWidth, figureMeasure())) + 6;
+  for (const std::string& line : lines) height += SetText(line, {}, pages.width()).height() + 4;
+  return height < (pages.bottom() - pages.top()) * 0.7 ? height : 0;
+}
+
 /// The mark of the verdict beside its headline.
 void headline(Pages& pages, const words::CameOut& out, double size) {
   const Type type{size, true, Type{}.colour};
@@ -62,9 +69,7 @@ void cameOut(Pages& pages, const words::CameOut& out, const words::ReportWords& 
   for (std::size_t i = 0; i < out.sections.size(); ++i) {
     const words::OutSection& section = out.sections[i];
     const bool isDrawn = document && i < document->drawings.size() && !document->drawings[i].empty();
-    // A heading without a line of its own belongs to its figure.
-    const double with = isDrawn && section.lines.empty() ? pages.heightOf(document->drawings[i].front()(figureWidth, figureMeasure())) + 6 : 0;
-    pages.heading(section.heading, 13, with);
+    pages.heading(section.heading, 13, isDrawn ? withFigure(pages, section.lines, document->drawings[i].front()) : 0);
     for (const std::string& line : section.lines) pages.paragraph(line);
     if (isDrawn) drawings(pages, document->drawings[i], text);
     else if (!section.rows.empty()) pages.table({section.headers, section.rows});

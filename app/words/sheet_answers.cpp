@@ -1,6 +1,7 @@
 #include "words/sheet_answers.h"
 
 #include "words/mark.h"
+#include "words/numbers.h"
 #include "words/sheet_asked.h"
 #include "words/sheet_out.h"
 #include "words/sheet_plan.h"
@@ -15,7 +16,7 @@ std::string answeredTo(const Voice& voice, const SheetItem& item, int value) {
   const std::vector<std::string> names = item.kind == ItemKind::liking ? std::vector<std::string>() : answerWords(voice, item.kind);
   const auto at = static_cast<std::size_t>(value - item.low.value_or(1));
   if (at < names.size()) return say(voice, QT_TRANSLATE_NOOP("words", "{what}: {answer}"), {{"what", what}, {"answer", names[at]}});
-  return say(voice, QT_TRANSLATE_NOOP("words", "{what} {points}"), {{"what", what}, {"points", points(voice, item.kind, value)}});
+  return say(voice, QT_TRANSLATE_NOOP("words", "{what} {points}"), {{"what", what}, {"points", item.kind == ItemKind::magnitude ? points(voice, item.kind, value) : whole(voice, value)}});
 }
 
 }  // namespace oddglass::words

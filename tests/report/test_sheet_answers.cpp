@@ -51,7 +51,7 @@ TEST_CASE("the answers stand behind the report of a score sheet, cup by cup") {
     return std::vector<std::string>();
   };
   REQUIRE_FALSE(rowOf("Friend A", "Heather mead").empty());
-  CHECK(rowOf("Friend A", "Heather mead").back().starts_with("sweet 11; body: just about right; liking 2"));
+  CHECK(rowOf("Friend A", "Heather mead").back().starts_with("sweet 11; body: just about right; liking 2; an order of all cups "));
   CHECK(rowOf("Friend A", "Bought mead").back().starts_with("sweet 12; butter; body: too little; liking 3"));
   CHECK_FALSE(rowOf("fox 1", "Bought mead").empty());
   CHECK(rowOf("Wenna Tarn", "Bought mead")[1] == "maker");
