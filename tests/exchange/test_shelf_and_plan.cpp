@@ -182,7 +182,7 @@ TEST_CASE("A plan may hold all that a method has, by the keys of the sealed plan
   CHECK(refused({{"evenings", 7}}) == "plan/evenings");
   CHECK(refused({{"wave", 61}}) == "plan/wave");
   CHECK(refused({{"expectation_pc", 100}}) == "plan/expectation_pc");
-  CHECK(refused({{"give_aways", {{"smell", "mend"}}}}) == "plan/give_aways");
+  CHECK(refused({{"give_aways", {{"smell", "mend"}}}}) == "plan/give_aways/smell");
   CHECK(refused({{"give_aways", {{"fizz", "hide"}}}}) == "plan/give_aways/fizz");
   CHECK(refused({{"give_aways", "none"}}) == "plan/give_aways");
   CHECK(refused({{"also_prefer", 1}}) == "plan/also_prefer");
