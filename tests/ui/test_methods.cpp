@@ -56,7 +56,7 @@ TEST_CASE("a directional pair: one thing is named, and one direction is asked ab
     at.shoot("question_more");
   });
   beforeTheCups(at);
-  CHECK(at.text("headline") == QStringLiteral("“sweet”: which one has more of it?"));
+  CHECK(at.text("headline") == "“sweet”: which one has more of it?");
   CHECK_FALSE(at.item("cup2"));
   at.click("cup1");
   at.shoot("pair_chosen");
@@ -74,7 +74,7 @@ TEST_CASE("a named thing is asked for as soon as a method needs it") {
     at.click("primaryButton");
   });
   beforeTheCups(at);
-  CHECK(at.text("headline") == QStringLiteral("“dry”: which one has more of it?"));
+  CHECK(at.text("headline") == "“dry”: which one has more of it?");
 }
 
 TEST_CASE("a preference may be none") {
