@@ -3,6 +3,7 @@
 #include "domain/day.h"
 #include "domain/names.h"
 #include "domain/problem.h"
+#include "domain/text.h"
 #include "session/same_again.h"
 #include "store/log.h"
 
@@ -56,6 +57,16 @@ Draft firstSitting(const SeriesRow& series, const std::vector<SheetItem>& sheet)
   return draft;
 }
 
+// A title may have 200 letters; what is left of the series' makes room for the number.
+std::string titleOf(std::string series, int sitting) {
+  const std::string number = ' ' + std::to_string(sitting);
+  while (lettersIn(series + number) > 200) {
+    while ((static_cast<unsigned char>(series.back()) & 0xC0) == 0x80) series.pop_back();
+    series.pop_back();
+  }
+  return series + number;
+}
+
 void markMain(Draft& draft, const SeriesRow& series) {
   const auto about = std::ranges::find_if(draft.sheet.items, [&](const SheetItem& item) { return isAbout(series.main, item); });
   if (about == draft.sheet.items.end()) return;
@@ -74,7 +85,7 @@ SessionId planSitting(store::Store& store, Clock& clock, Chance& chance, const S
     if (!there.getColumn(0).isNull()) throw Problem(Trouble::alreadyThere, "sitting", {{"text", std::to_string(sitting)}});
     const auto before = lastSealed(db, row.id);
     Draft draft = before ? sameAgain(store, *before) : firstSitting(row, sheet);
-    draft.title = row.title + " " + std::to_string(sitting);
+    draft.title = titleOf(row.title, sitting);
     markMain(draft, row);
     draft.id = newDraft(store, clock, chance, draft.title);
     saveDraft(store, clock, draft);

@@ -1,4 +1,5 @@
 #include "domain/same_setup.h"
+#include "domain/text.h"
 #include "session/about_lots.h"
 #include "session/same_again.h"
 #include "aging_evenings.h"
@@ -32,6 +33,18 @@ TEST_CASE("the first sitting of a series pours the batch beside its control, and
   // A draft that is thrown away leaves its sitting free again.
   session::discardDraft(*evening.store, evening.session);
   CHECK_FALSE(shelf::series(*evening.store, evening.series).sittings[0].session);
+}
+
+TEST_CASE("a series with the longest title can be planned: its sitting's number has room") {
+  AgingEvenings evening;
+  Series series = shelf::series(*evening.store, evening.series);
+  series.title.clear();
+  for (int letter = 0; letter < 200; ++letter) series.title += "\xC3\xB6";
+  shelf::save(*evening.store, evening.clock, evening.chance, series);
+  evening.planned(1);
+  const std::string title = session::draft(*evening.store, evening.session).title;
+  CHECK(lettersIn(title) == 200);
+  CHECK(title.ends_with("\xC3\xB6 1"));
 }
 
 TEST_CASE("a look that is over is closed while another one of its series is sealed") {
