@@ -81,6 +81,8 @@ TEST_CASE("a solo evening by mouse: the steps, two rounds, the cups turned over,
   throughTheSteps(at);
   at.window().resize(1280, 800);
   at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::HandOver);
+  at.click("primaryButton");
   test::taste(at, 2);
   at.click("primaryButton");
   at.click("aloneAnswer0");
