@@ -35,6 +35,7 @@ TEST_CASE("amounts and gravities are told and typed in the units that were chose
     at.type("noteGravity", "12");
     at.click("primaryButton");
     CHECK(at.app().findChild<ui::BeverageModel*>()->notes()->at<ui::NoteRow>(0).says.contains(QStringLiteral("12.0 °P")));
+    at.click("noteKind0");
     at.type("noteGravity", "95");
     at.click("primaryButton");
     CHECK(at.app().findChild<ui::BeverageModel*>()->wrong().contains(QStringLiteral("°P")));
