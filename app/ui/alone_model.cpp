@@ -122,16 +122,13 @@ void AloneModel::showCups() {
     }
     for (const auto& [at, cups] : groups) {
       HandRow row;
-      QStringList codes, spoken;
       for (const Cup& cup : cups) {
-        codes << codeText(cup.code);
-        spoken << spokenCode(cup.code);
+        row.codes << codeText(cup.code);
+        row.spoken << spokenCode(cup.code);
       }
       row.where = m_plan.routine == Routine::bottles ? tr("Bottle %1").arg(shown(words::bottleLetter(at.first)))
                   : m_plan.routine == Routine::alone ? tr("Round %1").arg(at.first)
                   : m_plan.rounds == 1 ? tr("Place %1").arg(at.second) : tr("Place %1, round %2").arg(at.second).arg(at.first);
-      row.codes = codes.join(QStringLiteral("   "));
-      row.spoken = spoken.join(QStringLiteral(", "));
       rows.push_back(row);
     }
   }

@@ -15,11 +15,12 @@ namespace oddglass::ui {
 struct HandRow {
   Q_GADGET
   Q_PROPERTY(QString where MEMBER where)
-  Q_PROPERTY(QString codes MEMBER codes)
-  Q_PROPERTY(QString spoken MEMBER spoken)
+  Q_PROPERTY(QStringList codes MEMBER codes)
+  Q_PROPERTY(QStringList spoken MEMBER spoken)
 
 public:
-  QString where, codes, spoken;
+  QString where;
+  QStringList codes, spoken;
 };
 
 /// Alone: a routine in which hands hide the key, one step a screen; and afterwards what stood under the cups, one cup a screen. It holds what was typed until the

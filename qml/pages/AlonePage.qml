@@ -36,8 +36,8 @@ PageFrame {
                 id: row
 
                 required property string where
-                required property string codes
-                required property string spoken
+                required property var codes
+                required property var spoken
 
                 width: root.columnWidth
                 spacing: 4
@@ -46,17 +46,27 @@ PageFrame {
                     width: parent.width
                     text: row.where
                 }
-                Text {
+                Flow {
                     width: parent.width
-                    text: row.codes
-                    color: Theme.ink
-                    font.family: Theme.displayFamily
-                    font.pixelSize: Theme.headline
-                    font.underline: true
-                    wrapMode: Text.Wrap
-                    textFormat: Text.PlainText
-                    Accessible.role: Accessible.StaticText
-                    Accessible.name: row.where + ": " + row.spoken
+                    spacing: 28
+
+                    Repeater {
+                        model: row.codes
+
+                        Text {
+                            required property string modelData
+                            required property int index
+
+                            text: modelData
+                            color: Theme.ink
+                            font.family: Theme.displayFamily
+                            font.pixelSize: Theme.headline
+                            font.underline: true
+                            textFormat: Text.PlainText
+                            Accessible.role: Accessible.StaticText
+                            Accessible.name: row.spoken[index]
+                        }
+                    }
                 }
             }
         }
