@@ -13,10 +13,8 @@ PageFrame {
     headline: model.headline
     lead: model.lead
     primary: model.primary
-    onPrimaryRequested: {
-        root.model.next();
-        root.toTop();
-    }
+    onPrimaryRequested: model.next()
+    onHeadlineChanged: toTop()
     links: [
         LinkButton { objectName: "aloneBack"; visible: root.model.canGoBack; text: qsTr("One back"); onClicked: root.model.stepBack() },
         LinkButton { objectName: "alonePrint"; visible: root.model.primary !== ""; text: qsTr("Print the steps and the lists"); quiet: true; onClicked: root.model.toPaper() },
@@ -86,10 +84,7 @@ PageFrame {
                 objectName: "aloneAnswer" + index
                 width: Math.min(Math.max(implicitWidth, 320), root.columnWidth)
                 text: modelData
-                onClicked: {
-                    root.model.answer(index);
-                    root.toTop();
-                }
+                onClicked: root.model.answer(index)
             }
         }
     }
