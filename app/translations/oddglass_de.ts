@@ -729,6 +729,10 @@
         <source>Larger text</source>
         <translation>Größere Schrift</translation>
     </message>
+    <message>
+        <source>light or dark as the system</source>
+        <translation>hell oder dunkel wie das System</translation>
+    </message>
 </context>
 <context>
     <name>LockedPage</name>
@@ -8832,7 +8836,7 @@
     </message>
     <message>
         <source>From here on it is not what the series was begun for: hints, judged together, so that looking at many things does not make one of them speak by chance.</source>
-        <translation>Von hier an ist es nicht das, wofür die Reihe begonnen wurde: Hinweise, zusammen beurteilt, damit nicht eines von vielen Dingen durch Zufall spricht.</translation>
+        <translation>Ab hier ist es nicht das, wofür die Reihe begonnen wurde: Hinweise, zusammen beurteilt, damit nicht eines von vielen Dingen durch Zufall spricht.</translation>
     </message>
     <message>
         <source>As at the first sitting; what was set otherwise later stands with its sitting.</source>

@@ -18,7 +18,7 @@ PageFrame {
     links: [
         LinkButton { objectName: "aloneBack"; visible: root.model.canGoBack; text: qsTr("One back"); onClicked: root.model.stepBack() },
         LinkButton { objectName: "alonePrint"; visible: root.model.primary !== ""; text: qsTr("Print the steps and the lists"); quiet: true; onClicked: root.model.toPaper() },
-        LinkButton { objectName: "alonePlaces"; text: qsTr("To the places"); quiet: true; onClicked: root.model.toPlaces() }
+        LinkButton { objectName: "alonePlaces"; visible: text !== root.model.primary; text: qsTr("To the places"); quiet: true; onClicked: root.model.toPlaces() }
     ]
     Component.onCompleted: model.load()
 

@@ -196,7 +196,7 @@ PageFrame {
         ChoiceRow {
             objectName: "light"
             width: parent.width
-            options: [qsTr("as the system"), qsTr("light"), qsTr("dark")]
+            options: [qsTr("light or dark as the system"), qsTr("light"), qsTr("dark")]
             current: root.preferences.light
             onChosen: index => root.preferences.light = index
         }

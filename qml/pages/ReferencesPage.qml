@@ -68,6 +68,7 @@ PageFrame {
                         font.weight: Font.Medium
                     }
                     Body {
+                        width: Math.min(implicitWidth, root.columnWidth)
                         text: line.stock
                     }
                 }
