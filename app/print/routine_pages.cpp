@@ -2,7 +2,6 @@
 
 #include "domain/flight_form.h"
 #include "print/pages.h"
-#include "words/came_out.h"
 #include "words/numbers.h"
 #include "words/paper.h"
 #include "words/routine.h"
@@ -13,12 +12,6 @@ namespace oddglass::print {
 namespace {
 
 using Rows = std::vector<std::vector<std::string>>;
-
-words::HandFacts handFacts(const words::Voice& voice, const Plan& plan) {
-  words::HandFacts facts{plan.routine, plan.method, plan.expected, formOf(plan.method).hasMarked ? plan.marked : std::nullopt, {}, plan.cupMl, plan.places, plan.rounds, letteredBottles(plan)};
-  for (const PlannedLot& lot : plan.lots) facts.drinks.push_back(words::lotTitle(voice, lot));
-  return facts;
-}
 
 struct Flight {
   Place place;
@@ -119,7 +112,7 @@ class Lists {
 }  // namespace
 
 std::string routinePdf(const words::Voice& voice, const RoutinePaper& paper, PaperSize size) {
-  const words::HandFacts facts = handFacts(voice, paper.plan);
+  const words::HandFacts facts = words::handFacts(voice, paper.plan);
   const std::string title = words::routineName(voice, paper.plan.routine);
   const PaperWords about{title, words::paperFoot(voice, paper.guestTitle, paper.sealMark), [&voice](int at, int pages) { return words::pageOf(voice, at, pages); }};
   return pdf(size, about, [&](Pages& pages) {

@@ -1,26 +1,15 @@
 #include "ui/alone_model.h"
 
-#include "domain/flight_form.h"
 #include "session/look.h"
 #include "session/pour.h"
 #include "session/record.h"
 #include "ui/cups.h"
 #include "ui/voice.h"
-#include "words/came_out.h"
 
 #include <algorithm>
 #include <map>
 
 namespace oddglass::ui {
-namespace {
-
-words::HandFacts handFacts(const Plan& plan) {
-  words::HandFacts facts{plan.routine, plan.method, plan.expected, formOf(plan.method).hasMarked ? plan.marked : std::nullopt, {}, plan.cupMl, plan.places, plan.rounds, letteredBottles(plan)};
-  for (const PlannedLot& lot : plan.lots) facts.drinks.push_back(words::lotTitle(voice(), lot));
-  return facts;
-}
-
-}  // namespace
 
 struct AloneModel::Read {
   Plan plan;
@@ -76,7 +65,7 @@ void AloneModel::fail(const Problem& problem) {
 }
 
 void AloneModel::startSteps() {
-  m_steps = words::handSteps(voice(), handFacts(m_plan));
+  m_steps = words::handSteps(voice(), words::handFacts(voice(), m_plan));
   m_step = 0;
 }
 
@@ -94,7 +83,7 @@ void AloneModel::showStep() {
   m_over = step.who.empty() ? tr("Step %1 of %2").arg(m_step + 1).arg(m_steps.size()) : tr("Step %1 of %2  ·  %3").arg(m_step + 1).arg(m_steps.size()).arg(shown(step.who));
   m_headline = shown(step.text);
   const bool isLast = m_step + 1 == m_steps.size();
-  m_lead = isLast ? shown(words::thenTaste(voice(), handFacts(m_plan))) + QLatin1Char(' ') + shown(words::thenRead(voice(), handFacts(m_plan))) : QString();
+  m_lead = isLast ? shown(words::thenTaste(voice(), words::handFacts(voice(), m_plan))) + QLatin1Char(' ') + shown(words::thenRead(voice(), words::handFacts(voice(), m_plan))) : QString();
   m_primary = isLast ? tr("Everything stands ready") : step.handsOver ? tr("Hand over to the other one") : tr("Next step");
   m_canGoBack = m_step > 0 && !m_steps.at(m_step - 1).handsOver;
 }

@@ -1,5 +1,7 @@
 #include "words/routine.h"
 
+#include "domain/flight_form.h"
+#include "words/came_out.h"
 #include "words/mark.h"
 #include "words/numbers.h"
 #include "words/units.h"
@@ -89,6 +91,12 @@ Steps bottleSteps(const Voice& voice, const HandFacts& facts) {
 }
 
 }  // namespace
+
+HandFacts handFacts(const Voice& voice, const Plan& plan) {
+  HandFacts facts{plan.routine, plan.method, plan.expected, formOf(plan.method).hasMarked ? plan.marked : std::nullopt, {}, plan.cupMl, plan.places, plan.rounds, letteredBottles(plan)};
+  for (const PlannedLot& lot : plan.lots) facts.drinks.push_back(lotTitle(voice, lot));
+  return facts;
+}
 
 std::vector<HandStep> handSteps(const Voice& voice, const HandFacts& facts) {
   switch (facts.routine) {

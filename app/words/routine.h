@@ -42,6 +42,8 @@ struct HandFacts {
   int bottles = 0;                   ///< lettered ones
 };
 
+HandFacts handFacts(const Voice& voice, const Plan& plan);
+
 /// Whose hands a step is for.
 enum class Hands { any, first, second, pourer };
 
