@@ -74,10 +74,11 @@ TEST_CASE("answers from a table of any form are told column by column and locked
   test::Window at;
   test::sealAnEvening(at, 1);
   at.click("sealPlaces");
-  test::sitDown(at, 1);
-  test::sitDown(at, 2);
-  at.app().router()->go(Page::Places);
-  at.settle();
+  for (const int place : {1, 2}) {
+    test::sitDown(at, place);
+    at.app().router()->go(Page::Places);
+    at.settle();
+  }
   at.click("placesTypeIn");
   const auto* model = at.app().findChild<ui::TypingModel*>();
   const auto& form = *at.app().findChild<ui::FormModel*>();
