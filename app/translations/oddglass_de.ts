@@ -5940,15 +5940,15 @@
     </message>
     <message>
         <source>one in two</source>
-        <translation>einer von zweien</translation>
+        <translation>jeden zweiten</translation>
     </message>
     <message>
         <source>one in ten</source>
-        <translation>einer von zehn</translation>
+        <translation>jeden zehnten</translation>
     </message>
     <message>
         <source>one in three</source>
-        <translation>einer von dreien</translation>
+        <translation>jeden dritten</translation>
     </message>
     <message>
         <source>Leaving out what was told by look or fizz, {sentence}</source>
@@ -8264,7 +8264,7 @@
     </message>
     <message>
         <source>{n} times</source>
-        <translation>{n}-mal</translation>
+        <translation>{n} Mal</translation>
     </message>
     <message>
         <source>once in 100</source>
@@ -8380,7 +8380,7 @@
     </message>
     <message>
         <source>{n} times round</source>
-        <translation>{n}-mal reihum</translation>
+        <translation>{n} Mal reihum</translation>
     </message>
     <message>
         <source>you alone, {round},</source>
@@ -8632,7 +8632,7 @@
     </message>
     <message>
         <source>These two sittings were alike within your limit in {thing} (here between {here}); whether the drink stayed as it was cannot be known.</source>
-        <translation>Diese beiden Termine lagen bei {thing} innerhalb deiner Grenze beieinander (hier zwischen {here}); ob das Getränk blieb, wie es war, ist nicht zu wissen.</translation>
+        <translation>Diese beiden Termine lagen bei {thing} innerhalb deiner Grenze beieinander (hier {here}); ob das Getränk blieb, wie es war, ist nicht zu wissen.</translation>
     </message>
     <message>
         <source>{what} was given {by} {of} less than at the first sitting ({range}); whether drink or day did it cannot be known.</source>
@@ -8652,7 +8652,7 @@
     </message>
     <message>
         <source>{what} is within your limit of where it began: no more than {limit} {of} (here between {here}){beside}.</source>
-        <translation>{what} liegt innerhalb deiner Grenze um den Anfang: nicht mehr als {limit} {of} (hier zwischen {here}){beside}.</translation>
+        <translation>{what} liegt innerhalb deiner Grenze um den Anfang: nicht mehr als {limit} {of} (hier {here}){beside}.</translation>
     </message>
     <message>
         <source>No change shown in {thing}{beside}. Anything from {range} {of} fits.</source>
@@ -10036,11 +10036,11 @@
     </message>
     <message>
         <source>In how many of your tastings you can tell that {lot} is more {more}</source>
-        <translation>In wie vielen deiner Durchgänge du merkst, dass {lot} mehr davon hat: {more}</translation>
+        <translation>In wie vielen deiner Durchgänge du merkst, dass {lot} mehr davon hat ({more})</translation>
     </message>
     <message>
         <source>How many people like these can tell that {lot} is more {more}</source>
-        <translation>Wie viele solche Leute merken, dass {lot} mehr davon hat: {more}</translation>
+        <translation>Wie viele solche Leute merken, dass {lot} mehr davon hat ({more})</translation>
     </message>
     <message>
         <source>In how many of your tastings you can tell</source>
@@ -10060,7 +10060,7 @@
     </message>
     <message>
         <source>Wald’s sequential test (1947), looked at after whole rounds: guessing against {share} who can tell, with a risk of a false alarm of {risk} and of a miss of {beta} set before. The decision is the result; there is no p.</source>
-        <translation>Sequenzieller Test nach Wald (1947), nach ganzen Runden nachgesehen: Raten gegen {share}, die es merken, mit vorher gesetztem Risiko eines falschen Alarms von {risk} und eines Verpassens von {beta}. Die Entscheidung ist das Ergebnis; ein p gibt es nicht.</translation>
+        <translation>Sequenzieller Test nach Wald (1947), nach ganzen Runden nachgesehen: Raten gegen {share}, die es merken; vorher gesetztes Risiko eines falschen Alarms: {risk}, des Verpassens: {beta}. Die Entscheidung ist das Ergebnis; ein p gibt es nicht.</translation>
     </message>
     <message>
         <source>Exact binomial, two-sided, one vote a round, with a risk of a false alarm of {risk} set before.</source>
@@ -12368,7 +12368,7 @@
     </message>
     <message>
         <source>{gap} {of} on {kind}</source>
-        <translation>{gap} {of} bei {kind}</translation>
+        <translation>{gap} {of} ({kind})</translation>
     </message>
     <message>
         <source>This sheet counts what people say; it measures no gap.</source>
@@ -12576,7 +12576,7 @@
     </message>
     <message>
         <source>{what}: {drink} within your limit (no more than {limit} {of} from {reference}; here between {here}).</source>
-        <translation>{what}: {drink} innerhalb deiner Grenze (nicht mehr als {limit} {of} von {reference}; hier zwischen {here}).</translation>
+        <translation>{what}: {drink} innerhalb deiner Grenze (nicht mehr als {limit} {of} von {reference}; hier {here}).</translation>
     </message>
     <message>
         <source>{what}: cannot tell yet whether {drink} differs from {reference}; anything from {range} {of} fits.</source>
@@ -13464,7 +13464,7 @@
     </message>
     <message>
         <source>It says what these {people} liked today, not what is better made.</source>
-        <translation>Das sagt, was diese Leute ({people}) heute mochten, nicht, was besser gemacht ist.</translation>
+        <translation>Das sagt, was diese {people} heute mochten, nicht, was besser gemacht ist.</translation>
     </message>
     <message>
         <source>Next: what to keep or to change is yours to decide; other people may like another one.</source>
