@@ -2564,6 +2564,14 @@
         <source>It cannot be read, or is no code of that place: keep it as written</source>
         <translation>Das lässt sich nicht lesen oder ist kein Code dieses Platzes: so behalten, wie es geschrieben steht</translation>
     </message>
+    <message>
+        <source>What do the columns hold?</source>
+        <translation>Was steht in den Spalten?</translation>
+    </message>
+    <message>
+        <source>Choose a column to say what it holds. All of the table is taken, or nothing of it.</source>
+        <translation>Wähl eine Spalte, um zu sagen, was darin steht. Die Tabelle wird ganz genommen oder gar nicht.</translation>
+    </message>
 </context>
 <context>
     <name>WordForm</name>
@@ -3397,8 +3405,8 @@
 <context>
     <name>oddglass::ui::FormModel</name>
     <message>
-        <source>%1. First in it: %2</source>
-        <translation>%1. Zuerst darin: %2</translation>
+        <source>%1 (first in it: %2)</source>
+        <translation>%1 (zuerst steht darin: %2)</translation>
     </message>
     <message>
         <source>What does “%1” hold?</source>

@@ -130,7 +130,7 @@ void FormModel::show() {
     if (each.meaning >= 5 && each.round > 0) means += QStringLiteral(", ") + m_allRounds.at(each.round);
     ColumnRow row;
     row.name = cutOff(each.name);
-    row.says = each.example.empty() ? means : tr("%1. First in it: %2").arg(means, cutOff(each.example));
+    row.says = each.example.empty() ? means : tr("%1 (first in it: %2)").arg(means, cutOff(each.example));
     row.here = static_cast<int>(i) == m_at;
     rows.push_back(row);
   }

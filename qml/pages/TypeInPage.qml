@@ -10,8 +10,8 @@ PageFrame {
 
     objectName: "typeInPage"
     over: model.over
-    headline: model.headline
-    lead: model.lead
+    headline: model.form.read ? qsTr("What do the columns hold?") : model.headline
+    lead: model.form.read ? qsTr("Choose a column to say what it holds. All of the table is taken, or nothing of it.") : model.lead
     primary: model.form.read ? qsTr("Take all of these answers") : model.done ? qsTr("Lock this sheet") : model.typing ? qsTr("Next") : ""
     onPrimaryRequested: model.form.read ? model.form.take() : model.done ? model.lock() : model.enter()
     links: [
