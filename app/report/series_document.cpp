@@ -3,7 +3,6 @@
 #include "insight/beside.h"
 #include "report/age_picture.h"
 #include "report/made.h"
-#include "report/sections.h"
 #include "words/bottle_watch.h"
 #include "words/drinks.h"
 #include "words/history.h"
@@ -63,7 +62,8 @@ struct SeriesWriter {
   }
 
   Section served() const {
-    Section section = servingSection(voice, read.held.front(), words::reportWords(voice));
+    Section section{words::reportWords(voice).servingHeading, words::servingLines(voice, read.held.front()), std::nullopt};
+    section.lines.pop_back();   // the orders, by letters that this report does not use, stand in that of the sitting
     section.lines.insert(section.lines.begin(), text.servedNote);
     return section;
   }
