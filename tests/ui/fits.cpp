@@ -25,7 +25,8 @@ std::string unclear(QQuickItem* root) {
   // Three digits of which none stands twice, as on the cups.
   static const QRegularExpression code(QStringLiteral("(^|[^0-9.,/-])([1-9])(?!\\2)([0-9])(?!\\2|\\3)[0-9]($|[^0-9%.,/-])"));
   std::string found;
-  std::map<std::pair<int, QString>, int> names;
+  // The row that a thing stands in is its description.
+  std::map<QStringList, int> names;
   walk(root, [&](QQuickItem* item) {
     if (!item->activeFocusOnTab() || !item->isEnabled()) return;
     QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
@@ -33,7 +34,7 @@ std::string unclear(QQuickItem* root) {
     const QString name = spoken->text(QAccessible::Name);
     if (spoken->role() == QAccessible::NoRole || spoken->role() == QAccessible::Client) found += "no role: " + item->objectName().toStdString() + "\n";
     if (code.match(name).hasMatch()) found += "a code in one piece: " + name.toStdString() + "\n";
-    if (++names[{spoken->role(), name}] == 2) found += "twice on the page: " + name.toStdString() + " (" + item->objectName().toStdString() + ")\n";
+    if (++names[{QString::number(spoken->role()), name, spoken->text(QAccessible::Description)}] == 2) found += "twice on the page: " + name.toStdString() + " (" + item->objectName().toStdString() + ")\n";
   });
   return found;
 }

@@ -20,8 +20,8 @@ void wear(Window& at, const Look& look);
 /// Whatever can be operated and says nothing of itself; one line each.
 std::string silent(QQuickItem* root);
 
-/// Whatever can be operated and would be misheard: without a role, a code that is not read digit by digit, or a name that another thing of its kind on the page
-/// has too.
+/// Whatever can be operated and would be misheard: without a role, a code that is not read digit by digit, or a name that another thing of its kind
+/// has too in the same row of the page.
 std::string unclear(QQuickItem* root);
 
 /// Whatever can be operated and has no name for a test to find it by.
