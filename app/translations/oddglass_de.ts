@@ -6488,11 +6488,11 @@
     </message>
     <message>
         <source>taste</source>
-        <translation>am Geschmack</translation>
+        <translation>Geschmack</translation>
     </message>
     <message>
         <source>smell</source>
-        <translation>am Geruch</translation>
+        <translation>Geruch</translation>
     </message>
     <message>
         <source>feel in the mouth</source>
@@ -6500,11 +6500,11 @@
     </message>
     <message>
         <source>look</source>
-        <translation>am Aussehen</translation>
+        <translation>Aussehen</translation>
     </message>
     <message>
         <source>fizz</source>
-        <translation>am Prickeln</translation>
+        <translation>Prickeln</translation>
     </message>
     <message>
         <source>not known</source>
@@ -9372,11 +9372,11 @@
     </message>
     <message>
         <source>{all} taste, {makers} of them had a hand in it: 1 counts.</source>
-        <translation>{all} verkosten, {makers} davon haben daran mitgemacht: 1 Person zählt.</translation>
+        <translation>{all} verkosten (daran mitgemacht: {makers}): 1 Person zählt.</translation>
     </message>
     <message>
         <source>{all} taste, {makers} of them had a hand in it: {n} count.</source>
-        <translation>{all} verkosten, {makers} davon haben daran mitgemacht: {n} zählen.</translation>
+        <translation>{all} verkosten (daran mitgemacht: {makers}): {n} zählen.</translation>
     </message>
     <message>
         <source>One more pours and does not taste.</source>
