@@ -69,7 +69,11 @@ TEST_CASE("at an open table the screen stays awake, closing is asked about once,
   {
     test::Window at(folder.path().toStdString());
     at.app().table()->awake().use(std::make_unique<Fake>(asked));
-    test::sealAnEvening(at, 1);
+    test::sealAnEvening(at, 1, 0, {}, [&] {
+      test::chooseMethod(at, "A triangle");
+      at.click("takesHowLink");
+      CHECK(test::isShown(at, "Triangle: after ISO 4120:2021, not certified."));
+    });
     CHECK(asked.held.empty());
     at.click("primaryButton");
     REQUIRE(at.app().router()->page() == Page::PourSheet);
