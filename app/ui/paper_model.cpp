@@ -84,7 +84,8 @@ bool PaperModel::isOfKey() const { return isKey(paperAt(m_kind)); }
 
 void PaperModel::load() {
   ask([id = m_stage.current.id()](Cellar& cellar) {
-    return std::pair(cellar.store().file().parent_path(), tasting::board(cellar.store(), id).routine != Routine::pourer);
+    // Without a session the measures of the paper stand here all the same.
+    return std::pair(cellar.store().file().parent_path(), !id.text.empty() && tasting::board(cellar.store(), id).routine != Routine::pourer);
   }, [this](const std::pair<std::filesystem::path, bool>& read) {
     const std::filesystem::path& folder = read.first;
     m_byHand = read.second;
