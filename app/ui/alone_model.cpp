@@ -53,6 +53,8 @@ void AloneModel::take(const Read& read) {
     startSteps();
   }
   show();
+  if (!m_toSay.isEmpty()) m_stage.notice.say(m_toSay);
+  m_toSay.clear();
 }
 
 // Alone, once every round is locked or set aside, no step is left.

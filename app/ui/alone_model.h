@@ -85,6 +85,7 @@ private:
   std::optional<std::size_t> m_flight;   ///< the one that is read off
   bool m_saidReady = false;
   Rows m_cups;
+  QString m_toSay;   ///< once what comes next is read
   QString m_over, m_headline, m_lead, m_primary;
   bool m_canGoBack = false;
   QStringList m_answers;

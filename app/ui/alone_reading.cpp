@@ -124,8 +124,8 @@ void AloneModel::read(const std::vector<std::optional<VoidReason>>& reasons, con
   QStringList aside;
   for (std::size_t i = 0; i < reasons.size() && i < where.size(); ++i)
     if (reasons[i]) aside << shown(words::asideLine(voice(), where[i].first, where[i].second, *reasons[i]));
+  m_toSay = aside.join(QLatin1Char(' '));
   load();
-  if (!aside.isEmpty()) m_stage.notice.say(aside.join(QLatin1Char(' ')));
 }
 
 }  // namespace oddglass::ui
