@@ -29,8 +29,8 @@ TEST_CASE("sixty places in waves over two evenings: each wave by name, and what 
   Window at(evening.folder.path().string(), evening.clock, evening.chance);
   REQUIRE(at.app().router()->page() == Page::Places);
   CHECK(at.text("headline").starts_with("Interrupted at "));
-  at.app().router()->go(Page::Today);
-  at.settle();
+  at.click("primaryButton");
+  REQUIRE(at.app().router()->page() == Page::HandOver);
   at.app().router()->go(Page::Places);
   at.settle();
   CHECK(at.text("headline") == "Evening 1 of 2 is done.");
