@@ -10579,6 +10579,10 @@
         <translation>Das Einschenkblatt wurde {n}-mal geöffnet.</translation>
     </message>
     <message>
+        <source>Seal mark {mark}. Plan, places and codes are what was sealed; the commitment is {commitment}.</source>
+        <translation>Siegelwort {mark}. Plan, Plätze und Codes sind das, was versiegelt wurde; der volle Fingerabdruck ist {commitment}.</translation>
+    </message>
+    <message>
         <source>Seal mark {mark}. Plan and key are what was sealed; the commitment is {commitment}.</source>
         <translation>Siegelwort {mark}. Plan und Schlüssel sind das, was versiegelt wurde; der volle Fingerabdruck ist {commitment}.</translation>
     </message>

@@ -3,6 +3,7 @@
 #include "insight/findings.h"
 #include "insight/sheet_findings.h"
 #include "words/came_out.h"
+#include "words/record.h"
 #include "words/sheet_out.h"
 #include "exchange/demo.h"
 #include "exchange/take_in.h"
@@ -156,6 +157,7 @@ TEST_CASE("Alone and as a couple: what was read off is what counts, and the find
   CHECK(self.voided == 1);
   CHECK(selfOut.method.find("by whoever tasted") != std::string::npos);
   CHECK(selfOut.headline.find("eople") == std::string::npos);
+  CHECK(words::commitmentLine(voice, session::revealed(*store, demo.revealed.at(demo.revealed.size() - 2))).find("Plan, places and codes") != std::string::npos);
   const auto [couple, both, bothOut] = look(1);
   CHECK(couple.routine == Routine::couple);
   CHECK(both.verdict == insight::Verdict::shown);
