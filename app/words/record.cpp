@@ -22,7 +22,7 @@ std::string commitmentLine(const Voice& voice, const RevealedSession& session) {
   const Values values{{"mark", session.sealMark}, {"commitment", session.commitment}};
   // Where hands hid the key it was never sealed: the seal holds plan, places and codes.
   if (session.commitmentHolds && session.plan.routine != Routine::pourer)
-    return say(voice, QT_TRANSLATE_NOOP("words", "Seal mark {mark}. Plan, places and codes are what was sealed; the commitment is {commitment}."), {{"mark", session.sealMark}, {"commitment", session.commitment}});
+    return say(voice, QT_TRANSLATE_NOOP("words", "Seal mark {mark}. Plan, places and codes are what was sealed; the commitment is {commitment}."), values);
   return say(voice, session.commitmentHolds ? QT_TRANSLATE_NOOP("words", "Seal mark {mark}. Plan and key are what was sealed; the commitment is {commitment}.")
                                             : QT_TRANSLATE_NOOP("words", "Seal mark {mark}. Plan or key are not what was sealed; the commitment was {commitment}."), values);
 }
