@@ -1,6 +1,9 @@
 #include "print/label_sheet.h"
 
 #include "domain/problem.h"
+#include "print/pages.h"
+
+#include <QPainter>
 
 #include <algorithm>
 #include <charconv>
@@ -46,6 +49,16 @@ QRectF labelAt(const LabelSheet& sheet, PaperSize size, int label) {
   const QSizeF one = labelSize(sheet, size);
   const int column = label % sheet.columns, row = label / sheet.columns;
   return {points(sheet.left) + column * (one.width() + points(sheet.across)), points(sheet.top) + row * (one.height() + points(sheet.down)), one.width(), one.height()};
+}
+
+void cutMarks(QPainter& painter, const QRectF& label) {
+  const double mark = std::min(8.0, label.height() / 8);
+  painter.setPen(QPen(lineColour, 0.5));
+  for (const double x : {label.left(), label.right()})
+    for (const double y : {label.top(), label.bottom()}) {
+      painter.drawLine(QPointF(x - mark, y), QPointF(x + mark, y));
+      painter.drawLine(QPointF(x, y - mark), QPointF(x, y + mark));
+    }
 }
 
 }  // namespace oddglass::print

@@ -4,6 +4,8 @@
 
 #include <QRectF>
 
+class QPainter;
+
 namespace oddglass::print {
 
 /// How the labels lie on a sheet, in millimetres. What is left between margins and gaps is shared out evenly.
@@ -23,5 +25,8 @@ constexpr int labelsOn(const LabelSheet& sheet) { return sheet.columns * sheet.r
 
 /// Where a label lies, in points from the sheet's top left corner; counted from 0, row by row.
 QRectF labelAt(const LabelSheet& sheet, PaperSize size, int label);
+
+/// Corners to cut along, outside of the label where a gap leaves room for them.
+void cutMarks(QPainter& painter, const QRectF& label);
 
 }  // namespace oddglass::print

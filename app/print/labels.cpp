@@ -9,17 +9,6 @@
 namespace oddglass::print {
 namespace {
 
-/// Corners to cut along, outside of the label where a gap leaves room for them.
-void cutMarks(QPainter& painter, const QRectF& label) {
-  const double mark = std::min(8.0, label.height() / 8);
-  painter.setPen(QPen(lineColour, 0.5));
-  for (const double x : {label.left(), label.right()})
-    for (const double y : {label.top(), label.bottom()}) {
-      painter.drawLine(QPointF(x - mark, y), QPointF(x + mark, y));
-      painter.drawLine(QPointF(x, y - mark), QPointF(x, y + mark));
-    }
-}
-
 void drawLabel(Pages& pages, const QRectF& label, const std::string& code, const std::string& mark, const std::string& line) {
   const double height = label.height(), width = label.width();
   const Type small{std::clamp(height / 10, 5.5, 9.0), false, Type{}.colour};

@@ -1342,6 +1342,10 @@
         <source>Throw it away</source>
         <translation>Wegwerfen</translation>
     </message>
+    <message>
+        <source>Print tags for its bottles</source>
+        <translation>Anhänger für die Flaschen drucken</translation>
+    </message>
 </context>
 <context>
     <name>PairPart</name>
@@ -3661,6 +3665,10 @@
     <message>
         <source>The report is at %1.</source>
         <translation>Der Bericht liegt unter %1.</translation>
+    </message>
+    <message>
+        <source>The tags are at %1. Their letters can be taken for no cup&apos;s code.</source>
+        <translation>Die Anhänger liegen in %1. Ihre Buchstaben lassen sich mit keinem Code eines Bechers verwechseln.</translation>
     </message>
 </context>
 <context>
@@ -14677,6 +14685,18 @@
     <message>
         <source>{volume} in each cup, {cups} a flight, each under its own code. The codes were drawn; which cup held what was left to hands.</source>
         <translation>{volume} in jedem Becher, {cups} im Satz, jeder unter eigenem Code. Die Codes wurden gelost; was in welchen Becher kam, blieb Händen überlassen.</translation>
+    </message>
+    <message>
+        <source>Kept for look {n} of {all}, due on {day}</source>
+        <translation>Für Termin {n} von {all}, fällig am {day}</translation>
+    </message>
+    <message>
+        <source>Kept in reserve, for a look that goes wrong</source>
+        <translation>Als Reserve, falls ein Termin misslingt</translation>
+    </message>
+    <message>
+        <source>Bottle tags: {series}</source>
+        <translation>Flaschenanhänger: {series}</translation>
     </message>
 </context>
 </TS>

@@ -249,6 +249,21 @@ void OverTimeModel::writeReport() {
   });
 }
 
+void OverTimeModel::printTags() {
+  Printing wish;
+  wish.what = Printed::tags;
+  wish.size = m_wishes.size();
+  wish.labels = m_wishes.labels();
+  ask([id = m_id, wish](Cellar& cellar) {
+    const std::filesystem::path file = cellar.store().file().parent_path() / ("bottle-tags-" + id.text.substr(0, 8) + ".pdf");
+    ui::printTags(cellar.store(), voice(), id, wish, file);
+    return file;
+  }, [this](const std::filesystem::path& file) {
+    m_told = tr("The tags are at %1. Their letters can be taken for no cup's code.").arg(QString::fromStdString(file.string()));
+    emit changed();
+  });
+}
+
 QStringList OverTimeModel::how() const { return m_anything && !m_closed ? shownAll(words::overTimeSources(voice())) : QStringList(); }
 
 }  // namespace oddglass::ui

@@ -84,6 +84,8 @@ public:
   Q_INVOKABLE void writeCalendar();
   /// Writes the report of the series that is shown into the file named in `reportFile`; HTML, or PDF or JSON when its name says so. Not while the pages are closed.
   Q_INVOKABLE void writeReport();
+  /// Prints tags for its bottles on the label sheets that were used last.
+  Q_INVOKABLE void printTags();
   /// Takes the series out of the list, or puts it back into it.
   Q_INVOKABLE void archive(bool archived);
   Q_INVOKABLE void setArchivedShown(bool shown);

@@ -29,7 +29,8 @@ QString fileWordOf(Printed what) {
     case Printed::pour: return QStringLiteral("for-the-pourer");
     case Printed::key: return QStringLiteral("key-card");
     case Printed::report:
-    case Printed::series: break;
+    case Printed::series:
+    case Printed::tags: break;
   }
   return QStringLiteral("report");
 }
@@ -133,7 +134,8 @@ void PaperModel::showKind() {
     case Printed::pour: m_kindLine = tr("In the order of the bottles, and again place by place. This is the key: the opening is recorded and counted in the report."); break;
     case Printed::key: m_kindLine = tr("To be folded twice and taped, for the day on which the computer is lost. This is the key: the opening is recorded and counted in the report."); break;
     case Printed::report:
-    case Printed::series: break;
+    case Printed::series:
+    case Printed::tags: break;
   }
   m_file = m_folder + QStringLiteral("/paper-") + shown(m_stage.current.id().text.substr(0, 8)) + QLatin1Char('-') + fileWordOf(paperAt(m_kind)) + QStringLiteral(".pdf");
   emit changed();

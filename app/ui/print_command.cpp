@@ -127,6 +127,10 @@ int printCommand(const QStringList& arguments, Clock& clock, Chance& chance, std
       printSeries(*store, voice, shelf::seriesNamed(*store, asked.text("which")), wish.size, out);
       return 0;
     }
+    if (wish.what == Printed::tags) {
+      printTags(*store, voice, shelf::seriesNamed(*store, asked.text("which")), wish, out);
+      return 0;
+    }
     const SessionId session = session::sessionNamed(*store, asked.text("which"));
     if (wish.what == Printed::report) requireOpenPages(*store, session);
     printInto(*store, clock, voice, session, wish, out);

@@ -8,11 +8,15 @@
 #include "print/routine_pages.h"
 #include "print/run_pages.h"
 #include "print/table_pages.h"
+#include "print/tag_pages.h"
 #include "report/series_document.h"
 #include "report/sheet_report.h"
 #include "session/look.h"
 #include "session/pour.h"
 #include "session/record.h"
+#include "shelf/beverages.h"
+#include "shelf/lots.h"
+#include "shelf/series.h"
 #include "store/together.h"
 #include "tasting/paper.h"
 
@@ -22,8 +26,8 @@
 namespace oddglass::ui {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, Printed>, 10> printedNames{{{"labels", Printed::labels}, {"mats", Printed::mats}, {"sheets", Printed::sheets}, {"blank", Printed::blank},
-                                                                            {"run", Printed::run}, {"routine", Printed::routine}, {"pour", Printed::pour}, {"key", Printed::key}, {"report", Printed::report}, {"series", Printed::series}}};
+constexpr std::array<std::pair<std::string_view, Printed>, 11> printedNames{{{"labels", Printed::labels}, {"mats", Printed::mats}, {"sheets", Printed::sheets}, {"blank", Printed::blank},
+                                                                            {"run", Printed::run}, {"routine", Printed::routine}, {"pour", Printed::pour}, {"key", Printed::key}, {"report", Printed::report}, {"series", Printed::series}, {"tags", Printed::tags}}};
 
 std::string forTheTable(const words::Voice& voice, const tasting::TablePaper& paper, const Printing& wish) {
   switch (wish.what) {
@@ -36,7 +40,8 @@ std::string forTheTable(const words::Voice& voice, const tasting::TablePaper& pa
     case Printed::pour:
     case Printed::key:
     case Printed::report:
-    case Printed::series: break;
+    case Printed::series:
+    case Printed::tags: break;
   }
   return {};
 }
@@ -81,6 +86,16 @@ void printInto(store::Store& store, Clock& clock, const words::Voice& voice, con
   }
   exchange::writeWhole(file, wish.what == Printed::report ? print::reportPdf(voice, report::documentOf(voice, session::revealed(store, session), wish.whom), wish.size)
                                                           : forTheTable(voice, tasting::tablePaper(store, session), wish));
+}
+
+void printTags(store::Store& store, const words::Voice& voice, const SeriesId& series, const Printing& wish, const std::filesystem::path& file) {
+  const Series found = shelf::series(store, series);
+  const auto named = [&](const LotId& id) {
+    const Lot lot = shelf::lot(store, id);
+    return words::NamedLot{shelf::beverage(store, lot.beverage).name, lot.name};
+  };
+  const auto tags = words::bottleTags(voice, found, named(found.batch), found.controlLot ? named(*found.controlLot) : words::NamedLot{});
+  exchange::writeWhole(file, print::tagsPdf(words::bottleTagsTitle(voice, found), tags, wish.size, wish.labels));
 }
 
 void printSeries(store::Store& store, const words::Voice& voice, const SeriesId& series, print::PaperSize size, const std::filesystem::path& file) {

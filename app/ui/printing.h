@@ -12,13 +12,13 @@
 namespace oddglass::ui {
 
 /// What can be put on paper. The pourer's sheet and the key card are the key; nothing else but a report depends on it.
-enum class Printed { labels, mats, sheets, blank, run, routine, pour, key, report, series };
+enum class Printed { labels, mats, sheets, blank, run, routine, pour, key, report, series, tags };
 
 /// How it is wished.
 struct Printing {
   Printed what = Printed::report;
   print::PaperSize size = print::PaperSize::a4;
-  print::LabelSheet labels;               ///< of labels
+  print::LabelSheet labels;               ///< of labels and tags
   report::For whom = report::For::room;   ///< of a report
 };
 
@@ -35,6 +35,9 @@ store::Access accessFor(const Printing& wish);
 /// may read the file.
 /// Problems of the use case behind it, of requireLabels, and of exchange::writeWhole ("out").
 void printInto(store::Store& store, Clock& clock, const words::Voice& voice, const SessionId& session, const Printing& wish, const std::filesystem::path& file);
+
+/// Prints tags for the bottles that a series sets aside, on the label sheets of `wish`. Problem unknown, and those of requireLabels.
+void printTags(store::Store& store, const words::Voice& voice, const SeriesId& series, const Printing& wish, const std::filesystem::path& file);
 
 /// Prints the report of a series. Problem unknown, and pagesClosed ("series") while its old pages are closed.
 void printSeries(store::Store& store, const words::Voice& voice, const SeriesId& series, print::PaperSize size, const std::filesystem::path& file);

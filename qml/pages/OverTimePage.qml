@@ -225,8 +225,15 @@ PageFrame {
             text: qsTr("Write the calendar")
             onClicked: root.model.writeCalendar()
         }
+        LinkButton {
+            objectName: "tagsPrint"
+            topPadding: 24
+            text: qsTr("Print tags for its bottles")
+            onClicked: root.model.printTags()
+        }
     }
     Small {
+        objectName: "lookTold"
         width: parent.width
         visible: text !== ""
         text: root.model.told

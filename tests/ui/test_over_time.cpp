@@ -60,6 +60,8 @@ TEST_CASE("a series is begun and its first look planned, by mouse") {
   test::Window at;
   beginOne(at);
   at.click("navOverTime");
+  at.click("tagsPrint");
+  CHECK(at.text("lookTold").find("bottle-tags-") != std::string::npos);
   at.click("seriesAway");
   CHECK(at.text("headline") == "Over time");
   at.click("seriesAwayShown");
