@@ -5,17 +5,27 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <utility>
 
 namespace oddglass::print {
 namespace {
 
-/// The largest type in which both lines stand on the tag; the smallest where none does.
-SetText fitted(const std::string& text, double width, double height, bool isBold) {
-  for (double size = 11; size > 5.5; size -= 0.5) {
-    SetText set(text, {size, isBold, QColor(Qt::black)}, width);
-    if (set.lines() * leading({size, isBold, {}}) <= height) return set;
+constexpr double smallest = 5.5;
+
+/// A text in the largest type in which all of its lines stand in `height` points; in the smallest, as many as do.
+struct Fitted {
+  SetText text;
+  int lines;
+  double high;
+};
+
+Fitted fitted(const std::string& text, double width, double height, bool isBold) {
+  for (double size = 11;; size -= 0.5) {
+    const Type type{size, isBold, QColor(Qt::black)};
+    SetText set(text, type, width);
+    const int lines = std::min(set.lines(), static_cast<int>(height / leading(type)));
+    if (lines == set.lines() || size <= smallest) return {std::move(set), lines, lines * leading(type)};
   }
-  return SetText(text, {5.5, isBold, QColor(Qt::black)}, width);
 }
 
 void drawTag(Pages& pages, const QRectF& label, const words::BottleTag& tag) {
@@ -27,10 +37,10 @@ void drawTag(Pages& pages, const QRectF& label, const words::BottleTag& tag) {
   painter.save();
   painter.setClipRect(label);
   pages.at(label.left() + inset, label.top() + inset, side, tag.letters, {size, true, QColor(Qt::black)});
-  const SetText drink = fitted(tag.drink, width - side, height * 0.55, true), keptFor = fitted(tag.keptFor, width - side, height * 0.4, false);
+  const Fitted drink = fitted(tag.drink, width - side, height * 0.55, true), keptFor = fitted(tag.keptFor, width - side, height * 0.4, false);
   const double left = label.left() + inset + side;
-  drink.draw(painter, left, label.top() + inset, 0, drink.lines());
-  keptFor.draw(painter, left, label.bottom() - inset - keptFor.height(), 0, keptFor.lines());
+  drink.text.draw(painter, left, label.top() + inset, 0, drink.lines);
+  keptFor.text.draw(painter, left, label.bottom() - inset - keptFor.high, 0, keptFor.lines);
   painter.restore();
 }
 
