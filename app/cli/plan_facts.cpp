@@ -143,6 +143,11 @@ void addKnown(const words::Voice& voice, const Draft& draft, const std::vector<s
   lines.push_back(words::dosedLine(voice));
 }
 
+Json servingJson(const Serving& serving) {
+  return {{"vessel", serving.vessel.empty() ? Json(nullptr) : Json(serving.vessel)}, {"temperature_c", serving.temperatureC ? Json(*serving.temperatureC) : Json(nullptr)},
+          {"mouthful", serving.mouthful ? Json(nameOf(*serving.mouthful)) : Json(nullptr)}};
+}
+
 Json giveAwaysJson(const Draft& draft) {
   if (!draft.giveAways) return nullptr;
   Json json = Json::object();
@@ -162,7 +167,7 @@ Answer planAnswer(const words::Voice& voice, const session::DraftFacts& facts, c
                      {"lots", std::move(lots)}, {"panel", facts.panel.size()}, {"makers", facts.makers.size()}, {"places", facts.places()}, {"rounds", draft.rounds},
                      {"cup_ml", draft.cupMl}, {"evenings", draft.evenings}, {"wave", draft.wave}, {"attribute", draft.attribute.empty() ? Json(nullptr) : Json(draft.attribute)},
                      {"expected", draft.expected ? Json(draft.expected->value) : Json(nullptr)}, {"dose", draft.dose.empty() ? Json(nullptr) : Json(draft.dose)}, {"marked", draft.marked ? Json(draft.marked->value) : Json(nullptr)},
-                     {"routine", nameOf(draft.routine)}, {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"expectation_pc", draft.expectationPc ? Json(*draft.expectationPc) : Json(nullptr)}, {"give_aways", giveAwaysJson(draft)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
+                     {"routine", nameOf(draft.routine)}, {"may_have_none", draft.mayHaveNone}, {"also_prefer", draft.alsoPrefer}, {"stopping", stoppingJson(draft.stopping)}, {"expectation_pc", draft.expectationPc ? Json(*draft.expectationPc) : Json(nullptr)}, {"give_aways", giveAwaysJson(draft)}, {"serving", servingJson(draft.serving)}, {"recommended", Json::array()}, {"outlook", nullptr}, {"amounts", nullptr}, {"ready", true}},
                 {draft.id.text + "  " + draft.title}};
   const planning::Setup setup = session::setupOf(facts);
   try {

@@ -61,6 +61,7 @@ ODDGLASS_NAMES(NotByHand, N(method, "method"), N(threeLots, "three_lots"), N(eit
                N(noPourer, "no_pourer"), N(spares, "spares"), N(oneBottle, "one_bottle"), N(oneEvening, "one_evening"));
 ODDGLASS_NAMES(GiveAway, N(colour, "colour"), N(haze, "haze"), N(foam, "foam"), N(fizz, "fizz"), N(temperature, "temperature"), N(level, "level"),
                N(sediment, "sediment"), N(vessel, "vessel"), N(hadBefore, "had_before"));
+ODDGLASS_NAMES(Mouthful, N(swallowed, "swallowed"), N(spatOut, "spat_out"), N(asTheyLike, "as_they_like"));
 ODDGLASS_NAMES(WayOut, N(mend, "mend"), N(ask, "ask"), N(anyMeans, "any_means"));
 ODDGLASS_NAMES(CameFrom, N(here, "here"), N(import, "import"), N(demo, "demo"));
 ODDGLASS_NAMES(ErasureKind, N(words, "words"), N(everything, "everything"));
@@ -107,7 +108,7 @@ const std::vector<E>& allOf() {
 
 FOR(Origin) FOR(Kind) FOR(AbvFrom) FOR(Allergen) FOR(IngredientsKnown) FOR(StockChange) FOR(NoteKind) FOR(Question) FOR(Method)
 FOR(Claim) FOR(Sought) FOR(ItemKind) FOR(Part) FOR(LotRole) FOR(Outcome) FOR(State) FOR(Event) FOR(ShownAs) FOR(VoidReason) FOR(CameFrom) FOR(ErasureKind)
-FOR(Routine) FOR(NotByHand) FOR(ReadBy) FOR(GiveAway) FOR(WayOut)
+FOR(Routine) FOR(NotByHand) FOR(ReadBy) FOR(GiveAway) FOR(WayOut) FOR(Mouthful)
 FOR(Clue) FOR(Sureness) FOR(WordClass) FOR(Leaning) FOR(WordChangeKind) FOR(ControlKind)
 
 }  // namespace oddglass

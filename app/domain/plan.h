@@ -44,6 +44,20 @@ enum class GiveAway { colour, haze, foam, fizz, temperature, level, sediment, ve
 /// What is done about a give-away before the seal: it is mended, it is what is asked, or whatever tells them apart counts, look and fizz too.
 enum class WayOut { mend, ask, anyMeans };
 
+/// What becomes of a mouthful.
+enum class Mouthful { swallowed, spatOut, asTheyLike };
+
+/// Between what a drink may be served, in degrees Celsius (own bounds).
+constexpr int coldestServed = -10, warmestServed = 90;
+
+/// How the drinks are served, alike for all cups; what is empty is not on record.
+struct Serving {
+  std::string vessel;                ///< in a few words, up to 60 letters
+  std::optional<int> temperatureC;   ///< of the drinks, -10 to 90 degrees
+  std::optional<Mouthful> mouthful;
+  bool operator==(const Serving&) const = default;
+};
+
 /// Every give-away that was found, with its way out.
 using GiveAways = std::map<GiveAway, WayOut>;
 
@@ -93,6 +107,7 @@ struct Draft {
   std::optional<int> expectationPc;  ///< how likely the brewer thinks it, in 1/100, that the plan comes out as domain/expectation.h says; 1 to 99
   Routine routine = Routine::pourer;
   std::optional<GiveAways> giveAways;  ///< nothing: not looked at yet; empty: looked, and none found
+  Serving serving;
   bool giveAwaysUnasked = false;  ///< a plan file that says nothing of give-aways may be sealed so; the record says that nobody looked
   bool lingers = false;       ///< a strong taste that stays from one cup to the next; speaks for fewer cups
   bool careSettled = false;   ///< the Care page was read through
@@ -161,6 +176,7 @@ struct Plan {
   bool hasPourer = false; ///< a pourer was named at the plan
   Routine routine = Routine::pourer;
   std::optional<GiveAways> giveAways;  ///< see Draft
+  Serving serving;
   std::vector<PlannedLot> lots;
   std::vector<SheetItem> items;
   std::vector<Cup> cups;  ///< ordered by place, round, position, spare

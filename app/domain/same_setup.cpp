@@ -30,6 +30,9 @@ std::vector<SetupPart> setupDifferences(const Plan& before, const Plan& now) {
   differs(before.ceilingGrams != now.ceilingGrams, SetupPart::ceiling);
   differs(before.marked != now.marked, SetupPart::markedCup);
   differs(sheetOf(before).hasDuplicate != sheetOf(now).hasDuplicate, SetupPart::duplicate);
+  differs(before.serving.vessel != now.serving.vessel, SetupPart::vessel);
+  differs(before.serving.temperatureC != now.serving.temperatureC, SetupPart::temperature);
+  differs(before.serving.mouthful != now.serving.mouthful, SetupPart::mouthful);
   return parts;
 }
 

@@ -7,7 +7,7 @@
 namespace oddglass {
 
 /// What is set up otherwise than it was: two evenings can be compared only as far as they are alike.
-enum class SetupPart { method, sheet, cupMl, rounds, cupsAtOnce, pause, cleanser, ceiling, markedCup, duplicate };
+enum class SetupPart { method, sheet, cupMl, rounds, cupsAtOnce, pause, cleanser, ceiling, markedCup, duplicate, vessel, temperature, mouthful };
 
 /// In the order of the enumeration; empty for the same table.
 std::vector<SetupPart> setupDifferences(const Plan& before, const Plan& now);

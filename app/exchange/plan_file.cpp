@@ -65,6 +65,12 @@ void readExtras(const Node& node, Draft& draft) {
   if (const auto evenings = node.maybe("evenings")) draft.evenings = evenings->small(1, 6);
   if (const auto wave = node.maybe("wave")) draft.wave = wave->small(0, 60);
   if (const auto routine = node.maybe("routine")) draft.routine = routine->choice<Routine>();
+  if (const auto serving = node.maybe("serving")) {
+    serving->onlyKeys({"vessel", "temperature_c", "mouthful"});
+    if (const auto vessel = serving->maybe("vessel")) draft.serving.vessel = vessel->text(60);
+    if (const auto temperature = serving->maybe("temperature_c")) draft.serving.temperatureC = temperature->small(coldestServed, warmestServed);
+    if (const auto mouthful = serving->maybe("mouthful")) draft.serving.mouthful = mouthful->choice<Mouthful>();
+  }
   if (const auto lingers = node.maybe("lingers")) draft.lingers = lingers->truth();
   if (const auto expectation = node.maybe("expectation_pc")) draft.expectationPc = expectation->small(1, 99);
 }
@@ -107,7 +113,7 @@ void readGiveAways(const Node& node, Draft& draft) {
 Draft draftFrom(store::Store& store, const Node& node) {
   node.onlyKeys({"title", "guest_title", "question", "method", "lots", "tasters", "pourer", "pourer_name", "rounds", "cup_ml", "spares", "alpha_pm",
                  "seeks", "limit_pm", "promises", "care_settled", "attribute", "expected", "dose", "marked", "may_have_none", "also_prefer", "stopping", "evenings",
-                 "wave", "routine", "lingers", "expectation_pc", "sheet", "give_aways"});
+                 "wave", "routine", "lingers", "expectation_pc", "sheet", "give_aways", "serving"});
   Draft draft;
   draft.title = node.at("title").text(200, false);
   if (const auto title = node.maybe("guest_title")) draft.guestTitle = title->text(200);

@@ -48,6 +48,10 @@ Json giveAwaysOf(const Plan& plan) {
   return found;
 }
 
+Json servingOf(const Serving& serving) {
+  return {{"vessel", textOrNull(serving.vessel)}, {"temperature_c", orNull(serving.temperatureC)}, {"mouthful", serving.mouthful ? Json(nameOf(*serving.mouthful)) : Json(nullptr)}};
+}
+
 }  // namespace
 
 Json planOf(const Plan& plan) {
@@ -58,7 +62,7 @@ Json planOf(const Plan& plan) {
           {"ceiling_grams", plan.ceilingGrams}, {"panel_planned", plan.panelPlanned}, {"makers_planned", plan.makersPlanned},
           {"places", plan.places}, {"spares", plan.spares}, {"has_pourer", plan.hasPourer}, {"attribute", textOrNull(plan.attribute)},
           {"expected", letter(plan, plan.expected)}, {"dose", textOrNull(plan.dose)}, {"marked", letter(plan, plan.marked)}, {"may_have_none", plan.mayHaveNone}, {"also_prefer", plan.alsoPrefer},
-          {"stopping", stopping}, {"evenings", plan.evenings}, {"wave", plan.wave}, {"comparisons", plan.comparisons()}, {"give_aways", giveAwaysOf(plan)}, {"lots", lots(plan)}};
+          {"stopping", stopping}, {"evenings", plan.evenings}, {"wave", plan.wave}, {"comparisons", plan.comparisons()}, {"give_aways", giveAwaysOf(plan)}, {"serving", servingOf(plan.serving)}, {"lots", lots(plan)}};
   if (plan.sheet) json["sheet"] = sheetOf(plan);
   if (plan.routine != Routine::pourer) json["routine"] = nameOf(plan.routine);
   return json;

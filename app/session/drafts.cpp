@@ -126,6 +126,8 @@ void saveDraft(store::Store& store, Clock& clock, const Draft& given) {
   draft.pourerName = line("pourer", draft.pourerName, 100);
   draft.attribute = line("attribute", draft.attribute, 60);
   draft.dose = line("dose", draft.dose, 60);
+  draft.serving.vessel = line("vessel", draft.serving.vessel, 60);
+  if (draft.serving.temperatureC) within("temperature_c", *draft.serving.temperatureC, coldestServed, warmestServed);
   for (auto& [outcome, words] : draft.promises) words = line("promises", words, 500);
   std::erase_if(draft.promises, [](const auto& each) { return each.second.empty(); });
   requireAnswered(draft);

@@ -88,6 +88,7 @@ Draft sameAgain(store::Store& store, const SessionId& session) {
     draft.methodChosen = true;
     for (const PlannedLot& lot : plan.lots) draft.lots.push_back(lot.lot);
     draft.attribute = plan.attribute;
+    draft.serving = plan.serving;
     draft.expected = plan.expected;
     draft.dose = plan.dose;
     draft.marked = plan.marked;

@@ -56,6 +56,7 @@ Plan planOf(const DraftFacts& facts) {
   plan.hasPourer = !facts.pourerName.empty();
   plan.routine = draft.routine;
   plan.giveAways = draft.giveAways;
+  plan.serving = draft.serving;
   for (const DraftLot& each : facts.lots) plan.lots.push_back(each.lot);
   if (draft.method == Method::sheet) {
     const int cups = planning::codedCups(setup);

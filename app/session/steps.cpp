@@ -230,6 +230,7 @@ bool areExtrasPossible(const Plan& plan) {
          (!plan.marked || form.hasMarked || plan.sheet) && (plan.method != Method::aNotA || plan.marked) && (!plan.mayHaveNone || (!form.hasRight && !plan.sheet) || plan.alsoPrefer) &&
          (!plan.alsoPrefer || mayAlsoPrefer(plan.method)) && (!plan.stopping || (mayStopEarly(plan.method, plan.lots.size()) && plan.rounds >= 2 &&
          plan.stopping->sharePm >= 1 && plan.stopping->sharePm <= 1000 && plan.stopping->betaPm >= 10 && plan.stopping->betaPm <= 500)) &&
+         isLine(plan.serving.vessel, 60) && (!plan.serving.temperatureC || (*plan.serving.temperatureC >= coldestServed && *plan.serving.temperatureC <= warmestServed)) &&
          plan.evenings >= 1 && plan.evenings <= 6 && plan.wave >= 0 && plan.wave <= 999 &&
          (!plan.expectationPc || (*plan.expectationPc >= 1 && *plan.expectationPc <= 99 && mayExpect(plan))) && !planning::firstUnfit(plan);
 }

@@ -46,6 +46,24 @@ PlannedLot lotFrom(const Json& json) {
   return lot;
 }
 
+Json servingJson(const Serving& serving) {
+  Json json = Json::object();
+  if (!serving.vessel.empty()) json["vessel"] = serving.vessel;
+  if (serving.temperatureC) json["temperature_c"] = *serving.temperatureC;
+  if (serving.mouthful) json["mouthful"] = nameOf(*serving.mouthful);
+  return json;
+}
+
+Serving servingFrom(const Json& json) {
+  onlyKeys(json, {"vessel", "temperature_c", "mouthful"});
+  Serving serving;
+  if (json.contains("vessel")) serving.vessel = text(json, "vessel");
+  if (json.contains("temperature_c")) serving.temperatureC = whole(json, "temperature_c");
+  if (json.contains("mouthful")) serving.mouthful = choice<Mouthful>(json, "mouthful");
+  if (serving == Serving{}) refuse("serving", "is empty");
+  return serving;
+}
+
 /// What only some methods have, the same in plans and drafts. Written only where it is there, so that the text of a plan without it stays as it was.
 template <class AnyPlan>
 void writeExtras(Json& json, const AnyPlan& plan) {
@@ -59,6 +77,7 @@ void writeExtras(Json& json, const AnyPlan& plan) {
   if (plan.evenings != 1) json["evenings"] = plan.evenings;
   if (plan.wave != 0) json["wave"] = plan.wave;
   if (plan.expectationPc) json["expectation_pc"] = *plan.expectationPc;
+  if (plan.serving != Serving{}) json["serving"] = servingJson(plan.serving);
   if (plan.routine != Routine::pourer) json["routine"] = nameOf(plan.routine);
   if (plan.giveAways) {
     Json found = Json::object();
@@ -94,6 +113,7 @@ void readExtras(AnyPlan& plan, const Json& json) {
   if (json.contains("evenings")) plan.evenings = whole(json, "evenings");
   if (json.contains("wave")) plan.wave = whole(json, "wave");
   if (json.contains("expectation_pc")) plan.expectationPc = whole(json, "expectation_pc");
+  if (json.contains("serving")) plan.serving = servingFrom(at(json, "serving"));
   if (json.contains("routine")) plan.routine = choice<Routine>(json, "routine");
   if (json.contains("give_aways")) plan.giveAways = giveAwaysFrom(at(json, "give_aways"));
 }
@@ -147,7 +167,7 @@ Json planJson(const Plan& plan) {
 Plan planFrom(const Json& json) {
   onlyKeys(json, {"question", "method", "claim", "analysis", "rounds", "cup_ml", "ceiling_g", "country", "panel", "makers", "places", "spares",
                   "pourer", "lots", "items", "cups", "promises", "attribute", "expected", "dose", "marked", "may_have_none", "also_prefer", "stopping",
-                  "evenings", "wave", "expectation_pc", "sheet", "routine", "give_aways"});
+                  "evenings", "wave", "expectation_pc", "sheet", "routine", "give_aways", "serving"});
   Plan plan;
   plan.question = choice<Question>(json, "question");
   plan.method = choice<Method>(json, "method");

@@ -2021,6 +2021,29 @@
     </message>
 </context>
 <context>
+    <name>ServingPart</name>
+    <message>
+        <source>How it is served</source>
+        <translation>Wie ausgeschenkt wird</translation>
+    </message>
+    <message>
+        <source>Alike for every cup. It goes on record, and the next evening can be laid the same way.</source>
+        <translation>Für jeden Becher gleich. Es wird festgehalten, und der nächste Abend kann genauso gedeckt werden.</translation>
+    </message>
+    <message>
+        <source>Vessel, in a few words</source>
+        <translation>Gefäß, in wenigen Worten</translation>
+    </message>
+    <message>
+        <source>Temperature of the drinks (%1)</source>
+        <translation>Temperatur der Getränke (%1)</translation>
+    </message>
+    <message>
+        <source>Every mouthful is</source>
+        <translation>Jeder Schluck wird</translation>
+    </message>
+</context>
+<context>
     <name>Sheet</name>
     <message>
         <source>by eye, first</source>
@@ -8919,10 +8942,6 @@
         <translation>Abstände mit gepaartem t über Leute, die Becher jeder Person zuerst gemittelt; mehrere Getränke nach Dunnett; Grenzen mit zwei einseitigen Tests; zusammengehalten über die Hauptfragen nach Holm, über die anderen nach Benjamini und Hochberg.</translation>
     </message>
     <message>
-        <source>Not recorded: vessel, temperature, light, bottle numbers, swallowing or spitting, place.</source>
-        <translation>Nicht festgehalten: Gefäß, Temperatur, Licht, Flaschennummern, Schlucken oder Spucken, Ort.</translation>
-    </message>
-    <message>
         <source>Nothing stands beside it, so a changed drink and a changed day cannot be told apart.</source>
         <translation>Daneben steht nichts, also lassen sich ein verändertes Getränk und ein veränderter Tag nicht auseinanderhalten.</translation>
     </message>
@@ -14697,6 +14716,78 @@
     <message>
         <source>Bottle tags: {series}</source>
         <translation>Flaschenanhänger: {series}</translation>
+    </message>
+    <message>
+        <source>other vessels</source>
+        <translation>andere Gefäße</translation>
+    </message>
+    <message>
+        <source>another temperature</source>
+        <translation>eine andere Temperatur</translation>
+    </message>
+    <message>
+        <source>swallowed or spat out otherwise</source>
+        <translation>anders geschluckt oder ausgespuckt</translation>
+    </message>
+    <message>
+        <source>the vessel</source>
+        <translation>das Gefäß</translation>
+    </message>
+    <message>
+        <source>the temperature</source>
+        <translation>die Temperatur</translation>
+    </message>
+    <message>
+        <source>swallowed</source>
+        <translation>geschluckt</translation>
+    </message>
+    <message>
+        <source>spat out</source>
+        <translation>ausgespuckt</translation>
+    </message>
+    <message>
+        <source>as each one likes</source>
+        <translation>wie es jeder mag</translation>
+    </message>
+    <message>
+        <source>Vessel: {vessel}.</source>
+        <translation>Gefäß: {vessel}.</translation>
+    </message>
+    <message>
+        <source>Temperature of the drinks: {temperature}.</source>
+        <translation>Temperatur der Getränke: {temperature}.</translation>
+    </message>
+    <message>
+        <source>Every mouthful: {what}.</source>
+        <translation>Jeder Schluck: {what}.</translation>
+    </message>
+    <message>
+        <source>swallowing or spitting</source>
+        <translation>ob geschluckt oder ausgespuckt wurde</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>Licht</translation>
+    </message>
+    <message>
+        <source>bottle numbers</source>
+        <translation>Flaschennummern</translation>
+    </message>
+    <message>
+        <source>Not recorded: {what}.</source>
+        <translation>Nicht festgehalten: {what}.</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
     </message>
 </context>
 </TS>

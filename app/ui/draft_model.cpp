@@ -62,14 +62,16 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
     : PageModel(stage, parent),
       m_sheet(m_draft, this),
       m_giveAways(m_draft, m_sheet, this),
+      m_serving(m_draft, this),
       m_lots(TickRow::staticMetaObject, this),
       m_tasters(TickRow::staticMetaObject, this),
       m_ways(WayRow::staticMetaObject, this),
       m_methods(MethodRow::staticMetaObject, this),
       m_threeWays(CompareRow::staticMetaObject, this) {
-  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "dose", "evenings", "wave", "cups_at_once", "pause_s", "cleanser", "expectation_pc"});
+  nameFields({"title", "guest_title", "rounds", "cup_ml", "spares", "pourer_name", "limit_pm", "attribute", "dose", "evenings", "wave", "cups_at_once", "pause_s", "cleanser", "expectation_pc", "vessel"});
   connect(&m_sheet, &SheetPlanModel::edited, this, &DraftModel::keep);
   connect(&m_giveAways, &GiveAwaysModel::edited, this, &DraftModel::keep);
+  connect(&m_serving, &ServingModel::edited, this, &DraftModel::keep);
   connect(&m_sheet, &SheetPlanModel::refused, this, &DraftModel::fail);
 }
 
@@ -204,6 +206,7 @@ void DraftModel::take(Read read) {
   m_alpha = indexOf(alphasPm, m_draft.alphaPm);
   m_careSettled = m_draft.careSettled;
   m_giveAways.show();
+  m_serving.show();
   showAsking();
   showMethods(read.recommendation);
   showThree(read.recommendation);

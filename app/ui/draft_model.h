@@ -9,6 +9,7 @@
 #include "ui/give_aways_model.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
+#include "ui/serving_model.h"
 #include "ui/sheet_plan_model.h"
 #include "words/seal.h"
 
@@ -65,6 +66,7 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString lotsLabel MEMBER m_lotsLabel NOTIFY changed)
   Q_PROPERTY(oddglass::ui::SheetPlanModel* sheet READ sheet CONSTANT)
   Q_PROPERTY(oddglass::ui::GiveAwaysModel* giveAways READ giveAways CONSTANT)
+  Q_PROPERTY(oddglass::ui::ServingModel* serving READ serving CONSTANT)
   Q_PROPERTY(QString coverage MEMBER m_coverage NOTIFY changed)
   Q_PROPERTY(QString attribute READ attribute WRITE setAttribute NOTIFY changed)
   Q_PROPERTY(QString dose READ dose WRITE setDose NOTIFY changed)
@@ -155,6 +157,7 @@ public:
   static QString expectationHint();
   SheetPlanModel* sheet() { return &m_sheet; }
   GiveAwaysModel* giveAways() { return &m_giveAways; }
+  ServingModel* serving() { return &m_serving; }
   FigureSource figure() const { return m_figure; }
   Rows* lots() { return &m_lots; }
   Rows* tasters() { return &m_tasters; }
@@ -271,6 +274,7 @@ private:
   Draft m_draft;
   SheetPlanModel m_sheet;
   GiveAwaysModel m_giveAways;
+  ServingModel m_serving;
   session::DraftFacts m_facts;
   std::vector<Lot> m_lotValues;
   std::vector<std::string> m_lotNames;

@@ -191,6 +191,9 @@ std::string setupLine(const Voice& voice, const std::vector<SetupPart>& parts) {
       case SetupPart::cleanser: return say(voice, QT_TRANSLATE_NOOP("words", "another cleanser"));
       case SetupPart::ceiling: return say(voice, QT_TRANSLATE_NOOP("words", "another ceiling"));
       case SetupPart::markedCup: return say(voice, QT_TRANSLATE_NOOP("words", "another marked cup"));
+      case SetupPart::vessel: return say(voice, QT_TRANSLATE_NOOP("words", "other vessels"));
+      case SetupPart::temperature: return say(voice, QT_TRANSLATE_NOOP("words", "another temperature"));
+      case SetupPart::mouthful: return say(voice, QT_TRANSLATE_NOOP("words", "swallowed or spat out otherwise"));
       case SetupPart::duplicate: return say(voice, QT_TRANSLATE_NOOP("words", "a drink poured twice, or none"));
     }
     return {};

@@ -180,6 +180,8 @@ std::string fieldName(const Voice& voice, const std::string& argument) {
       {"pourer", QT_TRANSLATE_NOOP("words", "the pourer")},
       {"rounds", QT_TRANSLATE_NOOP("words", "the number of rounds")},
       {"cup_ml", QT_TRANSLATE_NOOP("words", "the amount in a cup")},
+      {"vessel", QT_TRANSLATE_NOOP("words", "the vessel")},
+      {"temperature_c", QT_TRANSLATE_NOOP("words", "the temperature")},
       {"spares", QT_TRANSLATE_NOOP("words", "the number of spare places")},
       {"limit", QT_TRANSLATE_NOOP("words", "the limit for alike")},
       {"alpha", QT_TRANSLATE_NOOP("words", "the risk of a false alarm")},

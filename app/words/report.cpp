@@ -14,6 +14,7 @@
 #include "words/reading.h"
 #include "words/routine.h"
 #include "words/seal.h"
+#include "words/serving.h"
 #include "words/sheet_plan.h"
 #include "words/units.h"
 #include "words/verdict.h"
@@ -160,7 +161,8 @@ std::vector<std::string> servingLines(const Voice& voice, const RevealedSession&
   lines.push_back(session.plan.hasPourer ? say(voice, QT_TRANSLATE_NOOP("words", "Somebody who did not taste was named as the pourer before the seal."))
                                          : say(voice, QT_TRANSLATE_NOOP("words", "No pourer was named before the seal.")));
   for (std::string& line : maskingLines(voice, session.plan)) lines.push_back(std::move(line));
-  lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Not recorded: vessel, temperature, light, bottle numbers, swallowing or spitting, place.")));
+  for (std::string& line : servedLines(voice, session.plan.serving)) lines.push_back(std::move(line));
+  lines.push_back(notRecordedLine(voice, session.plan.serving));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "Orders dealt to those who sat down; the letters are those of the drinks above.")));
   return lines;
 }

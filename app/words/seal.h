@@ -37,6 +37,7 @@ struct SealFacts {
   std::string pourer;                ///< empty when nobody is named
   Promises promises;
   std::optional<GiveAways> giveAways;
+  Serving serving;
 };
 
 /// The facts of a draft; `drinks` as the page calls them, in the order of the draft's lots.

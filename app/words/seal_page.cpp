@@ -53,6 +53,7 @@ SealFacts sealFacts(const Draft& draft, const planning::Setup& setup, const plan
   facts.pourer = std::move(pourer);
   facts.promises = draft.promises;
   facts.giveAways = draft.giveAways;
+  facts.serving = draft.serving;
   return facts;
 }
 

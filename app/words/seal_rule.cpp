@@ -6,6 +6,7 @@
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
+#include "words/serving.h"
 #include "words/recommend.h"
 
 namespace oddglass::words {
@@ -111,6 +112,7 @@ std::vector<std::string> sealRule(const Voice& voice, const SealFacts& facts) {
   if (facts.alsoPrefer) lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "After the choice it is asked which was liked better. That counts of right choices only.")));
   lines.push_back(say(voice, QT_TRANSLATE_NOOP("words", "If answers are missing at the end, these numbers follow from who has answered. That is worked out before anybody sees the key.")));
   for (std::string& line : giveAwayLines(voice, facts.giveAways)) lines.push_back(std::move(line));
+  for (std::string& line : servedLines(voice, facts.serving)) lines.push_back(std::move(line));
   if (facts.routine == Routine::pourer) addPourer(voice, facts.pourer, lines);
   return lines;
 }

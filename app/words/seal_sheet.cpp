@@ -5,6 +5,7 @@
 #include "words/mark.h"
 #include "words/method.h"
 #include "words/numbers.h"
+#include "words/serving.h"
 #include "words/routine.h"
 #include "words/seal_rule.h"
 #include "words/sheet_out.h"
@@ -95,6 +96,7 @@ SealPage sheetSealPage(const Voice& voice, const SheetSealFacts& facts) {
   addCups(voice, facts, page.rule);
   addJudging(voice, facts, page.rule);
   for (std::string& line : giveAwayLines(voice, facts.draft.giveAways)) page.rule.push_back(std::move(line));
+  for (std::string& line : servedLines(voice, facts.draft.serving)) page.rule.push_back(std::move(line));
   addPeopleBeside(voice, facts.makers, facts.pourer, page.rule);
   if (!isDrawn(facts.draft.routine)) page.rule.push_back(routineLine(voice, facts.draft.routine));
   for (const Outcome outcome : {Outcome::shown, Outcome::notShown}) page.promises.push_back(promisedLine(voice, outcomeIf(voice, outcome, Method::sheet, facts.draft.question), facts.draft.promises, outcome));

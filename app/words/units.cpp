@@ -131,6 +131,20 @@ std::optional<int> readGravity(const Voice& voice, std::string_view typed) {
   return static_cast<int>(std::lround((voice.units.gravity == GravityUnit::plato ? gravityFor(*number) : *number) * 10000));
 }
 
+std::string temperatureUnit(const Voice& voice) {
+  return voice.units.temperature == TemperatureUnit::fahrenheit ? say(voice, QT_TRANSLATE_NOOP("words", "°F")) : say(voice, QT_TRANSLATE_NOOP("words", "°C"));
+}
+
+std::string temperatureTyped(const Voice& voice, int celsius) {
+  return std::to_string(voice.units.temperature == TemperatureUnit::fahrenheit ? std::lround(celsius * 1.8 + 32) : celsius);
+}
+
+std::optional<int> readTemperature(const Voice& voice, std::string_view typed) {
+  const auto number = readNumber(typed);
+  if (!number || !(std::abs(*number) <= 1000)) return std::nullopt;
+  return static_cast<int>(std::lround(voice.units.temperature == TemperatureUnit::fahrenheit ? (*number - 32) / 1.8 : *number));
+}
+
 std::string temperature(const Voice& voice, int celsius) {
   if (voice.units.temperature == TemperatureUnit::fahrenheit)
     return say(voice, QT_TRANSLATE_NOOP("words", "{number} °F"), {{"number", whole(voice, std::lround(celsius * 1.8 + 32))}});

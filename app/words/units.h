@@ -35,5 +35,11 @@ std::optional<int> readGravity(const Voice& voice, std::string_view typed);
 
 /// A temperature from whole degrees Celsius: "12 °C", "54 °F".
 std::string temperature(const Voice& voice, int celsius);
+/// "°C" or "°F".
+std::string temperatureUnit(const Voice& voice);
+/// A temperature without its unit, as it stands in a field; it reads back as the same whole degrees Celsius.
+std::string temperatureTyped(const Voice& voice, int celsius);
+/// What was typed into such a field, to whole degrees Celsius; nothing when it is no number or beyond a thousand of them.
+std::optional<int> readTemperature(const Voice& voice, std::string_view typed);
 
 }  // namespace oddglass::words

@@ -235,6 +235,11 @@ PageFrame {
             }
         }
     }
+    ServingPart {
+        width: parent.width
+        serving: root.model.serving
+        model: root.model
+    }
     HowPart {
         objectName: "takesHow"
         width: parent.width

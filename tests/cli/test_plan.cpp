@@ -48,6 +48,9 @@ TEST_CASE("a plan of every method is kept and told, by commands") {
   const Json fizzy = planned(run, R"("method":"triangle","give_aways":{"fizz":"any_means","colour":"mend"},)");
   CHECK(fizzy.at("give_aways") == Json{{"colour", "mend"}, {"fizz", "any_means"}});
   CHECK(fizzy.at("ready") == true);
+  CHECK(fizzy.at("serving").at("vessel").is_null());
+  const Json served = planned(run, R"("method":"triangle","serving":{"vessel":"dark cups","temperature_c":12,"mouthful":"spat_out"},)");
+  CHECK(served.at("serving") == Json{{"vessel", "dark cups"}, {"temperature_c", 12}, {"mouthful", "spat_out"}});
   const Json unfit = planned(run, R"("method":"triangle","give_aways":{"had_before":"mend"},)");
   CHECK(unfit.at("ready") == false);
   CHECK(unfit.at("why").get<std::string>().find("Had before") != std::string::npos);

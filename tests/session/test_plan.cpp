@@ -1,4 +1,6 @@
 #include "evening.h"
+#include "domain/same_setup.h"
+#include "session/same_again.h"
 #include "store/plan_json.h"
 #include "store/plans_read.h"
 #include "trouble.h"
@@ -76,6 +78,34 @@ TEST_CASE("plan and draft go to text and back") {
   evening.seal();
   const session::SessionRecord record = session::record(*evening.store, evening.session);
   CHECK(store::planFrom(canon::Json::parse(record.planText)) == record.plan);
+}
+
+TEST_CASE("how the drinks are served is sealed with the plan, comes again with the same table, and what differs is named") {
+  Evening evening;
+  Draft draft = session::draft(*evening.store, evening.session);
+  draft.serving = {"  dark cups\n", 12, Mouthful::spatOut};
+  session::saveDraft(*evening.store, evening.clock, draft);
+  draft = session::draft(*evening.store, evening.session);
+  CHECK(draft.serving.vessel == "dark cups");
+  draft.serving.temperatureC = warmestServed + 1;
+  CHECK(troubleOf([&] { session::saveDraft(*evening.store, evening.clock, draft); }) == Trouble::outOfRange);
+  draft.serving.temperatureC = 12;
+  draft.serving.vessel = std::string(61, 'm');
+  CHECK(troubleOf([&] { session::saveDraft(*evening.store, evening.clock, draft); }) == Trouble::tooLong);
+  evening.seal();
+  const session::SessionRecord record = session::record(*evening.store, evening.session);
+  CHECK(record.plan.serving == Serving{"dark cups", 12, Mouthful::spatOut});
+  CHECK(store::planFrom(canon::Json::parse(record.planText)) == record.plan);
+  CHECK(session::verify(*evening.store, evening.session).holds());
+  CHECK(session::sameAgain(*evening.store, evening.session).serving == record.plan.serving);
+
+  Plan other = record.plan;
+  CHECK(setupDifferences(record.plan, other).empty());
+  other.serving = {"wine glasses", std::nullopt, Mouthful::swallowed};
+  CHECK(setupDifferences(record.plan, other) == std::vector{SetupPart::vessel, SetupPart::temperature, SetupPart::mouthful});
+  // Nothing on record is no key in the text, so that the text of older plans stays as it was.
+  other.serving = {};
+  CHECK_FALSE(store::planJson(other).contains("serving"));
 }
 
 TEST_CASE("plans that are read one after the other are what each one says, whatever their drinks are called") {

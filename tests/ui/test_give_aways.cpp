@@ -25,6 +25,12 @@ TEST_CASE("what gives the drinks away is settled before the seal, and fixes what
     Window at(evening.folder.path().string(), evening.clock, evening.chance);
     at.click("primaryButton");
     at.click("primaryButton");
+    at.type("vessel", "dark cups");
+    at.type("servedAt", "warm");
+    CHECK(test::isShown(at, "“warm” is not a number"));
+    at.type("servedAt", "12");
+    at.click("mouthful1");
+    at.shoot("takes_served");
     at.click("primaryButton");
     REQUIRE(at.page() == "GiveAways");
     at.app().router()->goToStep(4);
@@ -68,6 +74,7 @@ TEST_CASE("what gives the drinks away is settled before the seal, and fixes what
   const Plan plan = session::record(*store, session).plan;
   CHECK(plan.question == Question::more);
   CHECK(plan.attribute == "hazy");
+  CHECK(plan.serving == Serving{"dark cups", 12, Mouthful::spatOut});
   CHECK(plan.expected == Slot{2});
   CHECK(plan.giveAways == GiveAways{{GiveAway::colour, WayOut::mend}, {GiveAway::haze, WayOut::ask}, {GiveAway::fizz, WayOut::anyMeans}, {GiveAway::hadBefore, WayOut::anyMeans}});
 }

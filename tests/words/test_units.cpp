@@ -1,5 +1,6 @@
 #include "domain/problem.h"
 #include "words/problems.h"
+#include "words/serving.h"
 #include "words/units.h"
 
 #include <catch2/catch.hpp>
@@ -89,4 +90,28 @@ TEST_CASE("a temperature is told in whole degrees of the reader's scale") {
   CHECK(temperature(voice, 12) == "54 °F");
   CHECK(temperature(voice, -18) == "0 °F");
   CHECK(temperature(voice, 100) == "212 °F");
+}
+
+// 9/5 and 32 by the definition of the degree Fahrenheit (NIST SP 811, appendix B).
+TEST_CASE("a temperature in a field reads back as the same whole degrees Celsius, in both units") {
+  words::Voice celsius, fahrenheit;
+  fahrenheit.units.temperature = words::TemperatureUnit::fahrenheit;
+  for (int degrees = coldestServed; degrees <= warmestServed; ++degrees) {
+    CHECK(words::readTemperature(celsius, words::temperatureTyped(celsius, degrees)) == degrees);
+    CHECK(words::readTemperature(fahrenheit, words::temperatureTyped(fahrenheit, degrees)) == degrees);
+  }
+  CHECK(words::temperatureTyped(fahrenheit, 10) == "50");
+  CHECK(words::readTemperature(fahrenheit, "54") == 12);
+  CHECK(words::readTemperature(celsius, "-5") == -5);
+  CHECK_FALSE(words::readTemperature(celsius, "cold"));
+  CHECK_FALSE(words::readTemperature(celsius, "1e9"));
+}
+
+TEST_CASE("what is on record of the serving is told, and what is not is named") {
+  const words::Voice voice;
+  CHECK(words::servedLines(voice, {}).empty());
+  CHECK(words::notRecordedLine(voice, {}) == "Not recorded: vessel, temperature, swallowing or spitting, place, light and bottle numbers.");
+  const Serving serving{"dark cups", 12, Mouthful::asTheyLike};
+  CHECK(words::servedLines(voice, serving) == std::vector<std::string>{"Vessel: dark cups.", "Temperature of the drinks: 12 °C.", "Every mouthful: as each one likes."});
+  CHECK(words::notRecordedLine(voice, serving) == "Not recorded: place, light and bottle numbers.");
 }
