@@ -1,3 +1,5 @@
+#include "by_hand.h"
+#include "evening.h"
 #include "ui/fits.h"
 #include "ui/journey.h"
 
@@ -105,4 +107,70 @@ TEST_CASE("a solo evening by mouse: the steps, two rounds, the cups turned over,
   looked(at, "alone_came_out");
   CHECK(test::isShown(at, "by whoever tasted"));
   CHECK(at.complaints() == "");
+}
+
+TEST_CASE("a couple: both persons' steps, two who taste, and two sheets that tell something only side by side") {
+  testing::Evening evening;
+  const SessionId session = evening.session;
+  Draft draft = session::draft(*evening.store, session);
+  draft.routine = Routine::couple;
+  draft.pourer.reset();
+  draft.pourerName.clear();
+  draft.rounds = 1;
+  draft.spares = 0;
+  draft.tasters = {evening.friends[0], evening.friends[1]};
+  session::saveDraft(*evening.store, evening.clock, draft);
+  evening.seal();
+  testing::Hands hands(*evening.store, session, 7);
+  evening.store.reset();
+  {
+    test::Window at(evening.folder.path().string(), evening.clock, evening.chance);
+    at.window().resize(900, 600);
+    at.click("primaryButton");
+    at.app().router()->go(Page::Alone);
+    at.settle();
+    int steps = 0, handed = 0;
+    while (at.app().router()->page() == Page::Alone && steps < 20) {
+      handed += at.text("primaryButton") == "Hand over to the other one" ? 1 : 0;
+      looked(at, "couple_step_" + std::to_string(++steps));
+      at.click("primaryButton");
+    }
+    CHECK(handed == 1);
+    REQUIRE(at.app().router()->page() == Page::Places);
+    for (int place = 1; place <= 2; ++place) {
+      test::sitDown(at, place);
+      test::taste(at, 0);
+      at.click("primaryButton");
+    }
+    at.click("primaryButton");   // everybody has locked: the table is closed
+    REQUIRE(at.app().router()->page() == Page::Alone);
+    at.app().preferences()->setLight(ui::Preferences::Light::Dark);
+    looked(at, "couple_first_sheet");
+    for (int place = 1; place <= 2; ++place) {
+      const auto sheets = hands.twoSheets(place, 1);
+      for (const session::MarkedLot& line : sheets.first) at.click("aloneAnswer" + std::to_string(line.slot->value - 1));
+      looked(at, "couple_second_sheet");
+      for (const Cup& cup : hands.plan.cups) {
+        if (cup.place != Place{place}) continue;
+        const auto line = std::ranges::find(sheets.second, cup.code, &session::MarkedCode::code);
+        REQUIRE(line != sheets.second.end());
+        at.click("aloneAnswer" + std::to_string(line->mark[0] - 'A'));
+      }
+    }
+    CHECK(at.text("headline") == "Everything is read off.");
+    looked(at, "couple_read");
+    at.click("primaryButton");
+    REQUIRE(at.app().router()->page() == Page::OpenKey);
+    at.click("primaryButton");
+    REQUIRE(at.app().router()->page() == Page::CameOut);
+    CHECK(test::isShown(at, "two sheets"));
+    CHECK(at.complaints() == "");
+  }
+  const auto store = store::Store::open(evening.folder / "cellar.oddglass", store::Access::write, evening.clock, evening.chance);
+  CHECK(session::verify(*store, session).holds());
+  for (const PanelFlight& flight : session::revealed(*store, session).panel) {
+    CHECK_FALSE(flight.voided);
+    for (const auto& line : hands.at(flight.place.value, 1).lines)
+      if (line.code.value > 0) CHECK(std::ranges::find(flight.drawn, *line.slot) != flight.drawn.end());
+  }
 }
