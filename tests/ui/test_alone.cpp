@@ -163,7 +163,7 @@ TEST_CASE("a couple: both persons' steps, two who taste, and two sheets that tel
     REQUIRE(at.app().router()->page() == Page::OpenKey);
     at.click("primaryButton");
     REQUIRE(at.app().router()->page() == Page::CameOut);
-    CHECK(test::isShown(at, "two sheets"));
+    CHECK(test::isShown(at, "off two people's sheets"));
     CHECK(at.complaints() == "");
   }
   const auto store = store::Store::open(evening.folder / "cellar.oddglass", store::Access::write, evening.clock, evening.chance);
