@@ -143,6 +143,9 @@ TEST_CASE("a couple: both persons' steps, two who taste, and two sheets that tel
       at.click("primaryButton");
     }
     at.click("primaryButton");   // everybody has locked: the table is closed
+    REQUIRE(at.app().router()->page() == Page::OpenKey);
+    REQUIRE(at.text("primaryButton") == "Read the cups off");
+    at.click("primaryButton");
     REQUIRE(at.app().router()->page() == Page::Alone);
     at.app().preferences()->setLight(ui::Preferences::Light::Dark);
     looked(at, "couple_first_sheet");
