@@ -48,6 +48,11 @@ ApplicationWindow {
     Shortcut { sequences: ["Escape"]; onActivated: window.app.notice.dismiss() }
     Shortcut { sequences: ["Ctrl+Q"]; onActivated: window.close() }
 
+    function furnish() {
+        if (inside.status === Loader.Null)
+            inside.setSource("Inside.qml", {app: window.app});
+    }
+
     Loader {
         id: inside
 
@@ -68,7 +73,7 @@ ApplicationWindow {
         target: window
         enabled: inside.status === Loader.Null
         function onFrameSwapped() {
-            inside.setSource("Inside.qml", {app: window.app});
+            Qt.callLater(window.furnish);
         }
     }
 }
