@@ -48,15 +48,16 @@ ApplicationWindow {
     Shortcut { sequences: ["Escape"]; onActivated: window.app.notice.dismiss() }
     Shortcut { sequences: ["Ctrl+Q"]; onActivated: window.close() }
 
-    function furnish() {
-        if (inside.status === Loader.Null)
-            inside.setSource("Inside.qml", {app: window.app});
-    }
-
     Loader {
         id: inside
 
         anchors.fill: parent
+    }
+    Timer {
+        id: drawn
+
+        interval: 0
+        onTriggered: inside.setSource("Inside.qml", {app: window.app})
     }
     Binding { target: inside.item; property: "askedToClose"; value: window.askedToClose; when: inside.status === Loader.Ready }
     Connections {
@@ -73,7 +74,7 @@ ApplicationWindow {
         target: window
         enabled: inside.status === Loader.Null
         function onFrameSwapped() {
-            Qt.callLater(window.furnish);
+            drawn.start();
         }
     }
 }
