@@ -45,7 +45,7 @@ ApplicationWindow {
     Shortcut { sequences: ["Ctrl++", "Ctrl+="]; onActivated: window.app.preferences.largerText() }
     Shortcut { sequences: ["Ctrl+-"]; onActivated: window.app.preferences.smallerText() }
     Shortcut { sequences: ["Alt+Left"]; onActivated: window.app.router.back() }
-    Shortcut { sequences: ["Escape"]; onActivated: window.app.notice.dismiss() }
+    Shortcut { sequences: ["Escape"]; onActivated: { window.askedToClose = false; window.app.notice.dismiss(); } }
     Shortcut { sequences: ["Ctrl+Q"]; onActivated: window.close() }
 
     Loader {
@@ -67,6 +67,19 @@ ApplicationWindow {
             window.close();
         }
         function onStayRequested() {
+            window.askedToClose = false;
+        }
+    }
+    // Asked on another page, or of another table, it is another question.
+    Connections {
+        target: window.app.router
+        function onPageChanged() {
+            window.askedToClose = false;
+        }
+    }
+    Connections {
+        target: window.app.table
+        function onChanged() {
             window.askedToClose = false;
         }
     }

@@ -5,6 +5,7 @@
 #include "session/record.h"
 #include "ui/cups.h"
 #include "ui/voice.h"
+#include "words/paper.h"
 
 #include <algorithm>
 #include <map>
@@ -45,11 +46,10 @@ void AloneModel::take(const Read& read) {
   forget();
   const auto waits = [](const session::ToRead& each) { return each.mayRead && !each.isVoid; };
   const bool anyWaits = std::any_of(m_flights.begin(), m_flights.end(), waits);
-  const bool isOpen = m_state == State::sealed || m_state == State::tasting;
   if (anyWaits) {
     m_flight = static_cast<std::size_t>(std::find_if(m_flights.begin(), m_flights.end(), waits) - m_flights.begin());
     startReading();
-  } else if (isOpen && !isAllDone()) {
+  } else if (isOpen() && !isAllDone()) {
     startSteps();
   }
   show();
@@ -73,8 +73,10 @@ void AloneModel::startSteps() {
 
 void AloneModel::show() {
   m_answers.clear();
-  if (m_flight) showQuestion();
-  else if (!m_steps.empty() && (m_state == State::sealed || m_state == State::tasting)) showStep();
+  m_marks.clear();
+  if (m_flight && m_at < m_asked.size()) showQuestion();
+  else if (m_flight) showTold();
+  else if (isAtSteps()) showStep();
   else showEnd();
   showCups();
   emit changed();
@@ -99,11 +101,10 @@ void AloneModel::showEnd() {
   m_primary = isClosed ? tr("To the key") : tr("To the places");
 }
 
-// The codes that are put on the cups in the steps that speak of them: alone those of the next round, else all of them.
+// The codes, in the steps that need them: alone those of the next round, else all of them.
 void AloneModel::showCups() {
   std::vector<HandRow> rows;
-  const bool isSteps = !m_flight && !m_steps.empty() && (m_state == State::sealed || m_state == State::tasting);
-  if (isSteps && m_step + 1 >= m_steps.size() - (m_plan.routine == Routine::couple ? 1 : 0)) {
+  if (isAtSteps() && m_steps.at(m_step).showsCodes) {
     std::map<std::pair<int, int>, std::vector<Cup>> groups;
     int next = 1;
     while (std::any_of(m_flights.begin(), m_flights.end(), [&](const auto& each) { return each.round.value == next; })) ++next;
@@ -119,7 +120,7 @@ void AloneModel::showCups() {
       }
       row.where = m_plan.routine == Routine::bottles ? tr("Bottle %1").arg(shown(words::bottleLetter(at.first)))
                   : m_plan.routine == Routine::alone ? tr("Round %1").arg(at.first)
-                  : m_plan.rounds == 1 ? tr("Place %1").arg(at.second) : tr("Place %1, round %2").arg(at.second).arg(at.first);
+                                                     : shown(words::placeLine(voice(), {at.second}, {at.first}, m_plan.rounds));
       rows.push_back(row);
     }
   }
@@ -127,8 +128,11 @@ void AloneModel::showCups() {
 }
 
 void AloneModel::next() {
-  const bool isSteps = !m_flight && !m_steps.empty() && (m_state == State::sealed || m_state == State::tasting);
-  if (!isSteps) return go(m_state == State::closed ? Router::Page::OpenKey : Router::Page::Places);
+  if (m_flight) {
+    if (m_at == m_asked.size()) submit();
+    return;
+  }
+  if (!isAtSteps()) return go(m_state == State::closed ? Router::Page::OpenKey : Router::Page::Places);
   if (m_step + 1 < m_steps.size()) {
     ++m_step;
     return show();

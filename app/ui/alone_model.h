@@ -64,11 +64,14 @@ private:
   struct Read;
   void take(const Read& read);
   bool isAllDone() const;
+  bool isOpen() const { return m_state == State::sealed || m_state == State::tasting; }
+  bool isAtSteps() const { return !m_flight && !m_steps.empty() && isOpen(); }
   void startSteps();
   void startReading();
   void show();
   void showStep();
   void showQuestion();
+  void showTold();
   void showEnd();
   void showCups();
   void submit();
@@ -83,6 +86,7 @@ private:
   std::vector<Asked> m_asked;
   std::size_t m_at = 0;
   std::optional<std::size_t> m_flight;   ///< the one that is read off
+  std::vector<int> m_marks;              ///< of `answers`, where they are marks: those that no cup got yet
   bool m_saidReady = false;
   Rows m_cups;
   QString m_toSay;   ///< once what comes next is read

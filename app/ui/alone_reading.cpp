@@ -4,7 +4,9 @@
 #include "ui/cups.h"
 #include "ui/voice.h"
 #include "words/came_out.h"
+#include "words/paper.h"
 
+#include <algorithm>
 #include <array>
 #include <set>
 
@@ -13,7 +15,7 @@ namespace {
 
 constexpr std::array readers{ReadBy::taster, ReadBy::pourer, ReadBy::another};
 
-QString markOf(int mark) { return QString(QChar('A' + mark)); }
+QString markOf(int mark) { return shown(words::bottleLetter(mark + 1)); }
 
 }  // namespace
 
@@ -41,7 +43,7 @@ void AloneModel::showQuestion() {
   const Asked& asked = m_asked.at(m_at);
   const session::ToRead& flight = m_flights.at(*m_flight);
   const QString place = m_plan.routine == Routine::bottles ? tr("The covers come off") : m_plan.places == 1 ? tr("Round %1 of %2").arg(flight.round.value).arg(m_plan.rounds)
-                                                                                                          : tr("Place %1, round %2").arg(flight.place.value).arg(flight.round.value);
+                                                                                                          : shown(words::placeLine(voice(), flight.place, flight.round, m_plan.rounds));
   const QString sheet = asked.what == What::markedLot ? tr("first sheet") : asked.what == What::markOfCup ? tr("second sheet") : QString();
   m_over = sheet.isEmpty() ? place : tr("%1  ·  %2").arg(place, sheet);
   m_lead.clear();
@@ -54,7 +56,12 @@ void AloneModel::showQuestion() {
       return;
     case What::markOfCup:
       m_headline = tr("Which mark got cup %1?").arg(codeText(asked.code));
-      for (std::size_t mark = 0; mark < flight.cups.size() + (flight.hasAside ? 1 : 0); ++mark) m_answers << markOf(static_cast<int>(mark));
+      for (int mark = 0; mark < static_cast<int>(flight.cups.size()) + (flight.hasAside ? 1 : 0); ++mark) {
+        const auto got = [&](const Asked& each) { return each.what == What::markOfCup && each.answer == mark; };
+        if (std::any_of(m_asked.begin(), m_asked.begin() + static_cast<std::ptrdiff_t>(m_at), got)) continue;
+        m_marks.push_back(mark);
+        m_answers << markOf(mark);
+      }
       return;
     case What::lot: m_headline = shown(words::readQuestion(voice(), m_plan.routine, asked.code)); break;
     case What::markedLot: m_headline = tr("Which drink got mark %1?").arg(markOf(asked.mark)); break;
@@ -66,11 +73,19 @@ void AloneModel::showQuestion() {
   m_answers << shown(words::cannotReadWord(voice()));
 }
 
+// Nothing is kept before it was looked at once more: a slip on the last cup would stand for good.
+void AloneModel::showTold() {
+  m_headline = tr("All of it is told. Keep it so?");
+  m_lead = tr("Kept, it stays as it is, and what does not add up is set aside.");
+  m_primary = tr("Keep it");
+  m_canGoBack = true;
+}
+
 void AloneModel::answer(int index) {
   if (!m_flight || m_at >= m_asked.size()) return;
-  m_asked[m_at].answer = index;
-  if (++m_at < m_asked.size()) return show();
-  submit();
+  Asked& asked = m_asked[m_at++];
+  asked.answer = asked.what == Asked::What::markOfCup ? m_marks.at(static_cast<std::size_t>(index)) : index;
+  show();
 }
 
 void AloneModel::submit() {
@@ -115,8 +130,10 @@ void AloneModel::submit() {
     const auto flights = routine == Routine::couple ? session::joined(first, second) : std::vector{found};
     return {session::readOffAll(cellar.store(), cellar.clock, cellar.chance, id, flights, by), {{flight.place, flight.round}}};
   }, [this](const Done& done) { read(done.first, done.second); });
-  m_at = 0;
+  // While it is written nothing can be told, and nothing taken back.
   m_answers.clear();
+  m_primary.clear();
+  m_canGoBack = false;
   emit changed();
 }
 

@@ -47,6 +47,8 @@ App::App(std::unique_ptr<Cellar> cellar, const QString& settings, const QString&
   connect(m_today, &TodayModel::interrupted, m_board, &BoardModel::goOnAfter);
   connect(m_preferences, &Preferences::spokenChanged, m_keeping, &KeepingModel::sayAgain);
   connect(m_preferences, &Preferences::spokenChanged, m_draft, &DraftModel::load);
+  connect(m_preferences, &Preferences::spokenChanged, m_beverage, &BeverageModel::sayAgain);
+  connect(m_preferences, &Preferences::spokenChanged, m_word, &WordModel::readAgain);
   connect(m_today, &TodayModel::planRequested, m_draft, &DraftModel::open);
   connect(m_room, &RoomModel::planRequested, m_draft, &DraftModel::open);
   connect(m_people, &PeopleModel::cardRequested, m_card, &CardModel::open);

@@ -15,7 +15,7 @@ namespace oddglass::ui {
 void BeverageModel::newLot() {
   m_lotAt = -1;
   m_lotName = m_lotPackaged = m_lotBest = m_lotStorage = m_lotSource = QString();
-  m_lotMl = shown(words::volumeTyped(voice(), 500));
+  m_lotMl = shown(words::volumeTyped(voice(), usualBottleMl));
   m_lotOpen = true;
   emit changed();
 }

@@ -76,14 +76,10 @@ void BeverageModel::fill(const Read& read) {
   m_drink = drink;
   m_isNew = m_id.empty();
   m_archived = drink.archived;
-  m_headline = m_isNew ? tr("What is in the bottle?") : shown(drink.name);
-  m_lead = m_isNew ? tr("Three lines are enough; the rest can wait.") : drinkLine(drink);
   m_name = shown(drink.name);
   m_origin = static_cast<int>(drink.origin);
   m_recipe = shown(drink.recipe);
   m_kind = static_cast<int>(drink.kind);
-  m_originalGravity = gravityText(drink.originalGravity);
-  m_finalGravity = gravityText(drink.finalGravity);
   m_abv = strengthText(drink.abvBp);
   m_abvFrom = drink.abvFrom ? static_cast<int>(*drink.abvFrom) : -1;
   m_ingredients = static_cast<int>(drink.ingredients.how);
@@ -93,6 +89,16 @@ void BeverageModel::fill(const Read& read) {
   m_lotValues = read.lots;
   m_noteValues = read.notes;
   showTicks();
+  sayDrink();
+  emit changed();
+}
+
+// All that is told in the reader's language and units, from what is known here.
+void BeverageModel::sayDrink() {
+  m_headline = m_isNew ? tr("What is in the bottle?") : shown(m_drink.name);
+  m_lead = m_isNew ? tr("Three lines are enough; the rest can wait.") : drinkLine(m_drink);
+  m_originalGravity = gravityText(m_drink.originalGravity);
+  m_finalGravity = gravityText(m_drink.finalGravity);
   std::vector<LotRow> lots;
   for (const Lot& lot : m_lotValues) {
     QStringList parts;
@@ -125,6 +131,13 @@ void BeverageModel::fill(const Read& read) {
   }
   m_notes.set(notes);
   showTooEarly();
+}
+
+// A number that was typed was meant in the unit that stood beside it: such fields begin anew.
+void BeverageModel::sayAgain() {
+  sayDrink();
+  m_noteGravity.clear();
+  m_lotMl = shown(words::volumeTyped(voice(), m_lotAt >= 0 && m_lotAt < static_cast<int>(m_lotValues.size()) ? m_lotValues[static_cast<std::size_t>(m_lotAt)].bottleMl : usualBottleMl));
   emit changed();
 }
 

@@ -9,6 +9,9 @@
 
 namespace oddglass::ui {
 
+/// What a bottle is taken to hold until something else is typed.
+constexpr int usualBottleMl = 500;
+
 /// A thing to tick, such as an allergen or a maker.
 struct TickRow {
   Q_GADGET
@@ -112,6 +115,8 @@ public:
   void open(const BeverageId& id);
   /// The same drink as it is now; to the shelf when it is gone.
   void readAgain();
+  /// The reader chose another language or other units.
+  void sayAgain();
   void openNew() { openBlank(Origin::batch); }
   void openNewReference() { openBlank(Origin::reference); }
   Q_INVOKABLE void save();
@@ -153,6 +158,7 @@ private:
   };
   static Read read(store::Store& store, const BeverageId& id);
   void fill(const Read& read);
+  void sayDrink();
   void showTicks();
   void showTooEarly();
   void clearNote();

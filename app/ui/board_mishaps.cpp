@@ -19,7 +19,15 @@ constexpr std::array offered{VoidReason::mixedUp, VoidReason::wrongPerson, VoidR
 }  // namespace
 
 void BoardModel::startHappening(const QString& what) {
-  m_happening = m_happening == what ? QString() : what;
+  const bool isTheSame = m_happening == what;
+  endHappening();
+  if (!isTheSame) m_happening = what;
+  show(tasting::Board(m_board));
+}
+
+// What is chosen stands by its row in a list of places that changes as soon as somebody sits down or stops.
+void BoardModel::endHappening() {
+  m_happening.clear();
   m_happenedAt = m_otherAt = m_happenedRound = -1;
   m_codesThere.clear();
   m_roundsThere.clear();
@@ -28,7 +36,11 @@ void BoardModel::startHappening(const QString& what) {
   m_saidWords.clear();
   m_heard.clear();
   m_flight.reset();
-  show(tasting::Board(m_board));
+}
+
+void BoardModel::showAfter(const tasting::Board& board) {
+  endHappening();
+  show(board);
 }
 
 void BoardModel::tickHeard(int row) {
@@ -41,10 +53,7 @@ void BoardModel::change(std::function<void(Cellar&, const SessionId&)> work) {
   ask([id = m_stage.current.id(), work = std::move(work)](Cellar& cellar) {
     work(cellar, id);
     return tasting::board(cellar.store(), id);
-  }, [this](const tasting::Board& board) {
-    m_board = board;
-    startHappening(m_happening);
-  });
+  }, [this](const tasting::Board& board) { showAfter(board); });
 }
 
 void BoardModel::noteSaid() {
@@ -137,8 +146,7 @@ void BoardModel::noteSpilled(int code) {
     const auto spare = tasting::lostCup(cellar.store(), cellar.clock, cellar.chance, id, spilled);
     return std::pair(spare, tasting::board(cellar.store(), id));
   }, [this](const std::pair<std::optional<Code>, tasting::Board>& done) {
-    m_board = done.second;
-    startHappening(m_happening);
+    showAfter(done.second);
     if (!done.first) {
       m_stage.notice.say(tr("That round is set aside and counted so: what hands hid cannot be poured again unseen."));
       return;
@@ -165,15 +173,14 @@ void BoardModel::swapMats() {
   // Before the first cup nothing is on record yet that would have to be begun again.
   if (m_board.state == State::sealed) {
     m_stage.notice.say(tr("Nobody has begun yet: put the mats back, and nothing more is needed."));
-    startHappening(m_happening);
+    showAfter(tasting::Board(m_board));
     return;
   }
   ask([id = m_stage.current.id(), one = at(m_happenedAt).place, other = at(m_otherAt).place, round = m_roundValues.at(static_cast<std::size_t>(m_happenedRound))](Cellar& cellar) {
     const auto done = tasting::matsSwapped(cellar.store(), cellar.clock, cellar.chance, id, one, other, round);
     return std::pair(done, tasting::board(cellar.store(), id));
   }, [this](const std::pair<tasting::MatsSwapped, tasting::Board>& done) {
-    m_board = done.second;
-    startHappening(m_happening);
+    showAfter(done.second);
     m_stage.notice.say(shown(words::matsSwappedLine(voice(), done.first.begunAgain, done.first.setAside)));
   });
 }
@@ -183,8 +190,7 @@ void BoardModel::freeWrong() {
     const auto done = tasting::wrongPerson(cellar.store(), cellar.clock, cellar.chance, id, place);
     return std::tuple(place, done, tasting::board(cellar.store(), id));
   }, [this](const std::tuple<Place, tasting::WrongPerson, tasting::Board>& done) {
-    m_board = std::get<2>(done);
-    startHappening(m_happening);
+    showAfter(std::get<2>(done));
     m_stage.notice.say(shown(words::wrongPersonLine(voice(), std::get<0>(done), std::get<1>(done).freed, std::get<1>(done).setAside)));
   });
 }
@@ -194,8 +200,7 @@ void BoardModel::takeBack() {
     const bool isGone = session::takeBack(cellar.store(), cellar.clock, id, place, true);
     return std::tuple(place, isGone, tasting::board(cellar.store(), id));
   }, [this](const std::tuple<Place, bool, tasting::Board>& done) {
-    m_board = std::get<2>(done);
-    startHappening(m_happening);
+    showAfter(std::get<2>(done));
     const QString told = tr("All answers of place %1 are gone, and the place is left.").arg(std::get<0>(done).value);
     m_stage.notice.say(std::get<1>(done) ? told : told + QLatin1Char(' ') + tr("Another program reads the file just now: its last bytes go when the program is started next."));
   });

@@ -55,13 +55,17 @@ BoardModel::BoardModel(const Stage& stage, QObject* parent)
     : PageModel(stage, parent), m_places(PlaceRow::staticMetaObject, this), m_heardBy(TickRow::staticMetaObject, this) {}
 
 void BoardModel::load() {
+  endHappening();
   ask([id = m_stage.current.id()](Cellar& cellar) { return tasting::board(cellar.store(), id); },
       [this](const tasting::Board& board) { show(board); });
 }
 
 QStringList BoardModel::how() const { return m_canLook || m_board.saidStop ? QStringList{shown(words::stoppingSource(voice()))} : QStringList(); }
 
-void BoardModel::goOnAfter(Millis lastAt) { m_interruptedAt = lastAt; }
+void BoardModel::goOnAfter(const SessionId& session, qint64 lastAt) {
+  m_interrupted = session;
+  m_interruptedAt = lastAt;
+}
 
 // Round by round, and in a round place by place, as waves are served.
 const tasting::BoardPlace* BoardModel::nextPlace() const {
@@ -77,7 +81,7 @@ const tasting::BoardPlace* BoardModel::nextPlace() const {
 }
 
 void BoardModel::sayInterrupted() {
-  m_headline = tr("Interrupted at %1.").arg(shown(words::timeOfDay(voice(), *m_interruptedAt)));
+  m_headline = tr("Interrupted at %1.").arg(shown(words::timeOfDay(voice(), m_interruptedAt)));
   m_lead = tr("%1 of %2 answers are safe, and what was typed on a sheet is kept. Nobody has seen the key.").arg(m_board.locked).arg(m_board.expected);
   if (const tasting::BoardPlace* next = nextPlace()) m_lead += QLatin1Char(' ') + tr("Go on with place %1.").arg(next->place.value);
 }
@@ -115,7 +119,7 @@ void BoardModel::show(const tasting::Board& board) {
     row.step = stepWord(place.step);
     row.shape = placeShapeOf(place.step);
     row.seated = place.step != tasting::PlaceStep::empty;
-    if (row.seated) row.rounds = tr("%1 of %2 rounds").arg(place.lockedRounds).arg(board.rounds - place.voidRounds);
+    if (row.seated) row.rounds = tr("%1 of %2 rounds").arg(place.counting.size()).arg(board.rounds - place.voidRounds);
     if (place.step == tasting::PlaceStep::empty) row.hand = tr("Sit down");
     else if (isOpen(place)) row.hand = tr("Hand over");
     if (isOffered(place)) {
@@ -162,13 +166,13 @@ void BoardModel::show(const tasting::Board& board) {
              : board.timesSaid > 0 ? tr("Hand this screen to the next place. Something was said aloud; that is on record.")
                                    : tr("Hand this screen to the next place.");
   }
-  if (board.state != State::tasting) m_interruptedAt.reset();
-  if (m_interruptedAt) sayInterrupted();
+  const bool waitsForPlaces = board.state == State::tasting && !m_readWaits && !m_lookIsDue && !board.saidStop && !m_allLocked;
+  if (!m_interrupted.empty() && board.id == m_interrupted && waitsForPlaces) sayInterrupted();
   emit changed();
 }
 
 void BoardModel::handOver(int row) {
-  m_interruptedAt.reset();
+  m_interrupted = {};
   if (row >= 0) {
     emit seatRequested(m_board.places.at(static_cast<std::size_t>(row)).place.value);
     return;

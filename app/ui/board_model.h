@@ -69,8 +69,8 @@ public:
   QStringList how() const;
 
   Q_INVOKABLE void load();
-  /// The table was left in the middle, last written to at that time: so it says until somebody goes on.
-  void goOnAfter(Millis lastAt);
+  /// This session's table was left in the middle, last written to at that time: so it says until somebody goes on.
+  void goOnAfter(const oddglass::SessionId& session, qint64 lastAt);
   /// Hands the device to a place; the next one that waits when `row` is -1.
   Q_INVOKABLE void handOver(int row);
   Q_INVOKABLE void lateGuest();
@@ -99,6 +99,8 @@ signals:
 
 private:
   void show(const tasting::Board& board);
+  void endHappening();
+  void showAfter(const tasting::Board& board);
   bool isOffered(const tasting::BoardPlace& place) const;
   const tasting::BoardPlace& at(int index) const;
   void showRounds();
@@ -124,7 +126,8 @@ private:
   QStringList m_roundsThere;
   QString m_comesOfIt;
   int m_happenedAt = -1, m_otherAt = -1, m_happenedRound = -1;
-  std::optional<Millis> m_interruptedAt;
+  SessionId m_interrupted;   ///< empty: none was
+  Millis m_interruptedAt = 0;
 };
 
 }  // namespace oddglass::ui

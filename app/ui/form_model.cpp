@@ -16,6 +16,9 @@
 namespace oddglass::ui {
 namespace {
 
+/// The choices before it are the place, the name and so on.
+constexpr int firstAnswer = 5;
+
 struct FormRead {
   tasting::Flight flight;
   std::vector<exchange::FormColumn> columns;
@@ -37,12 +40,20 @@ int numberAfter(const std::string& text, char sign) {
 
 FormModel::FormModel(const Stage& stage, QObject* parent) : PageModel(stage, parent), m_rows(ColumnRow::staticMetaObject, this) { nameFields({"table", "file"}); }
 
+// Once the columns are read, the field of the file is gone from the page.
+void FormModel::fail(const Problem& problem) {
+  if (isRead()) m_stage.notice.say(sentenceOf(problem));
+  else PageModel::fail(problem);
+}
+
 void FormModel::open() {
   ask([id = m_stage.current.id(), file = std::filesystem::path(plain(m_file.trimmed()))](Cellar& cellar) {
     if (file.empty()) throw Problem(Trouble::empty, "table");
     const tasting::TablePaper paper = tasting::tablePaper(cellar.store(), id);
     return FormRead{paper.places.front().flights.front(), exchange::formColumns(cellar.store(), id, file, {})};
   }, [this](const FormRead& read) {
+    // Somebody's answers stand in it: it is not kept for a page that was left.
+    if (m_stage.router.page() != Router::Page::TypeIn) return;
     m_flight = read.flight;
     nameChoices();
     m_columns.clear();
@@ -87,7 +98,7 @@ bool FormModel::isPerCup(const Column& column) const {
 
 std::string FormModel::meansOf(const Column& column) const {
   std::string means = m_codes.at(static_cast<std::size_t>(column.meaning));
-  if (column.meaning < 5) return means;
+  if (column.meaning < firstAnswer) return means;
   if (isPerCup(column) && column.cup > 0) means += '@' + std::to_string(column.cup);
   if (column.round > 0) means += '#' + std::to_string(column.round);
   return means;
@@ -126,8 +137,8 @@ void FormModel::show() {
   for (std::size_t i = 0; i < m_columns.size(); ++i) {
     const Column& each = m_columns[i];
     QString means = m_meanings.at(each.meaning);
-    if (each.meaning >= 5 && each.cup > 0 && isPerCup(each)) means += QStringLiteral(", ") + m_allCups.at(each.cup);
-    if (each.meaning >= 5 && each.round > 0) means += QStringLiteral(", ") + m_allRounds.at(each.round);
+    if (each.meaning >= firstAnswer && each.cup > 0 && isPerCup(each)) means += QStringLiteral(", ") + m_allCups.at(each.cup);
+    if (each.meaning >= firstAnswer && each.round > 0) means += QStringLiteral(", ") + m_allRounds.at(each.round);
     ColumnRow row;
     row.name = cutOff(each.name);
     row.says = each.example.empty() ? means : tr("%1 (first in it: %2)").arg(means, cutOff(each.example));
@@ -135,7 +146,7 @@ void FormModel::show() {
     rows.push_back(row);
   }
   m_rows.set(rows);
-  const bool isAnswer = isChoosing() && column().meaning >= 5;
+  const bool isAnswer = isChoosing() && column().meaning >= firstAnswer;
   m_asked = isChoosing() ? tr("What does “%1” hold?").arg(cutOff(column().name)) : QString();
   m_cups = isAnswer && isPerCup(column()) ? m_allCups : QStringList();
   m_rounds = isAnswer && m_flight->rounds > 1 ? m_allRounds : QStringList();
@@ -150,7 +161,7 @@ void FormModel::take() {
     return static_cast<int>(tasting::handInTable(cellar.store(), cellar.clock, cellar.chance, id, typist, all).size());
   }, [this](int flights) {
     forget();
-    emit taken(flights);
+    if (m_stage.router.page() == Router::Page::TypeIn) emit taken(flights);
   });
 }
 

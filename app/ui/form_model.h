@@ -60,11 +60,15 @@ public:
   Q_INVOKABLE void take();
   /// Who types in; nothing: somebody who is not on the shelf.
   void setTypist(const std::optional<TasterId>& typist) { m_typist = typist; }
+  const std::optional<TasterId>& typist() const { return m_typist; }
   Q_INVOKABLE void forget();
 
 signals:
   /// So many flights are locked.
   void taken(int flights);
+
+protected:
+  void fail(const Problem& problem) override;
 
 private:
   struct Column {

@@ -43,7 +43,7 @@ void HistoryModel::load() {
     m_headline = holds ? tr("The record holds.") : tr("The record does not check.");
     m_lead = holds && keyOpen ? QString() : shown(words::checkHeadline(voice(), holds, keyOpen));
     m_shape = holds ? QStringLiteral("disc") : QStringLiteral("dash");
-    m_checkedAt = tr("Looked at %1. %2").arg(shown(words::timeOfDay(voice(), read.now)), shown(words::openingsLine(voice(), read.found.pourSheetOpenings)));
+    m_checkedAt = tr("Looked at, at %1. %2").arg(shown(words::timeOfDay(voice(), read.now)), shown(words::openingsLine(voice(), read.found.pourSheetOpenings)));
     if (read.found.erased > 0) m_checkedAt += tr(" People who asked to be forgotten: %1.").arg(read.found.erased);
     emit changed();
   });

@@ -52,9 +52,15 @@ void ServingModel::chooseMouthful(int index) {
   emit changed();
 }
 
-// What was typed wrongly stays until it is put right.
+// What was typed stays as it was typed, wrong or right, as long as it says what the draft says.
 void ServingModel::show() {
-  if (m_wrong.isEmpty()) m_typed = m_draft.serving.temperatureC ? shown(words::temperatureTyped(voice(), *m_draft.serving.temperatureC)) : QString();
+  const auto& kept = m_draft.serving.temperatureC;
+  const auto typed = words::readTemperature(voice(), plain(m_typed.trimmed()));
+  if (m_of != m_draft.id || (m_wrong.isEmpty() && typed != kept)) {
+    m_typed = kept ? shown(words::temperatureTyped(voice(), *kept)) : QString();
+    m_wrong.clear();
+  }
+  m_of = m_draft.id;
   emit changed();
 }
 

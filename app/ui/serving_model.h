@@ -40,6 +40,7 @@ signals:
 
 private:
   Draft& m_draft;
+  SessionId m_of;   ///< whose temperature was typed
   QString m_typed, m_wrong;
 };
 

@@ -81,7 +81,7 @@ void TodayModel::read(bool resuming) {
     }
     emit changed();
     if (!resuming || !read.next || read.next->state != State::tasting) return;
-    emit interrupted(read.board->lastAt);
+    emit interrupted(read.next->id, read.board->lastAt);
     enter(m_next);
   });
 }

@@ -51,7 +51,7 @@ signals:
   /// Somebody wants to plan a new tasting, or to go on with a plan.
   void planRequested(const oddglass::SessionId& draft);
   /// A table was found open at the start; it was last written to at that time.
-  void interrupted(oddglass::Millis lastAt);
+  void interrupted(const oddglass::SessionId& session, qint64 lastAt);
 
 protected:
   /// A store that cannot be opened at the start is said on the page itself: nothing else can be done then.

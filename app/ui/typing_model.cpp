@@ -35,9 +35,8 @@ TypingModel::TypingModel(const Stage& stage, QObject* parent) : PageModel(stage,
     if (m_stage.router.page() != Router::Page::TypeIn) forget();
   });
   connect(&m_form, &FormModel::taken, this, [this](int flights) {
-    const auto typist = m_typistIds.at(static_cast<std::size_t>(m_typist));
+    m_before = m_form.typist();
     load();
-    m_before = typist;
     m_told = tr("Locked from the table: %1.").arg(shown(words::tastings(voice(), flights)));
   });
 }

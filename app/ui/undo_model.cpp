@@ -29,6 +29,7 @@ UndoModel::UndoModel(const Stage& stage, QObject* parent) : PageModel(stage, par
 
 void UndoModel::look() {
   ask([](Cellar& cellar) { return shelf::lastChange(cellar.store()); }, [this](std::optional<ShelfChange> last) {
+    if (!isOfTheShelf(m_stage.router.page())) return;
     m_last = std::move(last);
     m_line = m_last ? shown(words::shelfChangeLine(voice(), *m_last)) : QString();
     emit changed();
@@ -48,6 +49,7 @@ void UndoModel::takeBack() {
     shelf::takeBack(cellar.store(), cellar.clock, number);
     return shelf::lastChange(cellar.store());
   }, [this](std::optional<ShelfChange> last) {
+    if (!isOfTheShelf(m_stage.router.page())) return;
     m_last = std::move(last);
     m_line = m_last ? tr("Taken back. Before that: %1").arg(shown(words::shelfChangeLine(voice(), *m_last))) : tr("Taken back.");
     emit changed();

@@ -39,14 +39,14 @@ bool setsAside(const HandFacts& facts) {
 Steps aloneSteps(const Voice& voice, const HandFacts& facts) {
   const Values values = valuesOf(voice, facts);
   Steps steps;
-  const auto step = [&](const char* text) { steps.push_back({Hands::any, {}, say(voice, text, values), false}); };
+  const auto step = [&](const char* text, bool showsCodes = false) { steps.push_back({Hands::any, {}, say(voice, text, values), false, showsCodes}); };
   step(QT_TRANSLATE_NOOP("words", "Take {cups} that nobody can see into and nobody can tell apart, and one small slip of paper for each."));
   step(QT_TRANSLATE_NOOP("words", "Write on the slips what will be in the cups, {poured}, and stick one under each cup, writing inwards."));
   step(QT_TRANSLATE_NOOP("words", "Pour {volume} into each cup, the drink that its slip says, all to the same height."));
   if (facts.marked) step(QT_TRANSLATE_NOOP("words", "Pour one more cup of {marked}, mark it so that you see it, and stand it to the left: it is the open one."));
   step(QT_TRANSLATE_NOOP("words", "Close your eyes and move the cups about until you have lost them. Then once more."));
   if (setsAside(facts)) step(QT_TRANSLATE_NOOP("words", "With your eyes closed, take one of the cups and set it aside. It gets no code, is not tasted, and is turned over last."));
-  step(QT_TRANSLATE_NOOP("words", "Put the codes of this round on the cups as they stand now, from left to right, on the outside."));
+  step(QT_TRANSLATE_NOOP("words", "Put the codes of this round on the cups as they stand now, from left to right, on the outside."), true);
   return steps;
 }
 
@@ -55,15 +55,15 @@ Steps coupleSteps(const Voice& voice, const HandFacts& facts) {
   const std::string first = say(voice, QT_TRANSLATE_NOOP("words", "First person")), second = say(voice, QT_TRANSLATE_NOOP("words", "Second person"));
   Steps steps;
   const auto one = [&](const char* text, bool last = false) { steps.push_back({Hands::first, first, say(voice, text, values), last}); };
-  const auto two = [&](const char* text, bool last = false) { steps.push_back({Hands::second, second, say(voice, text, values), last}); };
+  const auto two = [&](const char* text, bool last, bool showsCodes) { steps.push_back({Hands::second, second, say(voice, text, values), last, showsCodes}); };
   one(QT_TRANSLATE_NOOP("words", "You are in the room by yourself. For each place take {cups} that look alike, and put a mark on each: A, B and so on, on a slip that comes off."));
   one(QT_TRANSLATE_NOOP("words", "Pour {poured} for each place, {volume} in each cup. You choose which mark gets which."));
   if (facts.marked) one(QT_TRANSLATE_NOOP("words", "Pour one more cup of {marked} for each place: it stays open and is called the marked one."));
   one(QT_TRANSLATE_NOOP("words", "Write on the first sheet which mark got which drink, place by place. Fold it and keep it on you."));
   one(QT_TRANSLATE_NOOP("words", "Mix up the cups of each place, leave the room, and send the other one in. Do not speak of the cups."), true);
-  if (setsAside(facts)) two(QT_TRANSLATE_NOOP("words", "Take one cup of each place away, whichever you like, and set it aside. Write its mark on the second sheet, under “set aside”. It is not tasted."));
-  two(QT_TRANSLATE_NOOP("words", "Put the codes of each place on its cups, whichever you like, and write on the second sheet which mark got which code. Then take the marks off."));
-  two(QT_TRANSLATE_NOOP("words", "Fold the second sheet and keep it on you. Stand the cups in the order of their codes, as the screen shows them, and call the other one in."), true);
+  if (setsAside(facts)) two(QT_TRANSLATE_NOOP("words", "Take one cup of each place away, whichever you like, and set it aside. Write its mark on the second sheet, under “set aside”. It is not tasted."), false, false);
+  two(QT_TRANSLATE_NOOP("words", "Put the codes of each place on its cups, whichever you like, and write on the second sheet which mark got which code. Then take the marks off."), false, true);
+  two(QT_TRANSLATE_NOOP("words", "Fold the second sheet and keep it on you. Stand the cups in the order of their codes, as the screen shows them, and call the other one in."), true, true);
   return steps;
 }
 
@@ -71,7 +71,7 @@ Steps dieSteps(const Voice& voice, const HandFacts& facts) {
   const Values values = valuesOf(voice, facts);
   const std::string who = say(voice, QT_TRANSLATE_NOOP("words", "Whoever pours"));
   Steps steps;
-  const auto step = [&](const char* text, bool last = false) { steps.push_back({Hands::pourer, who, say(voice, text, values), last}); };
+  const auto step = [&](const char* text, bool last = false) { steps.push_back({Hands::pourer, who, say(voice, text, values), last, !last}); };
   step(QT_TRANSLATE_NOOP("words", "You are in the room by yourself. Put the codes on the cups, two for each place, and take a die and the list."));
   step(QT_TRANSLATE_NOOP("words", "For each pair say “{one}” and throw the die. One, two or three: it goes into the cup with the code on the left; four, five or six: into the one on the right. {other} goes into the other cup."));
   step(QT_TRANSLATE_NOOP("words", "Pour {volume} into each, and write on the list which code got which before you throw again. Never throw twice for one pair."));
@@ -82,11 +82,11 @@ Steps dieSteps(const Voice& voice, const HandFacts& facts) {
 Steps bottleSteps(const Voice& voice, const HandFacts& facts) {
   const Values values = valuesOf(voice, facts);
   Steps steps;
-  const auto step = [&](const char* text) { steps.push_back({Hands::any, {}, say(voice, text, values), false}); };
+  const auto step = [&](const char* text, bool showsCodes = false) { steps.push_back({Hands::any, {}, say(voice, text, values), false, showsCodes}); };
   step(QT_TRANSLATE_NOOP("words", "Cover everything that tells the bottles apart: foil or a sock from the neck down, caps off. Write on the label under the cover what it is, if it does not say so."));
   step(QT_TRANSLATE_NOOP("words", "Somebody mixes up the {n} bottles while nobody looks, then somebody else once more."));
   step(QT_TRANSLATE_NOOP("words", "Write a letter on each cover, from left to right: A, B and so on."));
-  step(QT_TRANSLATE_NOOP("words", "Pour {volume} into each cup from the bottle whose letter stands beside its code. Everybody may see that list: nobody knows what a letter holds."));
+  step(QT_TRANSLATE_NOOP("words", "Pour {volume} into each cup from the bottle whose letter stands beside its code. Everybody may see that list: nobody knows what a letter holds."), true);
   return steps;
 }
 

@@ -53,6 +53,7 @@ struct HandStep {
   std::string who;       ///< "First person"; may be empty
   std::string text;
   bool handsOver = false;  ///< after it somebody else takes over
+  bool showsCodes = false; ///< the codes, or the letters beside them, are needed for it
 };
 std::vector<HandStep> handSteps(const Voice& voice, const HandFacts& facts);
 

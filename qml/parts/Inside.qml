@@ -71,7 +71,7 @@ Item {
     Rectangle {
         objectName: "working"
         x: nav.width
-        y: parent.height - height
+        y: undo.y - height
         width: parent.width - x
         height: said.height + 16
         visible: root.app.working
