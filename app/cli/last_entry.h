@@ -1,14 +1,10 @@
 #pragma once
 
-#include "session/look.h"
-#include "words/voice.h"
-
-#include <string>
+#include "report/entry_line.h"
 
 namespace oddglass::cli {
 
-/// An entry of a session's log in plain words.
-std::string entryLine(const words::Voice& voice, const session::HistoryLine& line);
+using report::entryLine;
 
 /// The latest entry of this kind, as it stands in the log.
 session::HistoryLine lastEntry(store::Store& store, const SessionId& session, Event event);

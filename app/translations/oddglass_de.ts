@@ -443,10 +443,6 @@
 <context>
     <name>GiveAwaysPage</name>
     <message>
-        <source>What but the taste could tell them apart?</source>
-        <translation>Was außer dem Geschmack könnte sie verraten?</translation>
-    </message>
-    <message>
         <source>Pour a little of each and look. Tick only what differs; what is alike needs nothing.</source>
         <translation>Schenk von jedem etwas ein und sieh hin. Hak nur an, was sich unterscheidet; was keinen Unterschied zeigt, braucht nichts.</translation>
     </message>
@@ -461,6 +457,10 @@
     <message>
         <source>Leave that person out</source>
         <translation>Diese Person auslassen</translation>
+    </message>
+    <message>
+        <source>What besides the taste could tell them apart?</source>
+        <translation>Was außer dem Geschmack könnte sie verraten?</translation>
     </message>
 </context>
 <context>
@@ -1001,7 +1001,7 @@
     </message>
     <message>
         <source>You and the room</source>
-        <translation>Du und der Raum</translation>
+        <translation>Du und die Runde</translation>
     </message>
     <message>
         <source>Over time</source>
@@ -1622,22 +1622,6 @@
         <translation>Diese Becher zählen nicht. Warum?</translation>
     </message>
     <message>
-        <source>cups were mixed up</source>
-        <translation>Becher wurden vertauscht</translation>
-    </message>
-    <message>
-        <source>the wrong person tasted them</source>
-        <translation>die falsche Person hat sie verkostet</translation>
-    </message>
-    <message>
-        <source>a cup is lost</source>
-        <translation>ein Becher fehlt</translation>
-    </message>
-    <message>
-        <source>something else</source>
-        <translation>etwas anderes</translation>
-    </message>
-    <message>
         <source>The steps</source>
         <translation>Die Schritte</translation>
     </message>
@@ -1652,10 +1636,6 @@
     <message>
         <source>Mats swapped</source>
         <translation>Matten vertauscht</translation>
-    </message>
-    <message>
-        <source>Wrong person</source>
-        <translation>Falsche Person</translation>
     </message>
     <message>
         <source>Answers taken back</source>
@@ -1678,12 +1658,12 @@
         <translation>In welcher Runde?</translation>
     </message>
     <message>
-        <source>a code was misread</source>
-        <translation>ein Code wurde falsch gelesen</translation>
-    </message>
-    <message>
         <source>Yes, take them all back</source>
         <translation>Ja, alle zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Sat at the wrong place</source>
+        <translation>Am falschen Platz</translation>
     </message>
 </context>
 <context>
@@ -1852,14 +1832,6 @@
         <translation>Jemanden hinzufügen</translation>
     </message>
     <message>
-        <source>Who is it?</source>
-        <translation>Wer ist es?</translation>
-    </message>
-    <message>
-        <source>Forgotten after the seal.</source>
-        <translation>Nach dem Siegel vergessen.</translation>
-    </message>
-    <message>
         <source>What do you want to be able to say?</source>
         <translation>Was willst du sagen können?</translation>
     </message>
@@ -1911,18 +1883,6 @@
         <source>All that they are shown: it should not give anything away.</source>
         <translation>Mehr bekommen sie nicht zu sehen: er sollte nichts verraten.</translation>
     </message>
-    <message>
-        <source>Who hides what is in the cups?</source>
-        <translation>Wer verbirgt, was in den Bechern ist?</translation>
-    </message>
-    <message>
-        <source>Who pours? Whoever pours sees the key: they do not taste, and made none of it. A driver makes a good pourer. Nobody there? Choose another way above.</source>
-        <translation>Wer schenkt ein? Wer einschenkt, sieht den Schlüssel: verkostet also nicht und hat nichts davon gemacht. Wer noch fährt, schenkt gut ein. Niemand da? Wähl oben einen anderen Weg.</translation>
-    </message>
-    <message>
-        <source>Who throws the die and pours? They do not taste, and may have made it.</source>
-        <translation>Wer würfelt und schenkt ein? Diese Person verkostet nicht und darf es gemacht haben.</translation>
-    </message>
 </context>
 <context>
     <name>ReferencesPage</name>
@@ -1959,7 +1919,7 @@
     <name>RoomPage</name>
     <message>
         <source>You and the room</source>
-        <translation>Du und der Raum</translation>
+        <translation>Du und die Runde</translation>
     </message>
     <message>
         <source>Write what you expect next</source>
@@ -1968,6 +1928,29 @@
     <message>
         <source>Say who you are</source>
         <translation>Sagen, wer du bist</translation>
+    </message>
+</context>
+<context>
+    <name>RoutinePart</name>
+    <message>
+        <source>Who hides what is in the cups?</source>
+        <translation>Wer verbirgt, was in den Bechern ist?</translation>
+    </message>
+    <message>
+        <source>Who throws the die and pours? They do not taste, and may have made it.</source>
+        <translation>Wer würfelt und schenkt ein? Diese Person verkostet nicht und darf es gemacht haben.</translation>
+    </message>
+    <message>
+        <source>Who pours? Whoever pours sees the key: they do not taste, and made none of it. A driver makes a good pourer. Nobody there? Choose another way above.</source>
+        <translation>Wer schenkt ein? Wer einschenkt, sieht den Schlüssel: verkostet also nicht und hat nichts davon gemacht. Wer noch fährt, schenkt gut ein. Niemand da? Wähl oben einen anderen Weg.</translation>
+    </message>
+    <message>
+        <source>Who is it?</source>
+        <translation>Wer ist es?</translation>
+    </message>
+    <message>
+        <source>Forgotten after the seal.</source>
+        <translation>Nach dem Siegel vergessen.</translation>
     </message>
 </context>
 <context>
@@ -2829,14 +2812,6 @@
         <translation>Ein Becher nach dem anderen. Nichts davon zeigt sich, bevor der Schlüssel offen ist.</translation>
     </message>
     <message>
-        <source>Place %1</source>
-        <translation>Platz %1</translation>
-    </message>
-    <message>
-        <source>Place %1, round %2</source>
-        <translation>Platz %1, Runde %2</translation>
-    </message>
-    <message>
         <source>Read it off the list. Nothing of it shows before the key is open.</source>
         <translation>Lies es von der Liste ab. Nichts davon zeigt sich, bevor der Schlüssel offen ist.</translation>
     </message>
@@ -2911,6 +2886,18 @@
     <message>
         <source>somebody who tasted</source>
         <translation>jemand, der verkostet hat</translation>
+    </message>
+    <message>
+        <source>All of it is told. Keep it so?</source>
+        <translation>Alles ist gesagt. So behalten?</translation>
+    </message>
+    <message>
+        <source>Kept, it stays as it is, and what does not add up is set aside.</source>
+        <translation>Behalten bleibt es, wie es ist, und was nicht aufgeht, wird beiseitegelegt.</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
     </message>
 </context>
 <context>
@@ -3365,10 +3352,6 @@
         <translation>eins von beiden, ausgelost</translation>
     </message>
     <message>
-        <source>somebody else</source>
-        <translation>jemand anderes</translation>
-    </message>
-    <message>
         <source>Recommended. %1</source>
         <translation>Empfohlen. %1</translation>
     </message>
@@ -3411,10 +3394,6 @@
     <message>
         <source>made one of these: stands beside the panel and does not count</source>
         <translation>hat eines davon gemacht: steht neben dem Panel und zählt nicht</translation>
-    </message>
-    <message>
-        <source>nobody yet</source>
-        <translation>noch niemand</translation>
     </message>
     <message>
         <source>Who tastes, and what?</source>
@@ -3475,12 +3454,12 @@
 <context>
     <name>oddglass::ui::GiveAwaysModel</name>
     <message>
-        <source>Which of them may be more %1?</source>
-        <translation>Welches davon könnte mehr davon haben: %1?</translation>
-    </message>
-    <message>
         <source>%1: choose a way out first.</source>
         <translation>%1: wähl zuerst einen Ausweg.</translation>
+    </message>
+    <message>
+        <source>“%1”: which of them may have more of it?</source>
+        <translation>„%1“: Welches könnte mehr davon haben?</translation>
     </message>
 </context>
 <context>
@@ -3498,12 +3477,12 @@
         <translation>Das Protokoll stimmt nicht.</translation>
     </message>
     <message>
-        <source>Looked at %1. %2</source>
-        <translation>%1-mal angesehen. %2</translation>
-    </message>
-    <message>
         <source> People who asked to be forgotten: %1.</source>
         <translation> Leute, die vergessen werden wollten: %1.</translation>
+    </message>
+    <message>
+        <source>Looked at, at %1. %2</source>
+        <translation>Angesehen um %1. %2</translation>
     </message>
 </context>
 <context>
@@ -3874,7 +3853,18 @@
     <name>oddglass::ui::RoomModel</name>
     <message>
         <source>You and the room</source>
-        <translation>Du und der Raum</translation>
+        <translation>Du und die Runde</translation>
+    </message>
+</context>
+<context>
+    <name>oddglass::ui::RoutineModel</name>
+    <message>
+        <source>nobody yet</source>
+        <translation>noch niemand</translation>
+    </message>
+    <message>
+        <source>somebody else</source>
+        <translation>jemand anderes</translation>
     </message>
 </context>
 <context>
@@ -6579,7 +6569,7 @@
     </message>
     <message>
         <source>1 to 99 in 100, sealed with the plan; it may stay empty. Nobody at the table is shown it. Once the key is open it stands on the page “You and the room”.</source>
-        <translation>1 bis 99 von 100, mit dem Plan versiegelt; darf leer bleiben. Niemand am Tisch bekommt es zu sehen. Sobald der Schlüssel offen ist, steht es auf der Seite „Du und der Raum“.</translation>
+        <translation>1 bis 99 von 100, mit dem Plan versiegelt; darf leer bleiben. Niemand am Tisch bekommt es zu sehen. Sobald der Schlüssel offen ist, steht es auf der Seite „Du und die Runde“.</translation>
     </message>
     <message>
         <source>Written beforehand: {percent} in 100 that {event}.</source>

@@ -34,12 +34,16 @@ class AloneModel : public oddglass::ui::PageModel {
   Q_PROPERTY(QString lead MEMBER m_lead NOTIFY changed)
   Q_PROPERTY(QString primary MEMBER m_primary NOTIFY changed)
   Q_PROPERTY(bool canGoBack MEMBER m_canGoBack NOTIFY changed)
+  Q_PROPERTY(bool atSteps READ isAtSteps NOTIFY changed)
+  Q_PROPERTY(bool mayGoToPlaces READ mayGoToPlaces NOTIFY changed)   ///< beside the primary deed, which is another one then
   Q_PROPERTY(QStringList answers MEMBER m_answers NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* cups READ cups CONSTANT)
 
 public:
   AloneModel(const Stage& stage, QObject* parent);
   Rows* cups() { return &m_cups; }
+  bool isAtSteps() const { return !m_flight && !m_steps.empty() && isOpen(); }
+  bool mayGoToPlaces() const { return m_flight || isAtSteps() || m_state == State::closed; }
   /// Begins where the evening stands: at the steps, or at the next cup to read off.
   Q_INVOKABLE void load();
   /// The next step; from the last one on to the table, and from the last cup to what comes then.
@@ -65,7 +69,6 @@ private:
   void take(const Read& read);
   bool isAllDone() const;
   bool isOpen() const { return m_state == State::sealed || m_state == State::tasting; }
-  bool isAtSteps() const { return !m_flight && !m_steps.empty() && isOpen(); }
   void startSteps();
   void startReading();
   void show();

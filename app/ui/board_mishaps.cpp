@@ -5,6 +5,7 @@
 #include "tasting/mishaps.h"
 #include "ui/cups.h"
 #include "ui/voice.h"
+#include "words/history.h"
 #include "words/mishaps.h"
 
 #include <algorithm>
@@ -13,10 +14,16 @@
 namespace oddglass::ui {
 namespace {
 
-/// The reasons offered at the table, in the order of the page.
+/// The reasons offered at the table.
 constexpr std::array offered{VoidReason::mixedUp, VoidReason::wrongPerson, VoidReason::cupLost, VoidReason::misread, VoidReason::other};
 
 }  // namespace
+
+QStringList BoardModel::asideReasons() {
+  QStringList all;
+  for (const VoidReason reason : offered) all << shown(words::voidReason(voice(), reason));
+  return all;
+}
 
 void BoardModel::startHappening(const QString& what) {
   const bool isTheSame = m_happening == what;

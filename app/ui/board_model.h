@@ -57,6 +57,7 @@ class BoardModel : public oddglass::ui::PageModel {
   Q_PROPERTY(int happenedRound MEMBER m_happenedRound NOTIFY changed)
   /// What will come of it, before it is said for good; empty while something is still to be chosen.
   Q_PROPERTY(QString comesOfIt MEMBER m_comesOfIt NOTIFY changed)
+  Q_PROPERTY(QStringList asideReasons READ asideReasons NOTIFY changed)
   Q_PROPERTY(QStringList codesThere MEMBER m_codesThere NOTIFY changed)
   Q_PROPERTY(QString saidWords MEMBER m_saidWords NOTIFY changed)
   Q_PROPERTY(oddglass::ui::Rows* places READ places CONSTANT)
@@ -67,6 +68,7 @@ public:
   Rows* places() { return &m_places; }
   Rows* heardBy() { return &m_heardBy; }
   QStringList how() const;
+  static QStringList asideReasons();
 
   Q_INVOKABLE void load();
   /// This session's table was left in the middle, last written to at that time: so it says until somebody goes on.

@@ -1,7 +1,6 @@
 // What is ticked, typed and done on the pages of a plan: drinks, people, numbers, the seal.
 #include "ui/draft_model.h"
 
-#include "domain/by_hand.h"
 #include "domain/names.h"
 #include "session/seal.h"
 #include "ui/kinds.h"
@@ -42,23 +41,7 @@ void DraftModel::tickTaster(int row) {
   keep();
 }
 
-void DraftModel::choosePourer(int index) {
-  m_draft.pourer = m_pourerIds.at(static_cast<std::size_t>(index));
-  m_pourer = index;
-  if (m_draft.pourer || index == 0) m_draft.pourerName.clear();
-  else if (m_draft.pourerName.empty()) m_draft.pourerName = plain(tr("somebody else"));
-  keep();
-}
-
-void DraftModel::chooseRoutine(int index) {
-  m_draft.routine = allOf<Routine>().at(static_cast<std::size_t>(index));
-  m_routine = index;
-  // A way of asking that these hands cannot hide gives way to one that they can.
-  if (!m_sheet.isSheet() && !mayHide(m_draft.routine, m_draft.method)) m_draft.methodChosen = false;
-  keep();
-}
-
-void DraftModel::toPour() { go(isDrawn(m_draft.routine) ? Router::Page::PourSheet : Router::Page::Alone); }
+void DraftModel::toPour() { go(m_routine.isByHand() ? Router::Page::Alone : Router::Page::PourSheet); }
 
 void DraftModel::type(QString& shownText, const QString& text, int& value, int low, int high, const char* argument) {
   shownText = text;

@@ -21,7 +21,6 @@
 #include "words/numbers.h"
 #include "words/plan.h"
 #include "words/problems.h"
-#include "words/routine.h"
 #include "words/seal.h"
 #include "words/units.h"
 
@@ -63,6 +62,7 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
       m_sheet(m_draft, this),
       m_giveAways(m_draft, m_sheet, this),
       m_serving(m_draft, this),
+      m_routine(m_draft, this),
       m_lots(TickRow::staticMetaObject, this),
       m_tasters(TickRow::staticMetaObject, this),
       m_ways(WayRow::staticMetaObject, this),
@@ -72,18 +72,13 @@ DraftModel::DraftModel(const Stage& stage, QObject* parent)
   connect(&m_sheet, &SheetPlanModel::edited, this, &DraftModel::keep);
   connect(&m_giveAways, &GiveAwaysModel::edited, this, &DraftModel::keep);
   connect(&m_serving, &ServingModel::edited, this, &DraftModel::keep);
+  connect(&m_routine, &RoutineModel::edited, this, &DraftModel::keep);
   connect(&m_sheet, &SheetPlanModel::refused, this, &DraftModel::fail);
 }
 
 QStringList DraftModel::questions() {
   QStringList all;
   for (const Question question : allOf<Question>()) all << shown(words::questionLine(voice(), question, {}));
-  return all;
-}
-
-QStringList DraftModel::routines() {
-  QStringList all;
-  for (const Routine routine : allOf<Routine>()) all << shown(words::routineName(voice(), routine));
   return all;
 }
 
@@ -212,8 +207,7 @@ void DraftModel::take(Read read) {
   showThree(read.recommendation);
   showLots();
   showTasters();
-  showPourers();
-  showRoutine();
+  m_routine.show(m_people);
   m_sheet.show(m_facts, std::move(read.words));
   m_coverage = shown(read.coverage);
   m_notYet = notYet();
@@ -255,12 +249,6 @@ void DraftModel::setTitle(const QString& text) {
 void DraftModel::setGuestTitle(const QString& text) {
   if (guestTitle() == text) return;
   m_draft.guestTitle = plain(text);
-  keep();
-}
-
-void DraftModel::setPourerName(const QString& text) {
-  if (pourerName() == text) return;
-  m_draft.pourerName = plain(text);
   keep();
 }
 

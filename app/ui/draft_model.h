@@ -9,6 +9,7 @@
 #include "ui/give_aways_model.h"
 #include "ui/page_model.h"
 #include "ui/rows.h"
+#include "ui/routine_model.h"
 #include "ui/serving_model.h"
 #include "ui/sheet_plan_model.h"
 #include "words/seal.h"
@@ -97,16 +98,7 @@ class DraftModel : public oddglass::ui::PageModel {
   Q_PROPERTY(oddglass::ui::Rows* threeWays READ threeWays CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* lots READ lots CONSTANT)
   Q_PROPERTY(oddglass::ui::Rows* tasters READ tasters CONSTANT)
-  Q_PROPERTY(QStringList routines READ routines CONSTANT)
-  Q_PROPERTY(int routine MEMBER m_routine NOTIFY changed)
-  /// What the routine is, and what stands in its way.
-  Q_PROPERTY(QString routineLine MEMBER m_routineLine NOTIFY changed)
-  Q_PROPERTY(QString routineWrong MEMBER m_routineWrong NOTIFY changed)
-  Q_PROPERTY(bool asksPourer MEMBER m_asksPourer NOTIFY changed)
-  Q_PROPERTY(bool byHand MEMBER m_byHand NOTIFY changed)
-  Q_PROPERTY(QStringList pourers MEMBER m_pourers NOTIFY changed)
-  Q_PROPERTY(int pourer MEMBER m_pourer NOTIFY changed)
-  Q_PROPERTY(QString pourerName READ pourerName WRITE setPourerName NOTIFY changed)
+  Q_PROPERTY(oddglass::ui::RoutineModel* routine READ routine CONSTANT)
   Q_PROPERTY(int sought MEMBER m_sought NOTIFY changed)
   Q_PROPERTY(int limit MEMBER m_limit NOTIFY changed)
   Q_PROPERTY(QStringList limits READ limits NOTIFY changed)
@@ -150,7 +142,6 @@ public:
   DraftModel(const Stage& stage, QObject* parent);
   /// What is offered, in the language of the moment.
   static QStringList questions();
-  static QStringList routines();
   static QStringList limits();
   static QStringList alphas();
   static QString sealLimits();
@@ -158,6 +149,7 @@ public:
   SheetPlanModel* sheet() { return &m_sheet; }
   GiveAwaysModel* giveAways() { return &m_giveAways; }
   ServingModel* serving() { return &m_serving; }
+  RoutineModel* routine() { return &m_routine; }
   FigureSource figure() const { return m_figure; }
   Rows* lots() { return &m_lots; }
   Rows* tasters() { return &m_tasters; }
@@ -170,13 +162,11 @@ public:
   void setDose(const QString& text);
   QString title() const { return shown(m_draft.title); }
   QString guestTitle() const { return shown(m_draft.guestTitle); }
-  QString pourerName() const { return shown(m_draft.pourerName); }
   QString ifShown() const { return promise(Outcome::shown); }
   QString ifNotShown() const { return promise(Outcome::notShown); }
   QString ifAlike() const { return promise(Outcome::alike); }
   void setTitle(const QString& text);
   void setGuestTitle(const QString& text);
-  void setPourerName(const QString& text);
   void setIfShown(const QString& text) { setPromise(Outcome::shown, text); }
   void setIfNotShown(const QString& text) { setPromise(Outcome::notShown, text); }
   void setIfAlike(const QString& text) { setPromise(Outcome::alike, text); }
@@ -207,10 +197,6 @@ public:
   Q_INVOKABLE void stepWave(int by);
   Q_INVOKABLE void tickLot(int row);
   Q_INVOKABLE void tickTaster(int row);
-  /// One of `pourers`.
-  Q_INVOKABLE void choosePourer(int index);
-  /// One of `routines`.
-  Q_INVOKABLE void chooseRoutine(int index);
   Q_INVOKABLE void chooseSought(int index);
   Q_INVOKABLE void chooseLimit(int index);
   Q_INVOKABLE void chooseAlpha(int index);
@@ -255,8 +241,6 @@ private:
   void fitToMethod();
   void showLots();
   void showTasters();
-  void showRoutine();
-  void showPourers();
   void showTakes(const planning::Amounts& amounts, const planning::Outlook& outlook);
   void showNothing(const QString& why);
   void showSheetTakes(const planning::Amounts& amounts, const planning::SheetOutlook& outlook);
@@ -275,17 +259,14 @@ private:
   SheetPlanModel m_sheet;
   GiveAwaysModel m_giveAways;
   ServingModel m_serving;
+  RoutineModel m_routine;
   session::DraftFacts m_facts;
   std::vector<Lot> m_lotValues;
   std::vector<std::string> m_lotNames;
   std::vector<Taster> m_people;
-  std::vector<std::optional<TasterId>> m_pourerIds;
   std::vector<planning::WayOut> m_wayValues;
   std::vector<Method> m_methodValues;
   std::vector<std::vector<int>> m_threeValues;
-  QString m_routineLine, m_routineWrong;
-  int m_routine = 0;
-  bool m_asksPourer = true, m_byHand = false;
   QStringList m_lotChoices, m_outcomeLabels, m_markedChoices;
   QString m_questionHeadline, m_questionLead, m_coverage, m_lotsLabel, m_evenings, m_wave, m_methodNote, m_threeHeadline, m_threeAdvice;
   int m_question = 0, m_expected = -1, m_marked = -1;
@@ -294,8 +275,8 @@ private:
   Rows m_lots, m_tasters, m_ways, m_methods, m_threeWays;
   Lane m_lane;
   FigureSource m_figure;
-  QStringList m_pourers, m_amounts, m_small, m_how, m_care, m_sealRule, m_sealPromises;
-  int m_pourer = 0, m_sought = 0, m_limit = -1, m_alpha = 1;
+  QStringList m_amounts, m_small, m_how, m_care, m_sealRule, m_sealPromises;
+  int m_sought = 0, m_limit = -1, m_alpha = 1;
   bool m_anyLots = true, m_careSettled = false;
   QString m_rounds, m_cupMl, m_spares, m_notYet, m_takesHeadline, m_takesLead, m_panelLine, m_lastDecision;
   QString m_careHeadline, m_sealQuestion, m_sealBinding, m_sealReason, m_sealMark, m_afterSeal, m_sealMarkLine;

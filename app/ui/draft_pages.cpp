@@ -1,7 +1,6 @@
 // What the five pages of a plan say: lists to tick, what it takes, care, the seal.
 #include "ui/draft_model.h"
 
-#include "domain/by_hand.h"
 #include "figures/shares.h"
 #include "report/pictures.h"
 #include "shelf/lots.h"
@@ -11,7 +10,6 @@
 #include "words/expectation.h"
 #include "words/numbers.h"
 #include "words/plan.h"
-#include "words/routine.h"
 #include "words/seal.h"
 #include "words/sources.h"
 
@@ -54,34 +52,6 @@ void DraftModel::showTasters() {
   m_tasters.set(rows);
 }
 
-void DraftModel::showPourers() {
-  m_pourers = {tr("nobody yet")};
-  m_pourerIds = {std::nullopt};
-  for (const Taster& person : m_people) {
-    if (std::find(m_draft.tasters.begin(), m_draft.tasters.end(), person.id) != m_draft.tasters.end()) continue;
-    m_pourers << shown(person.name);
-    m_pourerIds.push_back(person.id);
-  }
-  m_pourers << tr("somebody else");
-  m_pourerIds.push_back(std::nullopt);
-  m_pourer = 0;
-  if (m_draft.pourer) {
-    const auto at = std::find(m_pourerIds.begin(), m_pourerIds.end(), m_draft.pourer);
-    if (at != m_pourerIds.end()) m_pourer = static_cast<int>(at - m_pourerIds.begin());
-  } else if (!m_draft.pourerName.empty()) {
-    m_pourer = static_cast<int>(m_pourers.size()) - 1;
-  }
-}
-
-void DraftModel::showRoutine() {
-  m_routine = static_cast<int>(m_draft.routine);
-  m_byHand = !isDrawn(m_draft.routine);
-  m_asksPourer = isDrawn(m_draft.routine) || m_draft.routine == Routine::die;
-  m_routineLine = shown(words::routineLine(voice(), m_draft.routine));
-  const auto why = m_draft.tasters.empty() ? std::nullopt : whyNotByHand(m_draft, static_cast<int>(m_draft.tasters.size()), m_pourer > 0);
-  m_routineWrong = why ? shown(words::notByHandLine(voice(), *why, m_draft.routine)) : QString();
-}
-
 void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Outlook& outlook) {
   const planning::Setup setup = session::setupOf(m_facts);
   std::vector<std::string> names;
@@ -93,7 +63,7 @@ void DraftModel::showTakes(const planning::Amounts& amounts, const planning::Out
   for (std::size_t i = 0; i < found.size(); ++i)
     if (i == 0 || i > outlook.findings.size()) lead << shown(found[i]);
   m_takesLead = lead.join(QLatin1Char(' '));
-  m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
+  m_panelLine = shown(words::panelLine(voice(), setup, m_routine.hasPourer()));
   m_figure = pictureOf(outlook);
   m_amounts = shownAll(words::amountLines(voice(), setup, amounts, names));
   m_small.clear();

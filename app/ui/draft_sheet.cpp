@@ -34,7 +34,7 @@ void DraftModel::showSheetTakes(const planning::Amounts& amounts, const planning
   showNothing(shownAll(found.lines).join(QLatin1Char(' ')));
   m_takesHeadline = shown(found.headline);
   m_small = shownAll(found.cautions);
-  m_panelLine = shown(words::panelLine(voice(), setup, m_pourer > 0));
+  m_panelLine = shown(words::panelLine(voice(), setup, m_routine.hasPourer()));
   m_amounts = shownAll(words::amountLines(voice(), setup, amounts, names));
   m_how = shownAll(words::sheetPlanSources(voice(), m_draft.sheet.items));
 }

@@ -27,6 +27,7 @@ void GiveAwaysModel::dropWhatIsNotAsked() {
 
 void GiveAwaysModel::show() {
   if (m_of != m_draft.id || m_draft.giveAways) {
+    if (m_of != m_draft.id) m_before.reset();
     m_of = m_draft.id;
     m_found.clear();
     for (const auto& [check, way] : m_draft.giveAways.value_or(GiveAways{})) m_found[check] = way;
@@ -48,7 +49,7 @@ void GiveAwaysModel::show() {
       if (!row.different || found->second != ways[i]) continue;
       row.way = static_cast<int>(i);
       row.says = shown(words::wayOutHint(voice(), check, ways[i], m_draft.method));
-      if (ways[i] == WayOut::ask && !m_sheet.isSheet()) m_asked = tr("Which of them may be more %1?").arg(shown(m_draft.attribute));
+      if (ways[i] == WayOut::ask && !m_sheet.isSheet()) m_asked = tr("“%1”: which of them may have more of it?").arg(shown(m_draft.attribute));
     }
     if (row.different && row.way < 0 && m_notYet.isEmpty()) m_notYet = tr("%1: choose a way out first.").arg(row.name);
     rows.push_back(row);
@@ -75,6 +76,7 @@ void GiveAwaysModel::settle() {
 
 void GiveAwaysModel::tick(int row) {
   const GiveAway check = allOf<GiveAway>().at(static_cast<std::size_t>(row));
+  askAsBefore(check);
   if (m_found.erase(check) == 0) m_found[check] = std::nullopt;
   m_draft.giveAways.reset();
   show();
@@ -85,6 +87,7 @@ void GiveAwaysModel::choose(int row, int way) {
   const GiveAway check = allOf<GiveAway>().at(static_cast<std::size_t>(row));
   const auto ways = planning::waysOf(check, m_draft.method, m_draft.lots.size());
   m_draft.giveAways.reset();
+  askAsBefore(check);
   m_found[check] = ways.at(static_cast<std::size_t>(way));
   if (m_found[check] == WayOut::ask) askAbout(check);
   show();
@@ -101,6 +104,7 @@ void GiveAwaysModel::askAbout(GiveAway check) {
     m_sheet.add(item);
     return;
   }
+  if (!m_before) m_before = m_draft;
   // One comparison asks about one thing.
   for (auto& [other, way] : m_found)
     if (other != check && way == WayOut::ask) way.reset();
@@ -112,6 +116,28 @@ void GiveAwaysModel::askAbout(GiveAway check) {
   m_draft.mayHaveNone = false;
   m_draft.marked.reset();
   m_draft.expectationPc.reset();
+}
+
+// What was asked instead is not asked any more: the question is what it was.
+void GiveAwaysModel::askAsBefore(GiveAway check) {
+  const auto found = m_found.find(check);
+  if (found == m_found.end() || found->second != WayOut::ask) return;
+  const std::string word = words::askedWord(voice(), check);
+  if (m_sheet.isSheet()) {
+    std::erase_if(m_draft.sheet.items, [&](const SheetItem& each) { return each.kind == ItemKind::line && each.word == word; });
+    return;
+  }
+  if (!m_before || m_draft.question != Question::more || m_draft.attribute != word) return;
+  m_draft.question = m_before->question;
+  m_draft.method = m_before->method;
+  m_draft.methodChosen = m_before->methodChosen;
+  m_draft.attribute = m_before->attribute;
+  m_draft.expected = m_before->expected;
+  m_draft.dose = m_before->dose;
+  m_draft.mayHaveNone = m_before->mayHaveNone;
+  m_draft.marked = m_before->marked;
+  m_draft.expectationPc = m_before->expectationPc;
+  m_before.reset();
 }
 
 }  // namespace oddglass::ui

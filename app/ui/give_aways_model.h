@@ -61,10 +61,12 @@ signals:
 
 private:
   void askAbout(GiveAway check);
+  void askAsBefore(GiveAway check);
   void dropWhatIsNotAsked();
   Draft& m_draft;
   SheetPlanModel& m_sheet;
   SessionId m_of;
+  std::optional<Draft> m_before;   ///< as it asked until something was asked instead
   std::map<GiveAway, std::optional<WayOut>> m_found;
   Rows m_checks;
   QString m_notYet, m_asked;

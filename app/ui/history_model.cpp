@@ -1,5 +1,6 @@
 #include "ui/history_model.h"
 
+#include "report/entry_line.h"
 #include "session/look.h"
 #include "session/record.h"
 #include "ui/voice.h"
@@ -30,8 +31,7 @@ void HistoryModel::load() {
       HistoryRow row;
       row.number = QString::number(line.seq.value);
       row.when = tr("%1 %2").arg(shown(words::day(voice(), line.at)), shown(words::timeOfDay(voice(), line.at)));
-      row.says = shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round, line.goOn, line.readBy},
-                                        {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.goOn, line.typedBy, line.words, line.places, line.clockBack}));
+      row.says = shown(report::entryLine(voice(), line));
       rows.push_back(row);
     }
     m_entries.set(rows);

@@ -1,5 +1,6 @@
 #include "ui/key_model.h"
 
+#include "report/entry_line.h"
 #include "session/ending.h"
 #include "session/look.h"
 #include "tasting/board.h"
@@ -22,11 +23,6 @@ bool isTold(Event event) {
     case Event::pourSheetOpened: return true;
     default: return false;
   }
-}
-
-/// All that may be told before the key is open; words that were said stay shut.
-words::LogDetails detailsOf(const session::HistoryLine& line) {
-  return {line.code, line.byCode, line.reason, line.heardBy, line.commitmentHolds, line.missing, line.goOn, line.typedBy, {}, line.places, line.clockBack};
 }
 
 struct KeyRead {
@@ -58,7 +54,7 @@ void KeyModel::load() {
         for (const session::HistoryLine& line : read.history)
           if (isTold(line.event))
             m_happened << tr("%1  %2").arg(shown(words::timeOfDay(voice(), line.at)),
-                                           shown(words::eventLine(voice(), {line.seq, line.at, line.event, line.place, line.round, line.goOn, line.readBy}, detailsOf(line))));
+                                           shown(report::entryLine(voice(), line, false)));
         m_reason.clear();
         emit changed();
       });

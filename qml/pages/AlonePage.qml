@@ -17,8 +17,8 @@ PageFrame {
     onHeadlineChanged: toTop()
     links: [
         LinkButton { objectName: "aloneBack"; visible: root.model.canGoBack; text: qsTr("One back"); onClicked: root.model.stepBack() },
-        LinkButton { objectName: "alonePrint"; visible: root.model.primary !== ""; text: qsTr("Print the steps and the lists"); quiet: true; onClicked: root.model.toPaper() },
-        LinkButton { objectName: "alonePlaces"; visible: text !== root.model.primary; text: qsTr("To the places"); quiet: true; onClicked: root.model.toPlaces() }
+        LinkButton { objectName: "alonePrint"; visible: root.model.atSteps; text: qsTr("Print the steps and the lists"); quiet: true; onClicked: root.model.toPaper() },
+        LinkButton { objectName: "alonePlaces"; visible: root.model.mayGoToPlaces; text: qsTr("To the places"); quiet: true; onClicked: root.model.toPlaces() }
     ]
     Component.onCompleted: model.load()
 

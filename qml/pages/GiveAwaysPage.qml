@@ -11,7 +11,7 @@ PageFrame {
     readonly property GiveAwaysModel found: model.giveAways
 
     objectName: "giveAwaysPage"
-    headline: qsTr("What but the taste could tell them apart?")
+    headline: qsTr("What besides the taste could tell them apart?")
     lead: qsTr("Pour a little of each and look. Tick only what differs; what is alike needs nothing.")
     primary: qsTr("Settled")
     primaryReason: root.found.notYet

@@ -59,7 +59,7 @@ PageFrame {
         OptionPill { objectName: "happenLate"; text: qsTr("Late guest"); onClicked: root.model.lateGuest() }
         OptionPill { objectName: "happenAside"; chosen: root.model.happening === "aside"; text: qsTr("Cups mixed up"); onClicked: root.model.startHappening("aside") }
         OptionPill { objectName: "happenSwapped"; chosen: root.model.happening === "swapped"; text: qsTr("Mats swapped"); onClicked: root.model.startHappening("swapped") }
-        OptionPill { objectName: "happenWrong"; chosen: root.model.happening === "wrong"; text: qsTr("Wrong person"); onClicked: root.model.startHappening("wrong") }
+        OptionPill { objectName: "happenWrong"; chosen: root.model.happening === "wrong"; text: qsTr("Sat at the wrong place"); onClicked: root.model.startHappening("wrong") }
         OptionPill { objectName: "happenBack"; chosen: root.model.happening === "back"; text: qsTr("Answers taken back"); onClicked: root.model.startHappening("back") }
     }
     Panel {
@@ -144,7 +144,7 @@ PageFrame {
             width: parent.width
             visible: root.model.happening === "aside" && root.model.happenedRound >= 0
             label: qsTr("These cups will not count. Why?")
-            options: [qsTr("cups were mixed up"), qsTr("the wrong person tasted them"), qsTr("a cup is lost"), qsTr("a code was misread"), qsTr("something else")]
+            options: root.model.asideReasons
             onChosen: index => root.model.setAside(index)
         }
         Body {

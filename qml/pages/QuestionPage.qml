@@ -183,33 +183,9 @@ PageFrame {
             onClicked: root.model.toPeople()
         }
     }
-    ChoiceRow {
-        objectName: "routine"
+    RoutinePart {
         width: parent.width
-        label: qsTr("Who hides what is in the cups?")
-        options: root.model.routines
-        current: root.model.routine
-        hint: root.model.routineLine
-        error: root.model.routineWrong
-        onChosen: index => root.model.chooseRoutine(index)
-    }
-    ChoiceRow {
-        objectName: "pourer"
-        width: parent.width
-        visible: root.model.asksPourer
-        label: root.model.byHand ? qsTr("Who throws the die and pours? They do not taste, and may have made it.") : qsTr("Who pours? Whoever pours sees the key: they do not taste, and made none of it. A driver makes a good pourer. Nobody there? Choose another way above.")
-        options: root.model.pourers
-        current: root.model.pourer
-        onChosen: index => root.model.choosePourer(index)
-    }
-    Field {
-        objectName: "pourerName"
-        width: Math.min(parent.width, 360)
-        visible: root.model.asksPourer && root.model.pourer > 0 && root.model.pourer === root.model.pourers.length - 1
-        label: qsTr("Who is it?")
-        hint: qsTr("Forgotten after the seal.")
-        text: root.model.pourerName
-        onTyped: text => root.model.pourerName = text
+        routine: root.model.routine
     }
     ChoiceRow {
         objectName: "sought"

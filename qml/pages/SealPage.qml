@@ -12,7 +12,7 @@ PageFrame {
     objectName: "sealPage"
     headline: done ? model.sealMark : model.sealQuestion
     lead: done ? model.sealMarkLine : ""
-    primary: done ? (model.byHand ? qsTr("To the steps") : qsTr("To the pour sheet")) : qsTr("Seal")
+    primary: done ? (model.routine.byHand ? qsTr("To the steps") : qsTr("To the pour sheet")) : qsTr("Seal")
     primaryReason: done ? "" : model.sealReason
     onPrimaryRequested: done ? model.toPour() : model.seal()
     links: [

@@ -17,9 +17,10 @@ Rectangle {
     color: Theme.sheet
 
     Rectangle {
+        visible: !root.calm
         width: 6
         height: parent.height
-        color: root.calm ? Theme.line : Theme.attention
+        color: Theme.attention
     }
     Body {
         id: words

@@ -5,6 +5,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <iterator>
+#include <set>
+
 using namespace oddglass;
 using Page = ui::Router::Page;
 
@@ -78,6 +81,12 @@ TEST_CASE("a solo evening by mouse: the steps, two rounds, the cups turned over,
   looked(at, "alone_turn_over_dark");
   // The cup that was chosen is the odd one; the one that was set aside holds the same.
   for (const char* answer : {"aloneAnswer0", "aloneAnswer1", "aloneAnswer1", "aloneAnswer0"}) at.click(answer);
+  // A slip on the last cup is put right before it is kept.
+  CHECK(at.text("headline") == "All of it is told. Keep it so?");
+  at.click("aloneBack");
+  at.click("aloneAnswer0");
+  looked(at, "alone_told");
+  at.click("primaryButton");
   // Read off: the next round begins with its steps.
   CHECK(at.text("headline").find("Take 4 cups") != std::string::npos);
   throughTheSteps(at);
@@ -95,6 +104,7 @@ TEST_CASE("a solo evening by mouse: the steps, two rounds, the cups turned over,
   // A slip that came off: the round is set aside, and said so.
   at.click("aloneAnswer2");
   at.click("aloneAnswer1");
+  at.click("primaryButton");
   CHECK(at.app().notice()->message().contains(QStringLiteral("set aside")));
   at.app().preferences()->setLight(ui::Preferences::Light::Bright);
   looked(at, "alone_read");
@@ -153,12 +163,17 @@ TEST_CASE("a couple: both persons' steps, two who taste, and two sheets that tel
       const auto sheets = hands.twoSheets(place, 1);
       for (const session::MarkedLot& line : sheets.first) at.click("aloneAnswer" + std::to_string(line.slot->value - 1));
       looked(at, "couple_second_sheet");
+      std::set<std::string> left;
+      for (const session::MarkedLot& line : sheets.first) left.insert(line.mark);
       for (const Cup& cup : hands.plan.cups) {
         if (cup.place != Place{place}) continue;
         const auto line = std::ranges::find(sheets.second, cup.code, &session::MarkedCode::code);
         REQUIRE(line != sheets.second.end());
-        at.click("aloneAnswer" + std::to_string(line->mark[0] - 'A'));
+        // Only marks that no cup got yet are offered.
+        left.erase(line->mark);
+        at.click("aloneAnswer" + std::to_string(std::distance(left.begin(), left.lower_bound(line->mark))));
       }
+      at.click("primaryButton");
     }
     CHECK(at.text("headline") == "Everything is read off.");
     looked(at, "couple_read");

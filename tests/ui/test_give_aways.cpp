@@ -59,7 +59,7 @@ TEST_CASE("what gives the drinks away is settled before the seal, and fixes what
     // Asked instead, the question becomes another one; fizz then loses its own.
     at.click("check1");
     at.click("wayOut11");
-    CHECK(test::isShown(at, "Which of them may be more hazy?"));
+    CHECK(test::isShown(at, "“hazy”: which of them may have more of it?"));
     at.click("askedLot1");
     at.click("primaryButton");
     REQUIRE(at.page() == "Care");
